@@ -1,0 +1,42 @@
+import type { Rational } from '../measure/rational.ts';
+import type { Choices } from './choices.ts';
+
+export type LengthUnit = 'in' | 'cm';
+
+/** A point of the drawing: whole steps of the block's lattice from the top-left corner, x right, y down. */
+export type LatticePoint = readonly [number, number];
+
+export interface Fabric {
+  readonly id: string;
+  readonly name: string;
+  /** sRGB as #rrggbb */
+  readonly color: string;
+}
+
+/** One painted shape of one fabric; a later patch covers what lies under it. */
+export interface Patch {
+  readonly fabric: string;
+  /** A simple outline of at least three corners, no two neighbours equal, no three neighbours on a line; either way round. */
+  readonly points: readonly LatticePoint[];
+  /** Must stay one piece of cloth. */
+  readonly whole?: boolean;
+}
+
+/** A seam the designer asks for, also where it runs through one fabric. */
+export type DrawnSeam = readonly [LatticePoint, LatticePoint];
+
+/** The drawing, valid and exact. Made only by `files/` (from a file) or by the operations of this room (from another block). */
+export interface Block {
+  readonly name: string;
+  readonly finished: { readonly width: Rational; readonly height: Rational; readonly unit: LengthUnit };
+  readonly grid: { readonly columns: number; readonly rows: number };
+  /** Lattice steps to one grid unit: the common denominator of every coordinate. */
+  readonly denominator: number;
+  readonly fabrics: readonly Fabric[];
+  /** Id of the fabric where nothing is painted. */
+  readonly ground: string;
+  readonly patches: readonly Patch[];
+  readonly seams: readonly DrawnSeam[];
+  /** How the designer wants it cut and sewn, where the file says so. */
+  readonly choices?: Choices;
+}

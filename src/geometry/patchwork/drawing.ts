@@ -1,0 +1,17 @@
+/** A lattice point: whole steps from the block's top-left corner, x right, y down. */
+export type Lattice = readonly [number, number];
+
+/**
+ * A drawing in true proportion: one lattice step is the same length across and down,
+ * so that a right angle here is a right angle in cloth.
+ */
+export interface Drawing {
+  readonly width: number;
+  readonly height: number;
+  /** Where the block's grid lines lie, in steps, both edges included. */
+  readonly columns: readonly number[];
+  readonly rows: readonly number[];
+  readonly ground: string;
+  readonly patches: readonly { readonly fabric: string; readonly points: readonly Lattice[]; readonly whole?: boolean }[];
+  readonly seams: readonly (readonly [Lattice, Lattice])[];
+}
