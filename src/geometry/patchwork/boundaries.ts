@@ -1,0 +1,111 @@
+import { compareAlong, latticePoint, lineKey, lineThrough, undirected, type Line, type Point } from '../point.ts';
+import { atomEdges, fuses, type Label, type Patchwork } from './patchwork.ts';
+
+/** A stretch of one line, from < to in the order of compareAlong. */
+export interface Stretch {
+  readonly from: Point;
+  readonly to: Point;
+}
+
+/** Everything drawn on one line: where two cloths meet (or a seam is asked for), as disjoint stretches in order. */
+export interface Boundary {
+  /** Undirected form. */
+  readonly line: Line;
+  readonly drawn: readonly Stretch[];
+  /** Where the line runs inside one whole patch along atom edges; no seam may run there. */
+  readonly locked: readonly Stretch[];
+}
+
+interface Side extends Stretch {
+  readonly label: Label;
+}
+
+/**
+ * Finds the boundaries of a patchwork: the places where a piece of cloth must end.
+ * @returns by line key, only lines on which something is drawn or locked; the block's own edge is not among them
+ */
+export function boundariesOf(patchwork: Patchwork): ReadonlyMap<string, Boundary> {
+  const lines = new Map<string, { line: Line; front: Side[]; back: Side[]; seams: Stretch[] }>();
+  const entry = (line: Line) => {
+    const key = lineKey(line);
+    let found = lines.get(key);
+    if (!found) lines.set(key, (found = { line: undirected(line), front: [], back: [], seams: [] }));
+    return found;
+  };
+  for (const pane of patchwork.panes) {
+    for (const atom of pane) {
+      for (const { line, from, to } of atomEdges(atom)) {
+        const on = entry(line);
+        // An atom lies in front of its own edges; on the undirected line that may be the back.
+        const forward = on.line.a === line.a && on.line.b === line.b;
+        (forward ? on.front : on.back).push({ from, to, label: atom.label });
+      }
+    }
+  }
+  for (const [[x0, y0], [x1, y1]] of patchwork.drawing.seams) {
+    const [p, q] = [latticePoint(x0, y0), latticePoint(x1, y1)];
+    const [from, to] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
+    entry(lineThrough(p, q)).seams.push({ from, to });
+  }
+  const result = new Map<string, Boundary>();
+  for (const [key, { line, front, back, seams }] of lines) {
+    const onEdge = (line.b === 0 && (line.c === 0 || line.c === patchwork.width)) || (line.a === 0 && (line.c === 0 || line.c === patchwork.height));
+    if (onEdge) continue;
+    const { differ, locked } = compared(front, back);
+    const drawn = merged([...differ, ...seams]);
+    if (drawn.length > 0 || locked.length > 0) result.set(key, { line, drawn, locked: merged(locked) });
+  }
+  return result;
+}
+
+const byStart = (a: Stretch, b: Stretch): number => compareAlong(a.from, b.from);
+const later = (p: Point, q: Point): Point => (compareAlong(p, q) >= 0 ? p : q);
+const earlier = (p: Point, q: Point): Point => (compareAlong(p, q) <= 0 ? p : q);
+
+/** Sweeps both sides of a line; each side's stretches are disjoint. */
+function compared(front: Side[], back: Side[]): { readonly differ: Stretch[]; readonly locked: Stretch[] } {
+  front.sort(byStart);
+  back.sort(byStart);
+  const differ: Stretch[] = [];
+  const locked: Stretch[] = [];
+  let [i, j] = [0, 0];
+  while (i < front.length && j < back.length) {
+    const [f, b] = [front[i]!, back[j]!];
+    const [from, to] = [later(f.from, b.from), earlier(f.to, b.to)];
+    if (compareAlong(from, to) < 0) {
+      if (!fuses(f.label, b.label)) differ.push({ from, to });
+      else if (f.label.whole >= 0) locked.push({ from, to });
+    }
+    if (compareAlong(f.to, b.to) <= 0) i++;
+    else j++;
+  }
+  return { differ, locked };
+}
+
+/** @returns the union of stretches on one line, disjoint and in order */
+export function merged(stretches: readonly Stretch[]): readonly Stretch[] {
+  const sorted = [...stretches].sort(byStart);
+  const result: Stretch[] = [];
+  for (const next of sorted) {
+    const last = result.at(-1);
+    if (last && compareAlong(next.from, last.to) <= 0) result[result.length - 1] = { from: last.from, to: later(last.to, next.to) };
+    else result.push(next);
+  }
+  return result;
+}
+
+/** @returns the parts of disjoint, ordered stretches that lie between two points of their line */
+export function within(stretches: readonly Stretch[], from: Point, to: Point): readonly Stretch[] {
+  const result: Stretch[] = [];
+  for (const s of stretches) {
+    if (compareAlong(s.to, from) <= 0) continue;
+    if (compareAlong(s.from, to) >= 0) break;
+    result.push({ from: later(s.from, from), to: earlier(s.to, to) });
+  }
+  return result;
+}
+
+/** @returns whether something is drawn all the way between two points of the line */
+export function covers(stretches: readonly Stretch[], from: Point, to: Point): boolean {
+  return stretches.some((s) => compareAlong(s.from, from) <= 0 && compareAlong(to, s.to) <= 0);
+}

@@ -1,0 +1,174 @@
+import { clipAll, rectangle, split, type Convex } from '../convex.ts';
+import { compareAlong, type Line, type Point } from '../point.ts';
+import { convexParts } from './triangulate.ts';
+import type { Drawing } from './drawing.ts';
+
+/** What one place of the drawing shows. */
+export interface Label {
+  readonly fabric: string;
+  /** Index of the patch on top here; −1 is the ground. */
+  readonly patch: number;
+  /** Index of the patch when it must stay one piece, else −1. Two places of one fabric fuse unless this differs. */
+  readonly whole: number;
+}
+
+/** A convex piece of the plane inside one pane, all of one label. */
+export interface Atom {
+  readonly shape: Convex;
+  readonly label: Label;
+}
+
+/** The drawing as an exact partition: panes (columns × rows) that hold atoms. */
+export interface Patchwork {
+  readonly width: number;
+  readonly height: number;
+  /** Pane edges, in lattice steps: grid lines and every vertical (horizontal) drawn edge, block edges included. */
+  readonly columns: readonly number[];
+  readonly rows: readonly number[];
+  /** Atoms of the pane in column i, row j stand at i + j · (columns.length − 1). */
+  readonly panes: readonly (readonly Atom[])[];
+  readonly labels: readonly Label[];
+  /** Labels by patch index + 1; the ground is first. */
+  readonly drawing: Drawing;
+}
+
+/** @returns whether two places of the drawing are the same cloth where they touch */
+export const fuses = (a: Label, b: Label): boolean => a.fabric === b.fabric && a.whole === b.whole;
+
+const ascending = (values: Iterable<number>): number[] => [...new Set(values)].sort((a, b) => a - b);
+
+/** @returns index of the last edge ≤ value */
+export function paneIndex(edges: readonly number[], value: number): number {
+  let [low, high] = [0, edges.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (edges[middle]! <= value) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}
+
+/**
+ * Lays the patches one over another, later ones on top, exactly.
+ * @returns panes that cover the block once, without gap or overlap
+ * @throws RangeError when a crossing leaves the range that is held exactly
+ */
+export function patchworkOf(drawing: Drawing): Patchwork {
+  const straight = (axis: 0 | 1): number[] => {
+    const across = axis === 0 ? drawing.width : drawing.height;
+    const edges = [0, across, ...(axis === 0 ? drawing.columns : drawing.rows)];
+    for (const { points } of drawing.patches) {
+      points.forEach((p, i) => {
+        if (p[axis] === points[(i + 1) % points.length]![axis]) edges.push(p[axis]);
+      });
+    }
+    for (const [p, q] of drawing.seams) if (p[axis] === q[axis]) edges.push(p[axis]);
+    return ascending(edges.filter((v) => v >= 0 && v <= across));
+  };
+  const columns = straight(0);
+  const rows = straight(1);
+  const across = columns.length - 1;
+  const ground: Label = { fabric: drawing.ground, patch: -1, whole: -1 };
+  const labels = [ground, ...drawing.patches.map((p, i): Label => ({ fabric: p.fabric, patch: i, whole: p.whole ? i : -1 }))];
+  const panes: (readonly Atom[])[] = [];
+  for (let j = 0; j + 1 < rows.length; j++) {
+    for (let i = 0; i < across; i++) {
+      panes.push([{ shape: rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!), label: ground }]);
+    }
+  }
+  drawing.patches.forEach((patch, index) => {
+    for (const part of convexParts(patch.points)) {
+      const xs = part.points.map((p) => p.x);
+      const ys = part.points.map((p) => p.y);
+      const lastColumn = Math.min(across - 1, paneIndex(columns, Math.max(...xs)));
+      const lastRow = Math.min(rows.length - 2, paneIndex(rows, Math.max(...ys)));
+      for (let j = paneIndex(rows, Math.min(...ys)); j <= lastRow; j++) {
+        for (let i = paneIndex(columns, Math.min(...xs)); i <= lastColumn; i++) {
+          const pane = i + j * across;
+          const whole = rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!);
+          panes[pane] = laid(panes[pane]!, whole, part, labels[index + 1]!);
+        }
+      }
+    }
+  });
+  return { width: drawing.width, height: drawing.height, columns, rows, panes, labels, drawing };
+}
+
+/** Lays one convex shape over the atoms of a pane. */
+function laid(atoms: readonly Atom[], pane: Convex, shape: Convex, label: Label): readonly Atom[] {
+  const cuts = shape.lines.filter((line) => split(pane, line).back !== null);
+  if (cuts.length === 0) return [{ shape: pane, label }];
+  if (clipAll(pane, cuts) === null) return atoms;
+  const result: Atom[] = [];
+  for (const atom of atoms) {
+    let inside: Convex | null = atom.shape;
+    const outside: Convex[] = [];
+    for (const line of cuts) {
+      if (inside === null) break;
+      const halves: { front: Convex | null; back: Convex | null } = split(inside, line);
+      if (halves.back !== null) outside.push(halves.back);
+      inside = halves.front;
+    }
+    if (inside === null) {
+      result.push(atom);
+    } else {
+      for (const rest of outside) result.push({ shape: rest, label: atom.label });
+      result.push({ shape: inside, label });
+    }
+  }
+  return result;
+}
+
+/** @returns the largest whole number ≤ n/d for n, d ≥ 0: remainders of doubles are exact, quotients are not */
+const wholePart = (n: number, d: number): number => (n - (n % d)) / d;
+
+/** @returns the columns and rows of panes that the box of these points touches, as [first, last] indices */
+export function panesUnder(
+  patchwork: Patchwork,
+  points: readonly Point[],
+): { readonly columns: readonly [number, number]; readonly rows: readonly [number, number] } {
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const p of points) {
+    x0 = Math.min(x0, wholePart(p.x, p.w));
+    y0 = Math.min(y0, wholePart(p.y, p.w));
+    x1 = Math.max(x1, wholePart(p.x, p.w) + 1);
+    y1 = Math.max(y1, wholePart(p.y, p.w) + 1);
+  }
+  const last = (edges: readonly number[], v: number): number => Math.min(edges.length - 2, paneIndex(edges, v));
+  return {
+    columns: [last(patchwork.columns, Math.max(0, x0)), last(patchwork.columns, x1)],
+    rows: [last(patchwork.rows, Math.max(0, y0)), last(patchwork.rows, y1)],
+  };
+}
+
+/** @returns the labels that show inside a convex region, each once */
+export function labelsIn(patchwork: Patchwork, region: Convex): readonly Label[] {
+  const found = new Set<Label>();
+  const { columns, rows } = panesUnder(patchwork, region.points);
+  for (let j = rows[0]; j <= rows[1]; j++) {
+    for (let i = columns[0]; i <= columns[1]; i++) {
+      for (const atom of patchwork.panes[i + j * (patchwork.columns.length - 1)]!) {
+        if (!found.has(atom.label) && meets(atom.shape, region)) found.add(atom.label);
+      }
+    }
+  }
+  return [...found];
+}
+
+/** @returns whether two convex polygons share area */
+function meets(p: Convex, q: Convex): boolean {
+  return clipAll(p, q.lines) !== null;
+}
+
+/** @returns the label at a pane's first atom, for panes known to be of one cloth */
+export const paneLabel = (patchwork: Patchwork, column: number, row: number): Label =>
+  patchwork.panes[column + row * (patchwork.columns.length - 1)]![0]!.label;
+
+/** @returns the directed edge lines of an atom with their ends, in the order of compareAlong */
+export function atomEdges(atom: Atom): readonly { readonly line: Line; readonly from: Point; readonly to: Point }[] {
+  const { points, lines } = atom.shape;
+  return lines.map((line, i) => {
+    const [p, q] = [points[i]!, points[(i + 1) % points.length]!];
+    return compareAlong(p, q) < 0 ? { line, from: p, to: q } : { line, from: q, to: p };
+  });
+}
