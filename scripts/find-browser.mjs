@@ -1,0 +1,125 @@
+import { spawn, spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { homedir, tmpdir } from 'node:os';
+import { delimiter, join } from 'node:path';
+
+const isRoot = typeof process.getuid === 'function' && process.getuid() === 0;
+
+/** What a browser is started with: nothing of its own over the network, and, as root, no sandbox (it refuses to start with one). */
+export const BROWSER_FLAGS = [
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+  ...(isRoot ? ['--no-sandbox'] : []),
+];
+
+/**
+ * Starts a browser once, lets it compute a product in a page, and sees whether the answer comes back.
+ * A file with a browser's name may be a stub, or lack its libraries.
+ * @param {string} executable
+ * @returns {Promise<boolean>}
+ */
+export function reallyRuns(executable) {
+  const profile = mkdtempSync(join(tmpdir(), 'piecewright-browser-'));
+  const page = 'data:text/html,<script>document.write(137*911)</script>';
+  const flags = [...BROWSER_FLAGS, '--headless', '--disable-gpu', '--disable-dev-shm-usage', `--user-data-dir=${profile}`];
+  const posix = process.platform !== 'win32';
+  return new Promise((resolve) => {
+    let output = '';
+    const browser = spawn(executable, [...flags, '--dump-dom', page], { stdio: ['ignore', 'pipe', 'ignore'], detached: posix });
+    const finish = () => {
+      clearTimeout(patience);
+      try {
+        // Its own process group: a browser that hangs leaves children behind.
+        process.kill(posix ? -browser.pid : browser.pid, 'SIGKILL');
+      } catch {
+        // It has ended by itself.
+      }
+      rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+      resolve(output.includes(String(137 * 911)));
+    };
+    const patience = setTimeout(finish, 60_000);
+    browser.stdout.on('data', (chunk) => (output += chunk));
+    browser.on('error', finish);
+    browser.on('close', finish);
+  });
+}
+
+/** @returns {string[]} files with a browser's name on PATH and in the usual places, likeliest first */
+function installedBrowsers() {
+  const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome', 'microsoft-edge', 'brave-browser'];
+  const ending = process.platform === 'win32' ? '.exe' : '';
+  const onPath = (process.env.PATH || '').split(delimiter).filter(Boolean);
+  const places = names.flatMap((name) => onPath.map((folder) => join(folder, name + ending)));
+  const usual = {
+    linux: ['/usr/bin/chromium', '/usr/lib/chromium/chromium', '/opt/google/chrome/chrome', '/snap/bin/chromium'],
+    darwin: ['/Applications', join(homedir(), 'Applications')].flatMap((folder) =>
+      ['Google Chrome', 'Chromium', 'Microsoft Edge'].map((name) => `${folder}/${name}.app/Contents/MacOS/${name}`),
+    ),
+    win32: [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA].filter(Boolean).flatMap((folder) => [
+      `${folder}\\Google\\Chrome\\Application\\chrome.exe`,
+      `${folder}\\Chromium\\Application\\chrome.exe`,
+      `${folder}\\Microsoft\\Edge\\Application\\msedge.exe`,
+    ]),
+  };
+  return [...new Set([...places, ...(usual[process.platform] || [])])].filter((file) => existsSync(file));
+}
+
+/** @returns {string[]} the browser that Playwright has downloaded for itself, if it has */
+function playwrightsOwn(root) {
+  const playwright = createRequire(join(root, 'package.json'))('playwright');
+  return [playwright.chromium.executablePath()].filter((file) => existsSync(file));
+}
+
+/** Installs Chromium on Debian and its relatives, where this may be done without a password; elsewhere does nothing. */
+function installFromDebian() {
+  if (process.platform !== 'linux' || !existsSync('/usr/bin/apt-get')) return;
+  const asRoot = isRoot ? [] : ['sudo', '-n'];
+  if (!isRoot && spawnSync('sudo', ['-n', 'true']).status !== 0) return;
+  console.error('No browser found for the end-to-end tests: installing Chromium with apt-get.');
+  const quietly = { stdio: ['ignore', 2, 2], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
+  const run = (...words) => spawnSync([...asRoot, ...words][0], [...asRoot, ...words].slice(1), quietly);
+  run('apt-get', 'update', '-qq');
+  run('apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium');
+}
+
+/** Downloads Playwright's own Chromium into the user's cache; touches no system package. */
+function installFromPlaywright(root) {
+  console.error("No browser found for the end-to-end tests: downloading Playwright's Chromium.");
+  const cli = join(root, 'node_modules', 'playwright', 'cli.js');
+  spawnSync(process.execPath, [cli, 'install', 'chromium'], { cwd: root, stdio: ['ignore', 2, 2] });
+}
+
+/**
+ * Finds a Chromium-family browser that really runs, installing one where none does.
+ * @param {string} root folder of package.json, its packages installed
+ * @returns {Promise<{ executable: string } | { sentence: string }>} a sentence for the person where there is none
+ */
+export async function findBrowser(root) {
+  const chosen = process.env.PIECEWRIGHT_BROWSER;
+  if (chosen) {
+    if (await reallyRuns(chosen)) return { executable: chosen };
+    return { sentence: `PIECEWRIGHT_BROWSER is ${chosen}, which does not start: give it the path of a Chromium or Chrome, or unset it.` };
+  }
+  const ways = [
+    installedBrowsers,
+    () => playwrightsOwn(root),
+    () => (installFromDebian(), installedBrowsers()),
+    () => (installFromPlaywright(root), playwrightsOwn(root)),
+  ];
+  const refused = new Set();
+  for (const way of ways) {
+    for (const executable of way()) {
+      if (await reallyRuns(executable)) return { executable };
+      refused.add(executable);
+    }
+  }
+  const tried = refused.size > 0 ? ` (${[...refused].join(', ')} did not start)` : '';
+  return {
+    sentence:
+      `The end-to-end tests need a browser and none could be found or installed${tried}: ` +
+      'install Chromium or Chrome, or set PIECEWRIGHT_BROWSER to its path, and run npm test again.',
+  };
+}

@@ -1,0 +1,28 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'engine',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: ['tests/e2e/**'],
+          // Wide enough for a slow machine: no test is about time.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'app',
+          include: ['tests/e2e/**/*.test.ts'],
+          globalSetup: ['tests/e2e/serve.ts'],
+          fileParallelism: false,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+        },
+      },
+    ],
+  },
+});
