@@ -51,3 +51,21 @@ export const equals = (a: Rational, b: Rational): boolean => a.n === b.n && a.d 
 export const commonMeasure = (a: Rational, b: Rational): Rational => fromFraction(fraction(a).gcd(fraction(b)));
 /** @returns the nearest double, for ink and for estimates only */
 export const toNumber = (a: Rational): number => a.n / a.d;
+
+/** @returns n/d in lowest terms, from whole numbers of any size; RangeError when d is 0 or the lowest terms leave the safe integers */
+export function ratio(n: bigint, d: bigint): Rational {
+  if (d === 0n) throw new RangeError('a fraction with denominator 0');
+  return fromFraction(new Fraction(n, d));
+}
+/** @returns how many whole times b goes into a, exactly; RangeError when b is 0 */
+export const timesInto = (a: Rational, b: Rational): number => wholePart(divide(a, b));
+/** @returns the smallest whole multiple of step (positive) that is at least value, exactly */
+export function upToStep(value: Rational, step: Rational): Rational {
+  const steps = divide(value, step);
+  const whole = wholePart(steps);
+  return multiply(step, rational(steps.d === 1 ? whole : whole + 1));
+}
+/** @returns the smaller of a and b */
+export const lesser = (a: Rational, b: Rational): Rational => (compare(a, b) <= 0 ? a : b);
+
+const wholePart = (a: Rational): number => Number(fraction(a).floor().valueOf());
