@@ -11,10 +11,13 @@ import { fileURLToPath } from 'node:url';
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
 const reports = mkdtempSync(join(tmpdir(), 'piecewright-tests-'));
 
+const env = process.stdout.isTTY ? process.env : { ...process.env, NO_COLOR: '1' };
+
 /** Runs one of the installed programs and shows what it says. @returns whether it ended well */
 function run(title, script, ...words) {
   console.log(`\n=== ${title}`);
-  return spawnSync(process.execPath, [join(root, 'node_modules', script), ...words], { cwd: root, stdio: ['ignore', 1, 2] }).status === 0;
+  const program = join(root, 'node_modules', script);
+  return spawnSync(process.execPath, [program, ...words], { cwd: root, env, stdio: ['ignore', 1, 2] }).status === 0;
 }
 
 /** Runs one project of vitest.config.ts. @returns how many of its tests passed and failed */
