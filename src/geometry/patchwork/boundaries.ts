@@ -12,8 +12,16 @@ export interface Boundary {
   /** Undirected form. */
   readonly line: Line;
   readonly drawn: readonly Stretch[];
+  /** The same, told apart by the cloth in front and behind. */
+  readonly between: readonly Between[];
   /** Where the line runs inside one whole patch along atom edges; no seam may run there. */
   readonly locked: readonly Stretch[];
+}
+
+/** A stretch where two cloths meet. */
+export interface Between extends Stretch {
+  readonly front: string;
+  readonly back: string;
 }
 
 interface Side extends Stretch {
@@ -22,7 +30,7 @@ interface Side extends Stretch {
 
 /**
  * Finds the boundaries of a patchwork: the places where a piece of cloth must end.
- * @returns by line key, only lines on which something is drawn or locked; the block's own edge is not among them
+ * @returns by line key, in the order of a, b, c whatever order the patches were painted in, only lines on which something is drawn or locked; the block's own edge is not among them
  */
 export function boundariesOf(patchwork: Patchwork): ReadonlyMap<string, Boundary> {
   const lines = new Map<string, { line: Line; front: Side[]; back: Side[]; seams: Stretch[] }>();
@@ -48,12 +56,13 @@ export function boundariesOf(patchwork: Patchwork): ReadonlyMap<string, Boundary
     entry(lineThrough(p, q)).seams.push({ from, to });
   }
   const result = new Map<string, Boundary>();
-  for (const [key, { line, front, back, seams }] of lines) {
+  const inOrder = [...lines].sort(([, { line: l }], [, { line: m }]) => l.a - m.a || l.b - m.b || l.c - m.c);
+  for (const [key, { line, front, back, seams }] of inOrder) {
     const onEdge = (line.b === 0 && (line.c === 0 || line.c === patchwork.width)) || (line.a === 0 && (line.c === 0 || line.c === patchwork.height));
     if (onEdge) continue;
     const { differ, locked } = compared(front, back);
     const drawn = merged([...differ, ...seams]);
-    if (drawn.length > 0 || locked.length > 0) result.set(key, { line, drawn, locked: merged(locked) });
+    if (drawn.length > 0 || locked.length > 0) result.set(key, { line, drawn, between: joined(differ), locked: merged(locked) });
   }
   return result;
 }
@@ -63,23 +72,35 @@ const later = (p: Point, q: Point): Point => (compareAlong(p, q) >= 0 ? p : q);
 const earlier = (p: Point, q: Point): Point => (compareAlong(p, q) <= 0 ? p : q);
 
 /** Sweeps both sides of a line; each side's stretches are disjoint. */
-function compared(front: Side[], back: Side[]): { readonly differ: Stretch[]; readonly locked: Stretch[] } {
+function compared(front: Side[], back: Side[]): { readonly differ: Between[]; readonly locked: Stretch[] } {
   front.sort(byStart);
   back.sort(byStart);
-  const differ: Stretch[] = [];
+  const differ: Between[] = [];
   const locked: Stretch[] = [];
   let [i, j] = [0, 0];
   while (i < front.length && j < back.length) {
     const [f, b] = [front[i]!, back[j]!];
     const [from, to] = [later(f.from, b.from), earlier(f.to, b.to)];
     if (compareAlong(from, to) < 0) {
-      if (!fuses(f.label, b.label)) differ.push({ from, to });
+      if (!fuses(f.label, b.label)) differ.push({ from, to, front: f.label.fabric, back: b.label.fabric });
       else if (f.label.whole >= 0) locked.push({ from, to });
     }
     if (compareAlong(f.to, b.to) <= 0) i++;
     else j++;
   }
   return { differ, locked };
+}
+
+/** @returns stretches in order, those of the same two cloths that follow one another as one */
+function joined(parts: readonly Between[]): readonly Between[] {
+  const result: Between[] = [];
+  for (const next of parts) {
+    const last = result.at(-1);
+    const same = last && last.front === next.front && last.back === next.back && compareAlong(last.to, next.from) === 0;
+    if (same) result[result.length - 1] = { ...last, to: next.to };
+    else result.push(next);
+  }
+  return result;
 }
 
 /** @returns the union of stretches on one line, disjoint and in order */

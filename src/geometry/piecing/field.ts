@@ -1,0 +1,193 @@
+import { compareAlong, compareX, compareY, meet, type Line, type Point } from '../point.ts';
+import { merged, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
+import { paneIndex, type Label, type Patchwork } from '../patchwork/patchwork.ts';
+import type { Rect } from './catalogue.ts';
+
+/** A stretch with the line that carries it. */
+export interface Slant extends Stretch {
+  readonly line: Line;
+}
+
+/**
+ * The rectangles that rows and columns can cut a drawing into: cells between the levels at which something happens.
+ * Everything is counted once in running sums, so that what lies inside any rectangle of cells is known in constant time.
+ */
+export interface Field {
+  readonly patchwork: Patchwork;
+  readonly boundaries: ReadonlyMap<string, Boundary>;
+  /** Cell edges in lattice steps, block edges included. */
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  /** Slanted stretches inside each cell, at i + j · (xs.length − 1). */
+  readonly slants: readonly (readonly Slant[])[];
+  /** Slanted stretches in the cells of columns i0 … i1 and rows j0 … j1 (edges). */
+  slantsIn(i0: number, j0: number, i1: number, j1: number): number;
+  /** Drawn cell edges strictly inside the rectangle, upright and level together. */
+  edgesIn(i0: number, j0: number, i1: number, j1: number): number;
+  /** Whether an upright cut at xs[i] from ys[j0] to ys[j1] would divide a whole patch. */
+  uprightLocked(i: number, j0: number, j1: number): boolean;
+  levelLocked(j: number, i0: number, i1: number): boolean;
+  /** How many of the cell edges along a cut are drawn over their full length. */
+  uprightDrawn(i: number, j0: number, j1: number): number;
+  levelDrawn(j: number, i0: number, i1: number): number;
+}
+
+/** A table of running sums over cells (i, j). */
+class Sums {
+  private readonly table: Float64Array;
+  private readonly stride: number;
+  constructor(columns: number, rows: number, count: (i: number, j: number) => number) {
+    this.stride = columns + 1;
+    this.table = new Float64Array((columns + 1) * (rows + 1));
+    for (let j = 0; j < rows; j++) {
+      let row = 0;
+      for (let i = 0; i < columns; i++) {
+        row += count(i, j);
+        this.table[(j + 1) * this.stride + i + 1] = this.table[j * this.stride + i + 1]! + row;
+      }
+    }
+  }
+  /** @returns the sum over i0 ≤ i < i1, j0 ≤ j < j1; 0 when empty */
+  over(i0: number, j0: number, i1: number, j1: number): number {
+    if (i1 <= i0 || j1 <= j0) return 0;
+    const t = this.table;
+    const s = this.stride;
+    return t[j1 * s + i1]! - t[j0 * s + i1]! - t[j1 * s + i0]! + t[j0 * s + i0]!;
+  }
+}
+
+/** @returns the levels of one axis at which a row or column could sensibly end */
+function levels(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>, upright: boolean): readonly number[] {
+  const far = upright ? patchwork.width : patchwork.height;
+  const candidates = upright ? patchwork.columns : patchwork.rows;
+  const found = new Set([0, far]);
+  for (const { line, drawn } of boundaries.values()) {
+    if ((upright ? line.b : line.a) === 0) {
+      if (drawn.length > 0) found.add(line.c);
+      continue;
+    }
+    for (const { from, to } of drawn) {
+      for (const p of [from, to]) if (p.w === 1) found.add(upright ? p.x : p.y);
+    }
+  }
+  return candidates.filter((v) => found.has(v));
+}
+
+/** @returns the field of a patchwork */
+export function fieldOf(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>): Field {
+  const xs = levels(patchwork, boundaries, true);
+  const ys = levels(patchwork, boundaries, false);
+  const [m, n] = [xs.length - 1, ys.length - 1];
+  const slants: Slant[][] = Array.from({ length: m * n }, () => []);
+  for (const { line, drawn } of boundaries.values()) {
+    if (line.a === 0 || line.b === 0) continue;
+    for (const stretch of drawn) {
+      for (const part of cutAtLevels(line, stretch, xs, ys)) {
+        const i = cellOf(xs, part.from, part.to, 'x');
+        const j = cellOf(ys, part.from, part.to, 'y');
+        slants[i + j * m]!.push({ ...part, line });
+      }
+    }
+  }
+  const slantSums = new Sums(m, n, (i, j) => slants[i + j * m]!.length);
+  const stretchesOn = (key: string, which: 'drawn' | 'locked'): readonly Stretch[] => boundaries.get(key)?.[which] ?? [];
+  // What is drawn (2: all along, 1: in part) on the upright edge i of row j, and on the level edge j of column i.
+  const edge = (stretches: readonly Stretch[], from: Point, to: Point): number => {
+    let touched = 0;
+    for (const s of stretches) {
+      if (compareAlong(s.from, from) <= 0 && compareAlong(s.to, to) >= 0) return 2;
+      if (compareAlong(s.from, to) < 0 && compareAlong(s.to, from) > 0) touched = 1;
+    }
+    return touched;
+  };
+  const upright = (which: 'drawn' | 'locked') =>
+    grid(m + 1, n, (i, j) => edge(stretchesOn(`1,0,${xs[i]}`, which), { x: xs[i]!, y: ys[j]!, w: 1 }, { x: xs[i]!, y: ys[j + 1]!, w: 1 }));
+  const level = (which: 'drawn' | 'locked') =>
+    grid(m, n + 1, (i, j) => edge(stretchesOn(`0,1,${ys[j]}`, which), { x: xs[i]!, y: ys[j]!, w: 1 }, { x: xs[i + 1]!, y: ys[j]!, w: 1 }));
+  const [uprightDrawn, levelDrawn] = [upright('drawn'), level('drawn')];
+  const [uprightLocked, levelLocked] = [upright('locked'), level('locked')];
+  const drawnUpright = new Sums(m + 1, n, (i, j) => (uprightDrawn[i + j * (m + 1)]! > 0 ? 1 : 0));
+  const drawnLevel = new Sums(m, n + 1, (i, j) => (levelDrawn[i + j * m]! > 0 ? 1 : 0));
+  const fullUpright = new Sums(m + 1, n, (i, j) => (uprightDrawn[i + j * (m + 1)] === 2 ? 1 : 0));
+  const fullLevel = new Sums(m, n + 1, (i, j) => (levelDrawn[i + j * m] === 2 ? 1 : 0));
+  const lockUpright = new Sums(m + 1, n, (i, j) => (uprightLocked[i + j * (m + 1)]! > 0 ? 1 : 0));
+  const lockLevel = new Sums(m, n + 1, (i, j) => (levelLocked[i + j * m]! > 0 ? 1 : 0));
+  return {
+    patchwork,
+    boundaries,
+    xs,
+    ys,
+    slants,
+    slantsIn: (i0, j0, i1, j1) => slantSums.over(i0, j0, i1, j1),
+    edgesIn: (i0, j0, i1, j1) => drawnUpright.over(i0 + 1, j0, i1, j1) + drawnLevel.over(i0, j0 + 1, i1, j1),
+    uprightLocked: (i, j0, j1) => lockUpright.over(i, j0, i + 1, j1) > 0,
+    levelLocked: (j, i0, i1) => lockLevel.over(i0, j, i1, j + 1) > 0,
+    uprightDrawn: (i, j0, j1) => fullUpright.over(i, j0, i + 1, j1),
+    levelDrawn: (j, i0, i1) => fullLevel.over(i0, j, i1, j + 1),
+  };
+}
+
+function grid(columns: number, rows: number, value: (i: number, j: number) => number): Uint8Array {
+  const table = new Uint8Array(columns * rows);
+  for (let j = 0; j < rows; j++) for (let i = 0; i < columns; i++) table[i + j * columns] = value(i, j);
+  return table;
+}
+
+/** Cuts a slanted stretch wherever it crosses a cell edge. */
+function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[], ys: readonly number[]): readonly Stretch[] {
+  const points = [stretch.from, stretch.to];
+  for (const x of xs) {
+    const level = { x, y: 0, w: 1 };
+    if (compareX(stretch.from, level) < 0 && compareX(level, stretch.to) < 0) points.push(meet(line, { a: 1, b: 0, c: x }));
+  }
+  const [top, bottom] = compareY(stretch.from, stretch.to) < 0 ? [stretch.from, stretch.to] : [stretch.to, stretch.from];
+  for (const y of ys) {
+    const level = { x: 0, y, w: 1 };
+    if (compareY(top, level) < 0 && compareY(level, bottom) < 0) points.push(meet(line, { a: 0, b: 1, c: y }));
+  }
+  points.sort(compareAlong);
+  const parts: Stretch[] = [];
+  for (let i = 0; i + 1 < points.length; i++) {
+    if (compareAlong(points[i]!, points[i + 1]!) < 0) parts.push({ from: points[i]!, to: points[i + 1]! });
+  }
+  return parts;
+}
+
+/** @returns the cell along one axis that holds a slanted part which crosses no cell edge */
+function cellOf(edges: readonly number[], p: Point, q: Point, axis: 'x' | 'y'): number {
+  const least = (axis === 'x' ? compareX(p, q) : compareY(p, q)) <= 0 ? p : q;
+  const [n, d] = [least[axis], least.w];
+  return Math.min(edges.length - 2, paneIndex(edges, (n - (n % d)) / d));
+}
+
+/** @returns the rectangle of cells i0 … i1 by j0 … j1 in lattice steps */
+export const rectOf = (field: Field, i0: number, j0: number, i1: number, j1: number): Rect => ({
+  x0: field.xs[i0]!,
+  y0: field.ys[j0]!,
+  x1: field.xs[i1]!,
+  y1: field.ys[j1]!,
+});
+
+/** @returns the maximal slanted stretches inside a rectangle of cells */
+export function slantsInside(field: Field, i0: number, j0: number, i1: number, j1: number): readonly Slant[] {
+  const byLine = new Map<Line, Stretch[]>();
+  const m = field.xs.length - 1;
+  for (let j = j0; j < j1; j++) {
+    for (let i = i0; i < i1; i++) {
+      for (const s of field.slants[i + j * m]!) {
+        const list = byLine.get(s.line);
+        if (list) list.push(s);
+        else byLine.set(s.line, [s]);
+      }
+    }
+  }
+  return [...byLine].flatMap(([line, list]) => merged(list).map((s) => ({ ...s, line })));
+}
+
+/** @returns the label of a rectangle of cells known to be one piece of cloth */
+export function clothAt(field: Field, i: number, j: number): Label {
+  const { patchwork, xs, ys } = field;
+  const column = paneIndex(patchwork.columns, xs[i]!);
+  const row = paneIndex(patchwork.rows, ys[j]!);
+  return patchwork.panes[column + row * (patchwork.columns.length - 1)]![0]!.label;
+}

@@ -1,0 +1,121 @@
+import { rectangle, type Convex } from '../convex.ts';
+import { needsTemplate } from '../shape.ts';
+import type { Label } from '../patchwork/patchwork.ts';
+import { recognise, type Rect, type Recognised } from './catalogue.ts';
+import { congruence } from './congruence.ts';
+import { clothAt, rectOf, slantsInside, type Field } from './field.ts';
+import { freeCandidates, type Cells } from './clusters.ts';
+import { cutInOrder, searchFreely } from './free-search.ts';
+import type { LeafClass, Weights } from './price.ts';
+import { assembled, type Tree } from './tree.ts';
+
+/** Every rectangle of cells that is sewn as one thing, with its class. */
+export interface Leaves {
+  readonly field: Field;
+  readonly classes: readonly LeafClass[];
+  /** Class of each rectangle of cells by rectId; −1 where it is no leaf. */
+  readonly classOf: Int32Array;
+  /** @returns how a leaf comes apart */
+  treeOf(cells: Cells): Tree;
+}
+
+/** @returns how many rectangles of cells a field has */
+export const rectCount = (field: Field): number => pairs(field.xs.length - 1) * pairs(field.ys.length - 1);
+const pairs = (n: number): number => (n * (n + 1)) / 2;
+/** @returns the number of the rectangle of cells among all of the field */
+export const rectId = (rows: number, i0: number, j0: number, i1: number, j1: number): number =>
+  ((i1 * (i1 - 1)) / 2 + i0) * pairs(rows) + (j1 * (j1 - 1)) / 2 + j0;
+
+/** How many choices the search inside one free unit may examine. */
+const FREE_BUDGET = 400;
+
+/** @returns all leaves of a field: plain rectangles, units of the catalogue, and free units where nothing else fits */
+export function leavesIn(field: Field, weights: Weights): Leaves {
+  const freePieceCost = (region: Convex): number => (needsTemplate(region.points) ? weights.template : weights.freePiece);
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  const classOf = new Int32Array(rectCount(field)).fill(-1);
+  const classes: LeafClass[] = [];
+  const byKey = new Map<string, number>();
+  const plain = new Map<string, number>();
+  const free = new Map<number, Tree>();
+  const units = new Map<number, Recognised>();
+
+  const classify = (leaf: LeafClass): number => {
+    const known = byKey.get(leaf.key);
+    if (known !== undefined) return known;
+    classes.push(leaf);
+    byKey.set(leaf.key, classes.length - 1);
+    return classes.length - 1;
+  };
+  const plainClass = (label: Label, rect: Rect): number => {
+    const [w, h] = [rect.x1 - rect.x0, rect.y1 - rect.y0];
+    const name = `${Math.min(w, h)} ${Math.max(w, h)} ${label.fabric}`;
+    let found = plain.get(name);
+    if (found === undefined) {
+      found = classify({ kind: w === h ? 'square' : 'rectangle', key: `plain ${name}`, size: `${Math.min(w, h)} ${Math.max(w, h)}`, pieces: 1, templates: 0, corners: 0 });
+      plain.set(name, found);
+    }
+    return found;
+  };
+  const unitClass = (tree: Tree, { x0, y0, x1, y1 }: Rect, corners: number): number => {
+    const { root, pieces } = assembled(tree, field.patchwork);
+    const templates = root.kind === 'free unit' ? pieces.filter((p) => needsTemplate(p.outline)).length : 0;
+    const kind = root.kind ?? 'free unit';
+    const [w, h] = [x1 - x0, y1 - y0];
+    const size = `${kind} ${corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
+    return classify({ kind, key: congruence(root).key, size, pieces: pieces.length, templates, corners });
+  };
+
+  for (let i1 = 1; i1 <= m; i1++) {
+    for (let i0 = 0; i0 < i1; i0++) {
+      for (let j1 = 1; j1 <= n; j1++) {
+        for (let j0 = 0; j0 < j1; j0++) {
+          const slanted = field.slantsIn(i0, j0, i1, j1);
+          // A unit's seams cross at most this many cells: two diagonals, or four corners.
+          if (slanted > 2 * (i1 - i0 + j1 - j0) || field.edgesIn(i0, j0, i1, j1) > 0) continue;
+          const id = rectId(n, i0, j0, i1, j1);
+          const rect = rectOf(field, i0, j0, i1, j1);
+          if (slanted === 0) {
+            classOf[id] = plainClass(clothAt(field, i0, j0), rect);
+            continue;
+          }
+          const recognised = recognise(rect, slantsInside(field, i0, j0, i1, j1));
+          if (!recognised) continue;
+          units.set(id, recognised);
+          classOf[id] = unitClass(unitTree(field, { i0, j0, i1, j1 }, recognised), rect, recognised.corners);
+        }
+      }
+    }
+  }
+  for (const { i0, j0, i1, j1 } of freeCandidates(field)) {
+    const id = rectId(n, i0, j0, i1, j1);
+    if (classOf[id]! >= 0) continue;
+    const rect = rectOf(field, i0, j0, i1, j1);
+    const found = searchFreely(field.patchwork, field.boundaries.values(), regionOf(rect), freePieceCost, FREE_BUDGET);
+    if (!found || found.tree.form !== 'cut') continue;
+    const tree: Tree = { ...found.tree, kind: 'free unit' };
+    free.set(id, tree);
+    classOf[id] = unitClass(tree, rect, 0);
+  }
+  return {
+    field,
+    classes,
+    classOf,
+    treeOf: (cells) => {
+      const { i0, j0, i1, j1 } = cells;
+      const id = rectId(n, i0, j0, i1, j1);
+      const recognised = units.get(id);
+      if (recognised) return unitTree(field, cells, recognised);
+      return free.get(id) ?? { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
+    },
+  };
+}
+
+const regionOf = ({ x0, y0, x1, y1 }: Rect): Convex => rectangle(x0, y0, x1, y1);
+
+/** @returns how a recognised unit comes apart, along its lines in their order */
+function unitTree(field: Field, { i0, j0, i1, j1 }: Cells, { kind, lines }: Recognised): Tree {
+  const drawn = slantsInside(field, i0, j0, i1, j1).map(({ line, from, to }) => ({ line, stretches: [{ from, to }] }));
+  const tree = cutInOrder(field.patchwork, regionOf(rectOf(field, i0, j0, i1, j1)), drawn, lines);
+  return tree.form === 'cut' ? { ...tree, kind } : tree;
+}

@@ -1,0 +1,93 @@
+import { box, sameOutline } from '../convex.ts';
+import type { Point } from '../point.ts';
+import type { Assembly, Piece, Unit, UnitKind } from './assembly.ts';
+import { congruence, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
+
+const KIND_ORDER: readonly UnitKind[] = [
+  'half-square triangle',
+  'quarter-square triangle',
+  'split quarter-square triangle',
+  'flying geese',
+  'corner-triangle unit',
+  'square in a square',
+  'half-rectangle triangle',
+  'peak',
+  'free unit',
+  'partial-seam ring',
+  'joined unit',
+  'square',
+  'rectangle',
+];
+
+/**
+ * Makes congruent units come apart alike: each is a turned copy of the first, so that "make 4" is true of the sewing too.
+ * @returns the same assembly of the same pieces
+ */
+export function alike(root: Assembly): Assembly {
+  const first = new Map<string, { readonly assembly: Assembly; readonly turn: Turn }>();
+  const walk = (node: Assembly, outermost: boolean): Assembly => {
+    let own = node;
+    if (node.kind && !outermost) {
+      const { key, turn } = congruence(node);
+      const known = first.get(key);
+      if (known) {
+        const pieces = piecesOf(node);
+        const placement = placementOnto(known.assembly, node, ((known.turn - turn + 4) % 4) as Turn);
+        own = copied(known.assembly, placement, (outline) => pieceWith(pieces, outline));
+        return own;
+      }
+      own = { ...node, parts: node.parts.map((part) => walk(part, false)) };
+      first.set(key, { assembly: own, turn });
+      return own;
+    }
+    return { ...own, parts: own.parts.map((part) => walk(part, false)) };
+  };
+  return walk(root, true);
+}
+
+function pieceWith(pieces: readonly Piece[], outline: readonly Point[]): Piece {
+  const found = pieces.find((p) => sameOutline(p.outline, outline));
+  if (!found) throw new Error('a congruent unit has other pieces');
+  return found;
+}
+
+/** @returns A, B, … Z, AA, AB, … for 0, 1, … */
+export function unitLetter(index: number): string {
+  const rest = Math.floor(index / 26) - 1;
+  return (rest >= 0 ? unitLetter(rest) : '') + String.fromCharCode(65 + (index % 26));
+}
+
+/**
+ * Names the units of an assembly that was made alike.
+ * @returns every named unit but the block itself, the smallest first
+ */
+export function unitsOf(root: Assembly): readonly Unit[] {
+  interface Found {
+    readonly key: string;
+    readonly kind: UnitKind;
+    readonly turn: Turn;
+    readonly pieces: number;
+    readonly area: number;
+    readonly places: { assembly: Assembly; turn: Turn }[];
+  }
+  const found = new Map<string, Found>();
+  const walk = (node: Assembly, outermost: boolean): void => {
+    if (node.kind && !outermost) {
+      const { key, turn } = congruence(node);
+      let unit = found.get(key);
+      if (!unit) {
+        const { left, right, top, bottom } = box(node.outline);
+        const area = (right.x / right.w - left.x / left.w) * (bottom.y / bottom.w - top.y / top.w);
+        found.set(key, (unit = { key, kind: node.kind, turn, pieces: piecesOf(node).length, area, places: [] }));
+      }
+      unit.places.push({ assembly: node, turn: ((unit.turn - turn + 4) % 4) as Turn });
+    }
+    node.parts.forEach((part) => walk(part, false));
+  };
+  walk(root, true);
+  // A unit is never larger than one it is part of: by area, then pieces, simple kinds first.
+  const ordered = [...found.values()].sort(
+    (a, b) => a.area - b.area || a.pieces - b.pieces || KIND_ORDER.indexOf(a.kind) - KIND_ORDER.indexOf(b.kind),
+  );
+  return ordered.map(({ key, kind, places }, i) => ({ id: unitLetter(i), kind, key, places }));
+}

@@ -1,0 +1,60 @@
+import { signOfProducts, type Point } from './point.ts';
+
+/** A direction between two points as whole numbers; its length means nothing. */
+function direction(p: Point, q: Point): readonly [number, number] {
+  return [q.x * p.w - p.x * q.w, q.y * p.w - p.y * q.w];
+}
+
+/** What a ruler and rotary cutter can make of a piece, by its finished outline. */
+export type Shape =
+  /** All corners square; `level` when its sides run along the block's. */
+  | { readonly shape: 'rectangle'; readonly level: boolean }
+  /** One square corner at points[corner]; legs along the block's sides (`level`), or the long side (`longLevel`), or neither. */
+  | { readonly shape: 'right triangle'; readonly corner: number; readonly isosceles: boolean; readonly level: boolean; readonly longLevel: boolean }
+  | { readonly shape: 'other' };
+
+/**
+ * @param outline convex, no three corners on a line, lattice steps
+ * @returns how the outline can be cut without a template
+ */
+export function shapeOf(outline: readonly Point[]): Shape {
+  const n = outline.length;
+  const edges = outline.map((p, i) => direction(p, outline[(i + 1) % n]!));
+  const level = (e: readonly [number, number]): boolean => e[0] === 0 || e[1] === 0;
+  const square = edges.map((e, i) => {
+    const before = edges[(i + n - 1) % n]!;
+    return signOfProducts(before[0], e[0], before[1], e[1], 0, 0) === 0;
+  });
+  if (n === 4 && square.every(Boolean)) return { shape: 'rectangle', level: level(edges[0]!) };
+  if (n === 3 && square.includes(true)) {
+    const corner = square.indexOf(true);
+    const long = edges[(corner + 1) % 3]!;
+    return {
+      shape: 'right triangle',
+      corner,
+      isosceles: sameLength(outline[corner]!, outline[(corner + 1) % 3]!, outline[(corner + 2) % 3]!),
+      level: level(edges[corner]!),
+      longLevel: level(long),
+    };
+  }
+  return { shape: 'other' };
+}
+
+/** @returns whether two points are equally far from a third, exactly */
+export function sameLength(from: Point, p: Point, q: Point): boolean {
+  const squared = (to: Point): readonly [bigint, bigint] => {
+    const dx = BigInt(to.x) * BigInt(from.w) - BigInt(from.x) * BigInt(to.w);
+    const dy = BigInt(to.y) * BigInt(from.w) - BigInt(from.y) * BigInt(to.w);
+    return [dx * dx + dy * dy, BigInt(to.w)];
+  };
+  const [a, u] = squared(p);
+  const [b, v] = squared(q);
+  return a * v * v === b * u * u;
+}
+
+/** @returns whether a piece of this outline needs a printed template */
+export function needsTemplate(outline: readonly Point[]): boolean {
+  const s = shapeOf(outline);
+  if (s.shape === 'rectangle') return false;
+  return !(s.shape === 'right triangle' && (s.level || (s.isosceles && s.longLevel)));
+}
