@@ -1,18 +1,21 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, realpathSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { homedir, tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
 
 const isRoot = typeof process.getuid === 'function' && process.getuid() === 0;
 
-/** What a browser is started with: nothing of its own over the network, and, as root, no sandbox (it refuses to start with one). */
+/**
+ * What a browser is started with: nothing of its own over the network, and no sandbox, which neither root nor
+ * most containers can have; the only page it opens is ours.
+ */
 export const BROWSER_FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
   '--no-first-run',
-  ...(isRoot ? ['--no-sandbox'] : []),
+  '--no-sandbox',
 ];
 
 /**
@@ -64,7 +67,9 @@ function installedBrowsers() {
       `${folder}\\Microsoft\\Edge\\Application\\msedge.exe`,
     ]),
   };
-  return [...new Set([...places, ...(usual[process.platform] || [])])].filter((file) => existsSync(file));
+  const found = [...places, ...(usual[process.platform] || [])].filter((file) => existsSync(file));
+  // /bin is often a link to /usr/bin: try each file once.
+  return found.filter((file, i) => found.findIndex((other) => realpathSync(other) === realpathSync(file)) === i);
 }
 
 /** @returns {string[]} the browser that Playwright has downloaded for itself, if it has */
@@ -87,9 +92,10 @@ function installFromDebian() {
 
 /** Downloads Playwright's own Chromium into the user's cache; touches no system package. */
 function installFromPlaywright(root) {
-  console.error("No browser found for the end-to-end tests: downloading Playwright's Chromium.");
+  console.error("No browser found for the end-to-end tests: downloading Playwright's Chromium, which takes a while.");
   const cli = join(root, 'node_modules', 'playwright', 'cli.js');
-  spawnSync(process.execPath, [cli, 'install', 'chromium'], { cwd: root, stdio: ['ignore', 2, 2] });
+  // It reports a failure as stack traces; the person gets our own sentence instead.
+  spawnSync(process.execPath, [cli, 'install', 'chromium'], { cwd: root, stdio: 'ignore' });
 }
 
 /**

@@ -15,3 +15,16 @@ export function nodeFits(version, range) {
     return different === -1 || have[different] > want[different];
   });
 }
+
+/**
+ * Says a range as a person would.
+ * @param {string} range such as "^20.19.0 || >=24.0.0"
+ * @returns {string} such as "20 from 20.19.0 on, or 24.0.0 and later"
+ */
+export function saidInWords(range) {
+  return range
+    .split('||')
+    .map((part) => part.trim())
+    .map((part) => (part.startsWith('^') ? `${part.slice(1).split('.')[0]} from ${part.slice(1)} on` : `${part.slice(2)} and later`))
+    .join(', or ');
+}

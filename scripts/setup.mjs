@@ -9,7 +9,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { BROWSER_FLAGS, findBrowser } from './find-browser.mjs';
-import { nodeFits } from './node-version.mjs';
+import { nodeFits, saidInWords } from './node-version.mjs';
 import { installPackages, packagesAgree } from './packages.mjs';
 
 const root = dirname(dirname(fileURLToPath(import.meta.url)));
@@ -24,7 +24,7 @@ if (what !== 'deps' && what !== 'all') stop('Say what to set up: node scripts/se
 
 const promised = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).engines.node;
 if (!nodeFits(process.versions.node, promised)) {
-  stop(`Piecewright runs on Node ${promised} and this is ${process.versions.node}: install a newer Node from nodejs.org and try again.`);
+  stop(`Piecewright runs on Node ${saidInWords(promised)}; this is ${process.versions.node}. Install another from nodejs.org and try again.`);
 }
 
 if (!packagesAgree(root)) {

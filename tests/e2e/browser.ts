@@ -67,7 +67,7 @@ export const test = base.extend<{ browser: Browser; visitor: Visit; page: Page }
   visitor: async ({ browser, task }, use) => {
     const visitor = await visit(browser);
     await use(visitor);
-    if (task.result?.state === 'fail') await keepPicture(visitor.page, task.name);
+    if (task.result?.state === 'fail' || visitor.complaints.length > 0) await keepPicture(visitor.page, task.name);
     await visitor.context.close();
     expect(visitor.complaints, 'what went wrong in the page').toEqual([]);
   },
