@@ -61,11 +61,13 @@ function installedBrowsers() {
     darwin: ['/Applications', join(homedir(), 'Applications')].flatMap((folder) =>
       ['Google Chrome', 'Chromium', 'Microsoft Edge'].map((name) => `${folder}/${name}.app/Contents/MacOS/${name}`),
     ),
-    win32: [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA].filter(Boolean).flatMap((folder) => [
-      `${folder}\\Google\\Chrome\\Application\\chrome.exe`,
-      `${folder}\\Chromium\\Application\\chrome.exe`,
-      `${folder}\\Microsoft\\Edge\\Application\\msedge.exe`,
-    ]),
+    win32: [process.env.PROGRAMFILES, process.env['PROGRAMFILES(X86)'], process.env.LOCALAPPDATA]
+      .filter(Boolean)
+      .flatMap((folder) => [
+        `${folder}\\Google\\Chrome\\Application\\chrome.exe`,
+        `${folder}\\Chromium\\Application\\chrome.exe`,
+        `${folder}\\Microsoft\\Edge\\Application\\msedge.exe`,
+      ]),
   };
   const found = [...places, ...(usual[process.platform] || [])].filter((file) => existsSync(file));
   // /bin is often a link to /usr/bin: try each file once.

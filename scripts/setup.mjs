@@ -24,12 +24,15 @@ if (what !== 'deps' && what !== 'all') stop('Say what to set up: node scripts/se
 
 const promised = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')).engines.node;
 if (!nodeFits(process.versions.node, promised)) {
-  stop(`Piecewright runs on Node ${saidInWords(promised)}; this is ${process.versions.node}. Install another from nodejs.org and try again.`);
+  stop(
+    `Piecewright runs on Node ${saidInWords(promised)}; this is ${process.versions.node}. Install another from nodejs.org and try again.`,
+  );
 }
 
 if (!packagesAgree(root)) {
   console.error('Installing the packages…');
-  if (!installPackages(root)) stop('The packages could not be installed: see what npm says above (most often the network is away), then try again.');
+  if (!installPackages(root))
+    stop('The packages could not be installed: see what npm says above (most often the network is away), then try again.');
 }
 
 if (what === 'all') {

@@ -23,7 +23,16 @@ function run(title, script, ...words) {
 /** Runs one project of vitest.config.ts. @returns how many of its tests passed and failed */
 function runTests(title, project) {
   const report = join(reports, `${project}.json`);
-  const ended = run(title, 'vitest/vitest.mjs', 'run', '--project', project, '--reporter=default', '--reporter=json', `--outputFile=${report}`);
+  const ended = run(
+    title,
+    'vitest/vitest.mjs',
+    'run',
+    '--project',
+    project,
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile=${report}`,
+  );
   const { passed, failed } = counted(report);
   if (passed + failed === 0) console.log(`No test ran in "${title}".`);
   // An error outside any test, or no test at all, fails the run without failing a test.
@@ -34,7 +43,9 @@ function runTests(title, project) {
 function counted(report) {
   try {
     const { numPassedTests, numFailedTests, testResults } = JSON.parse(readFileSync(report, 'utf8'));
-    const brokenFiles = testResults.filter((file) => file.status === 'failed' && !file.assertionResults.some((test) => test.status === 'failed'));
+    const brokenFiles = testResults.filter(
+      (file) => file.status === 'failed' && !file.assertionResults.some((test) => test.status === 'failed'),
+    );
     return { passed: numPassedTests, failed: numFailedTests + brokenFiles.length };
   } catch {
     return { passed: 0, failed: 0 };

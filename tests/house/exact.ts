@@ -22,7 +22,12 @@ export const staysExact: Rule = (source) => {
   const nodes = nodesOf(source);
   const fractions = new Set(nodes.flatMap(({ node }) => fractionNames(node)));
   return nodes.flatMap(({ node, place }) => {
-    const faults = [...inexactMath(node, place), ...inexactName(node, place), ...numberInDisguise(node, place), ...guessedFraction(node, fractions)];
+    const faults = [
+      ...inexactMath(node, place),
+      ...inexactName(node, place),
+      ...numberInDisguise(node, place),
+      ...guessedFraction(node, fractions),
+    ];
     return faults.map((fault) => `${where(source, node.start)} ${fault}`);
   });
 };
@@ -37,11 +42,15 @@ function inexactMath(node: SyntaxNode, { parent, part }: Place): string[] {
     parent?.type === 'MemberExpression' && part === 'object'
       ? [reachedName(parent)]
       : parent?.type === 'VariableDeclarator' && part === 'init' && (parent['id'] as SyntaxNode).type === 'ObjectPattern'
-        ? ((parent['id'] as SyntaxNode)['properties'] as SyntaxNode[]).map((property) => (property.type === 'Property' ? reachedName(property) : null))
+        ? ((parent['id'] as SyntaxNode)['properties'] as SyntaxNode[]).map((property) =>
+            property.type === 'Property' ? reachedName(property) : null,
+          )
         : [null];
   return reached.flatMap((name) => {
     if (name === null) return ['uses Math in a way that hides what it computes: name its exact functions one by one'];
-    return EXACT_MATH.includes(name) ? [] : [`uses Math.${name}, which gives the nearest double: keep the exact form, or move the ink to ${INK}`];
+    return EXACT_MATH.includes(name)
+      ? []
+      : [`uses Math.${name}, which gives the nearest double: keep the exact form, or move the ink to ${INK}`];
   });
 }
 

@@ -37,7 +37,9 @@ export const keepsToItsFloor: Rule = (source) => {
   if (room === null) return [`${source.file}:1 lies in no room of the house: move it into one of ${FLOORS.flat().join(', ')}`];
   const imports = importsOf(source);
   const faults = imports.flatMap((found) => faultOf(source.file, room, found).map((fault) => `${where(source, found.start)} ${fault}`));
-  return isBarrel(source, imports) ? [...faults, `${source.file}:1 only hands on what other files hold: import those files instead`] : faults;
+  return isBarrel(source, imports)
+    ? [...faults, `${source.file}:1 only hands on what other files hold: import those files instead`]
+    : faults;
 };
 
 function faultOf(file: string, room: string, { wanted, handsOnAll }: Import): string[] {
@@ -56,9 +58,10 @@ function faultOf(file: string, room: string, { wanted, handsOnAll }: Import): st
   return floorOf(other) > floorOf(room) ? [`imports ${wanted}, upward from ${room} to ${other}`] : [];
 }
 
-/** @returns whether a file holds nothing of its own: imports and `export { … } from` alone (an `export *` is a fault by itself) */
+/** @returns whether a file holds nothing but `export { … } from` our own files; a door to a package is no barrel */
 function isBarrel(source: Source, imports: readonly Import[]): boolean {
-  if (!imports.some((found) => found.handsOn) || imports.some((found) => found.handsOnAll)) return false;
+  const handedOn = imports.filter((found) => found.handsOn && !found.handsOnAll);
+  if (!handedOn.some(({ wanted }) => wanted !== null && ledTo(source.file, wanted) !== null)) return false;
   const statements = nodesOf(source).filter(({ place }) => place.parent?.type === 'Program');
   return statements.every(({ node }) => node.type === 'ImportDeclaration' || (/^Export/.test(node.type) && node['declaration'] == null));
 }

@@ -58,7 +58,9 @@ function reachingNames(node: SyntaxNode, { parent, part }: Place): string[] {
 function takenOut(declarator: SyntaxNode): string[] {
   const pattern = declarator['id'] as SyntaxNode;
   if (pattern.type !== 'ObjectPattern' || !isGlobalObject(declarator['init'])) return [];
-  const renamed = (pattern['properties'] as SyntaxNode[]).filter((property) => property.type === 'Property' && property['shorthand'] !== true);
+  const renamed = (pattern['properties'] as SyntaxNode[]).filter(
+    (property) => property.type === 'Property' && property['shorthand'] !== true,
+  );
   return renamed.flatMap((property) => reachedName(property) ?? []);
 }
 

@@ -7,7 +7,12 @@ describe('a file uses only packages its room may know', () => {
   const rule = usesItsOwnPackages(['react', 'konva', 'fraction.js', 'valibot', '@scope/known']);
 
   it.each([
-    ['React below the screen', 'src/pattern/page.ts', "import type { ReactNode } from 'react';", 'page.ts:1 imports react outside canvas and app'],
+    [
+      'React below the screen',
+      'src/pattern/page.ts',
+      "import type { ReactNode } from 'react';",
+      'page.ts:1 imports react outside canvas and app',
+    ],
     ['Konva below the screen', 'src/geometry/ink.ts', "import Konva from 'konva/lib/Core';", 'imports konva/lib/Core outside'],
     ['Node outside the command line', 'src/files/open.ts', "import { readFile } from 'node:fs/promises';", 'outside cli'],
     ['Node without its prefix', 'src/cli/main.ts', "import { readFile } from 'fs';", 'not among the dependencies'],

@@ -21,8 +21,12 @@ export const usesItsOwnPackages =
       if (wanted === null || ledTo(source.file, wanted) !== null) return [];
       const room = posix.dirname(source.file).split('/')[1] ?? '';
       const kept = KEPT_TO.find(({ packages }) => packages.test(wanted));
-      const name = wanted.split('/').slice(0, wanted.startsWith('@') ? 2 : 1).join('/');
-      if (kept && !kept.rooms.includes(room)) return [`${where(source, start)} imports ${wanted} outside ${kept.rooms.join(' and ')}: ${kept.why}`];
+      const name = wanted
+        .split('/')
+        .slice(0, wanted.startsWith('@') ? 2 : 1)
+        .join('/');
+      if (kept && !kept.rooms.includes(room))
+        return [`${where(source, start)} imports ${wanted} outside ${kept.rooms.join(' and ')}: ${kept.why}`];
       if (wanted.startsWith('node:') || installedWithUs.includes(name)) return [];
       return [`${where(source, start)} imports ${wanted}, which is not among the dependencies in package.json`];
     });

@@ -26,7 +26,8 @@ export interface Source {
 /** A rule of the house: what breaks it in one file, each as "file:line what is wrong and what to do". */
 export type Rule = (source: Source) => string[];
 
-const isNode = (value: unknown): value is SyntaxNode => typeof value === 'object' && value !== null && typeof Reflect.get(value, 'type') === 'string';
+const isNode = (value: unknown): value is SyntaxNode =>
+  typeof value === 'object' && value !== null && typeof Reflect.get(value, 'type') === 'string';
 
 /** @returns every node of a TypeScript file with its place, outer before inner; throws where the file cannot be parsed */
 export function nodesOf({ file, text }: Source): { readonly node: SyntaxNode; readonly place: Place }[] {
@@ -66,7 +67,7 @@ export function reachedName(node: SyntaxNode): string | null {
   return node['computed'] === true ? spelledOut(key) : (nameOf(key) ?? spelledOut(key));
 }
 
-/** @returns every source file of the project whose name ends as asked, read from the disk; the tests run in the project's folder */
+/** @returns every file under a folder of the project whose name matches, read from the disk */
 export function sourcesUnder(folder: string, ending: RegExp): Source[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && ending.test(entry.name))
