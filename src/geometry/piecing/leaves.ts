@@ -26,6 +26,8 @@ const pairs = (n: number): number => (n * (n + 1)) / 2;
 export const rectId = (rows: number, i0: number, j0: number, i1: number, j1: number): number =>
   ((i1 * (i1 - 1)) / 2 + i0) * pairs(rows) + (j1 * (j1 - 1)) / 2 + j0;
 
+const ONE_PIECE = { pieces: 1, templates: 0, corners: 0 };
+
 /** How many choices the search inside one free unit may examine. */
 const FREE_BUDGET = 400;
 
@@ -52,7 +54,7 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     const name = `${Math.min(w, h)} ${Math.max(w, h)} ${label.fabric}`;
     let found = plain.get(name);
     if (found === undefined) {
-      found = classify({ kind: w === h ? 'square' : 'rectangle', key: `plain ${name}`, size: `${Math.min(w, h)} ${Math.max(w, h)}`, pieces: 1, templates: 0, corners: 0 });
+      found = classify({ kind: w === h ? 'square' : 'rectangle', key: `plain ${name}`, size: `${Math.min(w, h)} ${Math.max(w, h)}`, ...ONE_PIECE, module: Math.min(w, h) });
       plain.set(name, found);
     }
     return found;
@@ -63,7 +65,7 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     const kind = root.kind ?? 'free unit';
     const [w, h] = [x1 - x0, y1 - y0];
     const size = `${kind} ${corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
-    return classify({ kind, key: congruence(root).key, size, pieces: pieces.length, templates, corners });
+    return classify({ kind, key: congruence(root).key, size, module: Math.min(w, h), pieces: pieces.length, templates, corners });
   };
 
   for (let i1 = 1; i1 <= m; i1++) {

@@ -7,6 +7,8 @@ export interface LeafClass {
   readonly key: string;
   /** Shared by leaves of one kind and size, whatever their cloth. */
   readonly size: string;
+  /** Shorter side in lattice steps. */
+  readonly module: number;
   /** Pieces of cloth in one. */
   readonly pieces: number;
   /** Pieces of it that need a printed template. */
@@ -45,7 +47,7 @@ export const NATURAL: Weights = {
     'quarter-square triangle': 2.2,
     'split quarter-square triangle': 2.1,
     'flying geese': 2,
-    'corner-triangle unit': 2.2,
+    'corner-triangle unit': 2.6,
     'square in a square': 3,
     'half-rectangle triangle': 1.8,
     peak: 2.4,
@@ -101,7 +103,7 @@ export function handling(leaf: LeafClass, weights: Weights): number {
 }
 
 /** @returns whether a leaf is sewn as it is cut */
-const isPlain = (leaf: LeafClass): boolean => leaf.kind === 'square' || leaf.kind === 'rectangle';
+export const isPlain = (leaf: LeafClass): boolean => leaf.kind === 'square' || leaf.kind === 'rectangle';
 
 /** @returns what a leaf's cloths cost once, to be shared among the leaves of its class */
 export const clothNovelty = (leaf: LeafClass, weights: Weights): number => (isPlain(leaf) ? weights.newPlain : weights.newUnit);

@@ -1,11 +1,14 @@
+import { fromLeastCorner } from '../convex.ts';
+import { compareAlong, type Point } from '../point.ts';
 import { boundariesOf } from '../patchwork/boundaries.ts';
 import type { Drawing } from '../patchwork/drawing.ts';
+import { canonicalView, inverse, taken, takenDrawing, takenOutline, type Symmetry } from '../patchwork/symmetry.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
-import type { Figures, Piecing } from './assembly.ts';
+import type { Assembly, Figures, Piece, Piecing } from './assembly.ts';
 import { fieldOf } from './field.ts';
 import { cheapestPlan, type Plan } from './grid-search.ts';
-import { leavesIn, rectCount, type Leaves } from './leaves.ts';
-import { clothNovelty, FEWEST, handling, NATURAL, sizeNovelty, type Weights } from './price.ts';
+import { leavesIn, rectCount, rectId, type Leaves } from './leaves.ts';
+import { clothNovelty, FEWEST, handling, isPlain, NATURAL, sizeNovelty, type Weights } from './price.ts';
 import { assembled } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
 
@@ -25,12 +28,51 @@ function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
   return cost;
 }
 
+/** @returns of each class, how many can lie side by side in the block (found greedily, so at least half of the most) */
+function sideBySide({ field, classes, classOf }: Leaves): readonly number[] {
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  const counts = new Array<number>(classes.length).fill(0);
+  const taken = new Map<number, Uint8Array>();
+  for (let j0 = 0; j0 < n; j0++) {
+    for (let i0 = 0; i0 < m; i0++) {
+      for (let j1 = j0 + 1; j1 <= n; j1++) {
+        for (let i1 = i0 + 1; i1 <= m; i1++) {
+          const c = classOf[rectId(n, i0, j0, i1, j1)]!;
+          if (c < 0) continue;
+          let cells = taken.get(c);
+          if (!cells) taken.set(c, (cells = new Uint8Array(m * n)));
+          if (!claim(cells, m, i0, j0, i1, j1)) continue;
+          counts[c]!++;
+        }
+      }
+    }
+  }
+  return counts;
+}
+
+/** Takes a rectangle of cells when all of it is free. */
+function claim(cells: Uint8Array, across: number, i0: number, j0: number, i1: number, j1: number): boolean {
+  for (let j = j0; j < j1; j++) for (let i = i0; i < i1; i++) if (cells[i + j * across]) return false;
+  for (let j = j0; j < j1; j++) cells.fill(1, i0 + j * across, i1 + j * across);
+  return true;
+}
+
+/**
+ * Several views of the whole block, each an expectation of how often every leaf is used: as often as it can be found;
+ * and, for each size that units have here, as if the units of that size were the ones the block is made of.
+ */
+function readings(leaves: Leaves, occurrences: readonly number[]): readonly (readonly number[])[] {
+  const modules = new Set(leaves.classes.filter((leaf) => !isPlain(leaf)).map((leaf) => leaf.module));
+  const asModule = (module: number): readonly number[] =>
+    leaves.classes.map((leaf, c) => (isPlain(leaf) || leaf.module === module ? occurrences[c]! : 0));
+  return [occurrences, ...[...modules].sort((a, b) => a - b).map(asModule)];
+}
+
 /** Searches under several expectations of how often each leaf is used, learning from each plan what is really used. */
 function bestPlan(leaves: Leaves, weights: Weights): Plan | null {
-  const occurrences = new Array<number>(leaves.classes.length).fill(0);
-  for (const c of leaves.classOf) if (c >= 0) occurrences[c]!++;
+  const occurrences = sideBySide(leaves);
   const large = rectCount(leaves.field) > LARGE;
-  const hopes: readonly (readonly number[])[] = [occurrences, occurrences.map(() => Infinity), occurrences.map(() => 1)];
+  const hopes = readings(leaves, occurrences);
   let best: Plan | null = null;
   let least = Infinity;
   for (const hope of large ? hopes.slice(0, 1) : hopes) {
@@ -67,15 +109,40 @@ function figuresOf(piecing: Pick<Piecing, 'root' | 'pieces' | 'units'>): Figures
   };
 }
 
+const leastCorner = (assembly: Assembly): Point => fromLeastCorner(assembly.outline)[0]!;
+
+/** @returns an assembly and its pieces after a symmetry */
+function inView({ root, pieces }: Pick<Piecing, 'root' | 'pieces'>, view: Symmetry): Pick<Piecing, 'root' | 'pieces'> {
+  const moved = pieces.map((piece): Piece => ({ ...piece, outline: takenOutline(view, piece.outline) }));
+  const walk = (node: Assembly): Assembly => {
+    const parts = node.parts.map(walk);
+    const seams = node.seams.map((seam) => ({ ...seam, from: taken(view, seam.from), to: taken(view, seam.to) }));
+    // Rows still read from left to right and from top to bottom; a ring keeps its centre first.
+    const backwards = node.kind !== 'partial-seam ring' && parts.length > 1 && compareAlong(leastCorner(parts[0]!), leastCorner(parts.at(-1)!)) > 0;
+    return {
+      ...node,
+      outline: takenOutline(view, node.outline),
+      ...(node.piece ? { piece: moved[node.piece.id]! } : {}),
+      parts: backwards ? parts.reverse() : parts,
+      seams: backwards ? seams.reverse() : seams,
+    };
+  };
+  return { root: walk(root), pieces: moved };
+}
+
 /** @returns the ways to sew a drawing, the standard one first; empty when whole patches lock each other */
 export function waysToSew(drawing: Drawing): readonly Piecing[] {
-  const patchwork = patchworkOf(drawing);
+  const asDrawn = patchworkOf(drawing);
+  const boundariesAsDrawn = boundariesOf(asDrawn);
+  const view = canonicalView(drawing.width, drawing.height, boundariesAsDrawn.values());
+  const patchwork = patchworkOf(takenDrawing(view, drawing));
   const boundaries = boundariesOf(patchwork);
+  const back = inverse(view);
   const field = fieldOf(patchwork, boundaries);
   const way = (name: string, goodFor: string, weights: Weights): Piecing | null => {
     const plan = bestPlan(leavesIn(field, weights), weights);
     if (!plan) return null;
-    const { root: rough, pieces } = assembled(plan.tree, patchwork);
+    const { root: rough, pieces } = inView(assembled(plan.tree, patchwork), back);
     const root = alike(rough);
     const units = unitsOf(root);
     return { way: name, goodFor, root, pieces, units, figures: figuresOf({ root, pieces, units }) };
