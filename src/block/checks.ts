@@ -1,0 +1,130 @@
+import type { Problem } from '../measure/problem.ts';
+import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
+import type { Block, DrawnSeam, Fabric, LatticePoint, LengthUnit } from './block.ts';
+import type { Choices } from './choices.ts';
+import { toDrawing } from './drawing.ts';
+import { formatExact } from './exact-number.ts';
+import {
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS,
+  PLAIN_TEXT,
+} from './limits.ts';
+import { outlineFault, type Outline } from './outline.ts';
+import * as say from './problems.ts';
+
+/*
+ * What every block obeys. Each check returns null, or the first problem it finds.
+ */
+
+type Checked = Problem | null;
+
+/** The lattice that points must lie on. */
+export type Ground = Pick<Block, 'grid' | 'denominator'>;
+
+/** @param what the words a sentence begins with: "The block's name" */
+export function checkText(what: string, text: string): Checked {
+  if (text.length > MAX_NAME) return say.nameTooLong(what, text.length);
+  return PLAIN_TEXT.test(text) && isWellFormed(text) ? null : say.nameUnprintable(what);
+}
+
+/** @returns whether the number of columns and rows is one that a grid can have */
+export function checkGrid({ columns, rows }: Block['grid']): Checked {
+  const fits = (cells: number): boolean => Number.isInteger(cells) && cells >= 1 && cells <= MAX_CELLS;
+  if (!fits(columns)) return say.gridOutOfRange('columns', String(columns));
+  return fits(rows) ? null : say.gridOutOfRange('rows', String(rows));
+}
+
+/** @returns whether a finished side is more than 0 and at most 200 in. or 508 cm */
+export function checkSide(side: 'width' | 'height', length: Rational, unit: LengthUnit): Checked {
+  const fits = compare(length, ZERO) > 0 && compare(length, rational(MAX_FINISHED[unit])) <= 0;
+  return fits ? null : say.sizeOutOfRange(side, formatExact(length), unit);
+}
+
+/** @returns whether the fabrics have different ids and printable names */
+export function checkFabrics(fabrics: readonly Fabric[]): Checked {
+  if (fabrics.length > MAX_FABRICS) return say.tooManyFabrics(fabrics.length);
+  const numbers = new Map<string, number>();
+  for (const [i, { id, name, color }] of fabrics.entries()) {
+    const where = `Fabric ${i + 1}`;
+    const before = numbers.get(id);
+    if (before !== undefined) return say.fabricTwice(before, i + 1, id);
+    numbers.set(id, i + 1);
+    const fault = checkText(`${where}'s id`, id) ?? checkText(`${where}'s name`, name);
+    if (fault) return fault;
+    if (!COLOR.test(color)) return say.noColor(where, say.quoted(color));
+  }
+  return null;
+}
+
+/** @param where what is to be of this fabric: "Patch 3", "The ground" */
+export function checkFabricKnown(where: string, id: string, fabrics: readonly Fabric[]): Checked {
+  if (fabrics.some((fabric) => fabric.id === id)) return null;
+  return say.unknownFabric(where, id, fabrics.map((fabric) => fabric.id));
+}
+
+/** @returns whether a lattice point lies on the block, its edges included */
+export function checkPoint(where: string, [x, y]: LatticePoint, { grid, denominator }: Ground): Checked {
+  const on = x >= 0 && y >= 0 && x <= grid.columns * denominator && y <= grid.rows * denominator;
+  if (on) return null;
+  const at = `${formatExact(rational(x, denominator))}, ${formatExact(rational(y, denominator))}`;
+  return say.offBlock(where, at, grid.columns, grid.rows);
+}
+
+/** @returns whether points make a simple outline on the block */
+export function checkOutline(where: string, points: Outline, ground: Ground): Checked {
+  if (points.length > MAX_POINTS) return say.tooManyPoints(where, points.length);
+  for (const [i, point] of points.entries()) {
+    const off = checkPoint(`${where}, point ${i + 1}`, point, ground);
+    if (off) return off;
+  }
+  const fault = outlineFault(points);
+  return fault === null ? null : say.noOutline(where, points.length, fault);
+}
+
+/** @returns whether a drawn seam has length and lies on the block */
+export function checkSeam(where: string, [from, to]: DrawnSeam, ground: Ground): Checked {
+  const off = checkPoint(`${where}, end 1`, from, ground) ?? checkPoint(`${where}, end 2`, to, ground);
+  if (off) return off;
+  return from[0] === to[0] && from[1] === to[1] ? say.seamWithoutLength(where) : null;
+}
+
+/** @returns whether the chosen lengths and the number of blocks are ones that can be sewn */
+export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
+  for (const name of ['seam', 'ruler', 'trim', 'width'] as const) {
+    const length = choices[name];
+    if (length === undefined) continue;
+    const enough = name === 'trim' ? compare(length, ZERO) >= 0 : compare(length, ZERO) > 0;
+    const fits = enough && compare(length, rational(MAX_CHOSEN[name][unit])) <= 0;
+    if (!fits) return say.choiceOutOfRange(name, formatExact(length), unit);
+  }
+  const { blocks = 1 } = choices;
+  return Number.isInteger(blocks) && blocks >= 1 && blocks <= MAX_BLOCKS ? null : say.blocksOutOfRange(String(blocks));
+}
+
+/** Checks a whole block, for blocks made from what somebody wrote. */
+export function checkBlock(block: Block): Checked {
+  const { finished, grid, fabrics, patches, seams } = block;
+  const first =
+    checkText("The block's name", block.name) ??
+    checkSide('width', finished.width, finished.unit) ??
+    checkSide('height', finished.height, finished.unit) ??
+    checkGrid(grid) ??
+    checkFabrics(fabrics) ??
+    checkFabricKnown('The ground', block.ground, fabrics) ??
+    (block.choices ? checkChoices(block.choices, finished.unit) : null);
+  if (first) return first;
+  if (patches.length > MAX_PATCHES) return say.tooManyPatches(patches.length);
+  if (seams.length > MAX_SEAMS) return say.tooManySeams(seams.length);
+  const ids = new Set(fabrics.map((fabric) => fabric.id));
+  for (const [i, patch] of patches.entries()) {
+    const where = `Patch ${i + 1}`;
+    const unknown = ids.has(patch.fabric) ? null : checkFabricKnown(where, patch.fabric, fabrics);
+    const fault = unknown ?? checkOutline(where, patch.points, block);
+    if (fault) return fault;
+  }
+  for (const [i, seam] of seams.entries()) {
+    const fault = checkSeam(`Seam ${i + 1}`, seam, block);
+    if (fault) return fault;
+  }
+  const drawn = toDrawing(block);
+  return drawn.ok ? null : drawn.problem;
+}

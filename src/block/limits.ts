@@ -1,0 +1,35 @@
+import type { LengthUnit } from './block.ts';
+
+/** Most columns or rows of a grid. */
+export const MAX_CELLS = 64;
+export const MAX_PATCHES = 5_000;
+export const MAX_SEAMS = 5_000;
+export const MAX_FABRICS = 500;
+/** Most points of one outline. */
+export const MAX_POINTS = 2_000;
+/** Most characters of a block's or fabric's name, and of a fabric's id. */
+export const MAX_NAME = 200;
+/**
+ * Most lattice steps along one side of a block. It keeps every product of two coordinate differences under 2^34
+ * and every crossing of two drawn lines under 2^53, where doubles hold whole numbers exactly.
+ */
+export const MAX_STEPS = 65_536;
+/** Longest finished side, in the unit. */
+export const MAX_FINISHED: Readonly<Record<LengthUnit, number>> = { in: 200, cm: 508 };
+/** Longest chosen lengths, in the unit; a trim may be 0, the others not. */
+export const MAX_CHOSEN: Readonly<Record<'seam' | 'ruler' | 'trim' | 'width', Readonly<Record<LengthUnit, number>>>> = {
+  seam: { in: 2, cm: 5 },
+  ruler: { in: 1, cm: 2 },
+  trim: { in: 2, cm: 5 },
+  width: { in: 200, cm: 508 },
+};
+/** Most blocks that one pattern is cut for. */
+export const MAX_BLOCKS = 10_000;
+
+/** Text without control characters, line separators or marks that turn the writing direction. */
+export const PLAIN_TEXT = /^[^\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]*$/;
+/** A colour as #rrggbb. */
+export const COLOR = /^#[0-9a-fA-F]{6}$/;
+
+/** @returns whether a text is free of halves of characters, which no encoding can write */
+export const isWellFormed = (text: string): boolean => !/\p{Cs}/u.test(text);

@@ -1,0 +1,91 @@
+import * as v from 'valibot';
+import type { Block, LatticePoint, Patch } from '../block/block.ts';
+import type { Choices } from '../block/choices.ts';
+import { formatExact } from '../block/exact-number.ts';
+import { coarsest } from '../block/lattice.ts';
+import { refused } from '../block/problems.ts';
+import type { Problem, Result } from '../measure/problem.ts';
+import { rational, type Rational } from '../measure/rational.ts';
+import { blockShape, FORMAT, VERSION } from './block-shape.ts';
+import { blockFrom } from './door.ts';
+import { jsonFault } from './json-text.ts';
+import { fileTooLarge, notJson, shapeProblem, wrongFormat, wrongVersion } from './shape-problems.ts';
+
+/** Longest block file, in bytes (and in characters). 5,000 triangles take about a tenth of it. */
+export const MAX_FILE = 5_000_000;
+
+/** @returns the problem with a file of this many bytes, null where it may be read; for shells to ask before they read it */
+export const fileSizeProblem = (bytes: number): Problem | null => (bytes > MAX_FILE ? fileTooLarge(bytes, MAX_FILE) : null);
+
+/**
+ * Reads a block file. `formatBlock` is its counterpart.
+ * @param text the file's content
+ * @returns the block on the coarsest lattice that holds its points, or the first problem found
+ */
+export function parseBlock(text: string): Result<Block> {
+  const tooLarge = fileSizeProblem(text.length);
+  if (tooLarge) return refused(tooLarge);
+  // Some editors begin a file with a byte order mark.
+  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
+  let content: unknown;
+  try {
+    content = JSON.parse(json);
+  } catch {
+    return refused(notJson(jsonFault(json)));
+  }
+  // Format and version come first: a file from elsewhere or from later has a shape of its own.
+  const { format, version } = (typeof content === 'object' && content !== null ? content : {}) as Record<string, unknown>;
+  if (format !== FORMAT) return refused(wrongFormat(format, FORMAT));
+  if (version !== VERSION) return refused(wrongVersion(version, VERSION));
+  const shaped = v.safeParse(blockShape, content, { abortEarly: true });
+  return shaped.success ? blockFrom(shaped.output) : refused(shapeProblem(shaped.issues[0]));
+}
+
+/**
+ * Writes a block file, one patch to a line.
+ * @returns text that parseBlock reads back as the same block on its coarsest lattice
+ */
+export function formatBlock(block: Block): string {
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, choices } = coarsest(block);
+  const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
+  const patchLine = ({ fabric, points, whole }: Patch): string =>
+    `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
+  const { width, height, unit } = finished;
+  const entries: readonly (readonly [string, string])[] = [
+    ['format', JSON.stringify(FORMAT)],
+    ['version', String(VERSION)],
+    ['name', JSON.stringify(name)],
+    ['finished', oneLine({ width: formatExact(width), height: formatExact(height), unit })],
+    ['grid', oneLine({ columns: grid.columns, rows: grid.rows })],
+    ['fabrics', list(fabrics.map((fabric) => oneLine({ id: fabric.id, name: fabric.name, color: fabric.color })))],
+    ['ground', JSON.stringify(ground)],
+    ['patches', list(patches.map(patchLine))],
+    ...(seams.length > 0 ? [['seams', list(seams.map(([from, to]) => `[${place(from)}, ${place(to)}]`))] as const] : []),
+    ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
+  ];
+  return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;
+}
+
+/** @returns a coordinate as JSON: whole numbers and halves as numbers, other fractions as text */
+function coordinate(steps: number, denominator: number): string {
+  if ((2 * steps) % denominator === 0) return String(steps / denominator);
+  return JSON.stringify(formatExact(rational(steps, denominator)));
+}
+
+function writtenChoices({ seam, ruler, trim, methods, way, blocks, width }: Choices): Readonly<Record<string, unknown>> {
+  const length = (value: Rational | undefined): string | undefined => value && formatExact(value);
+  return { seam: length(seam), ruler: length(ruler), trim: length(trim), methods, way, blocks, width: length(width) };
+}
+
+/** @returns an object as JSON on one line; absent values are left out */
+function oneLine(object: Readonly<Record<string, unknown>>): string {
+  const entries = Object.entries(object).filter(([, value]) => value !== undefined);
+  const inner = entries.map(([key, value]) => {
+    const nested = typeof value === 'object' ? oneLine(value as Readonly<Record<string, unknown>>) : JSON.stringify(value);
+    return `${JSON.stringify(key)}: ${nested}`;
+  });
+  return inner.length === 0 ? '{}' : `{ ${inner.join(', ')} }`;
+}
+
+/** @returns a list as JSON, one item to a line */
+const list = (items: readonly string[]): string => (items.length === 0 ? '[]' : `[\n    ${items.join(',\n    ')}\n  ]`);

@@ -1,0 +1,178 @@
+import * as v from 'valibot';
+import type { Method, Way } from '../block/choices.ts';
+import { NUMBER_TEXT } from '../block/exact-number.ts';
+import {
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS, PLAIN_TEXT,
+} from '../block/limits.ts';
+import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import type { ShapeFault } from './shape-problems.ts';
+
+/*
+ * What a block file looks like, before anything is checked that takes more than one value to see.
+ * schema/block.schema.json is made from this (scripts/schema.mjs), descriptions included.
+ * A schema's message is the code of the fault that shape-problems.ts has the sentence for.
+ */
+
+const fault = (code: ShapeFault): ShapeFault => code;
+
+const UNIT_KINDS = [
+  'square', 'rectangle', 'half-square triangle', 'quarter-square triangle', 'split quarter-square triangle', 'flying geese',
+  'corner-triangle unit', 'square in a square', 'half-rectangle triangle', 'peak', 'joined unit', 'partial-seam ring', 'free unit',
+] as const satisfies readonly UnitKind[];
+const METHODS = [
+  'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'template',
+] as const satisfies readonly Method[];
+const WAYS = ['standard units', 'fewest pieces', 'largest repeated unit'] as const satisfies readonly Way[];
+
+const text = (description: string) =>
+  v.pipe(
+    v.string(fault('no-text')),
+    v.maxLength(MAX_NAME, fault('long-text')),
+    v.regex(PLAIN_TEXT, fault('unprintable')),
+    v.check(isWellFormed, fault('unprintable')),
+    v.description(description),
+  );
+
+const list = <Item extends v.GenericSchema>(item: Item, most: number, tooMany: ShapeFault, description: string) =>
+  v.pipe(v.array(item, fault('no-list')), v.maxLength(most, tooMany), v.description(description));
+
+/** A number as it may be written anywhere in the file. */
+export const number = v.pipe(
+  v.union(
+    [v.pipe(v.number(fault('no-number')), v.finite(fault('no-number'))), v.pipe(v.string(), v.regex(NUMBER_TEXT, fault('no-number')))],
+    fault('no-number'),
+  ),
+  v.description('An exact number: 3, 1.5, "3", "1.5", "5/3" or "1 2/3". Decimals are taken digit by digit.'),
+);
+
+/** A place on the grid. */
+export const point = v.pipe(
+  v.strictTuple([number, number], fault('no-point')),
+  v.description('Across and down from the top-left corner of the block, in grid units.'),
+);
+
+const cells = (direction: string) =>
+  v.pipe(
+    v.number(fault('no-cells')),
+    v.integer(fault('no-cells')),
+    v.minValue(1, fault('no-cells')),
+    v.maxValue(MAX_CELLS, fault('no-cells')),
+    v.description(`Cells ${direction}.`),
+  );
+
+const fabric = v.pipe(
+  v.strictObject(
+    {
+      id: text('What ground and patches call this fabric; different for each fabric.'),
+      name: text('What people call it.'),
+      color: v.pipe(v.string(fault('no-color')), v.regex(COLOR, fault('no-color')), v.description('Colour on screen, sRGB, as #rrggbb.')),
+    },
+    fault('no-object'),
+  ),
+  v.description('One cloth.'),
+);
+
+const patch = v.pipe(
+  v.strictObject(
+    {
+      fabric: text('Id of its fabric.'),
+      points: v.pipe(
+        v.array(point, fault('no-list')),
+        v.minLength(3, fault('few-points')),
+        v.maxLength(MAX_POINTS, fault('many-points')),
+        v.description(
+          'The corners of a simple outline in order, either way round, closed by itself; ' +
+            'no corner twice, none on the straight between its neighbours.',
+        ),
+      ),
+      whole: v.optional(v.pipe(v.boolean(fault('no-yes-or-no')), v.description('True where the patch must stay one piece of cloth.'))),
+    },
+    fault('no-object'),
+  ),
+  v.description('One painted shape of one fabric.'),
+);
+
+const seam = v.pipe(v.strictTuple([point, point], fault('no-seam')), v.description('The two ends of a seam, which must differ.'));
+
+const length = (description: string) => v.optional(v.pipe(number, v.description(`${description} In the unit of the finished size.`)));
+
+const method = v.optional(v.picklist(METHODS, fault('no-method')));
+const methodOfKind = Object.fromEntries(UNIT_KINDS.map((kind) => [kind, method])) as Record<UnitKind, typeof method>;
+
+const choices = v.pipe(
+  v.strictObject(
+    {
+      seam: length('Seam allowance; 1/4 in. or 0.75 cm where absent.'),
+      ruler: length('Smallest step of the ruler; 1/8 in. or 1 mm where absent.'),
+      trim: length('Added to every cut that meets a diagonal seam, to be trimmed off after sewing; 0 where absent.'),
+      methods: v.optional(
+        v.pipe(
+          v.strictObject(methodOfKind, fault('no-object')),
+          v.description('The method by which units of a kind are cut and sewn.'),
+        ),
+      ),
+      way: v.optional(v.pipe(v.picklist(WAYS, fault('no-way')), v.description('Which of the ways to sew the block is wanted.'))),
+      blocks: v.optional(
+        v.pipe(
+          v.number(fault('no-blocks')),
+          v.integer(fault('no-blocks')),
+          v.minValue(1, fault('no-blocks')),
+          v.maxValue(MAX_BLOCKS, fault('no-blocks')),
+          v.description('How many blocks to cut for; 1 where absent.'),
+        ),
+      ),
+      width: length('Usable width of cloth; 42 in. or 107 cm where absent.'),
+    },
+    fault('no-object'),
+  ),
+  v.description('How the designer wants the block cut and sewn.'),
+);
+
+/** The version of the format that this program reads and writes. */
+export const VERSION = 1;
+export const FORMAT = 'piecewright/block';
+
+export const blockShape = v.pipe(
+  v.strictObject(
+    {
+      $schema: v.optional(v.pipe(v.string(fault('no-text')), v.description('Address of this schema, for editors; not kept.'))),
+      format: v.literal(FORMAT),
+      version: v.literal(VERSION),
+      name: text('What the block is called; plain text on one line.'),
+      finished: v.pipe(
+        v.strictObject(
+          {
+            width: number,
+            height: number,
+            unit: v.pipe(v.picklist(['in', 'cm'], fault('no-unit')), v.description('Inches or centimetres.')),
+          },
+          fault('no-object'),
+        ),
+        v.description('Size inside the seams once set in the quilt: more than 0, at most 200 in. or 508 cm.'),
+      ),
+      grid: v.pipe(
+        v.strictObject({ columns: cells('across'), rows: cells('down') }, fault('no-object')),
+        v.description('The grid the block is drawn on; cells need not be square.'),
+      ),
+      fabrics: v.pipe(
+        v.array(fabric, fault('no-list')),
+        v.minLength(1, fault('no-fabrics')),
+        v.maxLength(MAX_FABRICS, fault('many-fabrics')),
+        v.description('Every cloth the block uses.'),
+      ),
+      ground: text('Id of the fabric that shows where nothing is painted.'),
+      patches: list(patch, MAX_PATCHES, 'many-patches', 'What is painted; a later patch covers what lies under it.'),
+      seams: v.optional(list(seam, MAX_SEAMS, 'many-seams', 'Seams the designer asks for, also inside one fabric.')),
+      choices: v.optional(choices),
+    },
+    fault('no-object'),
+  ),
+  v.title('Piecewright block'),
+  v.description(
+    'A patchwork block as it is drawn. Besides what this schema can say: fabric ids are different and known, ' +
+      'outlines are simple and on the grid, seams are on the grid and have length.',
+  ),
+);
+
+/** A file's content whose shape is right. */
+export type BlockShape = v.InferOutput<typeof blockShape>;

@@ -1,0 +1,136 @@
+import type { BaseIssue } from 'valibot';
+import * as say from '../block/problems.ts';
+import type { Problem } from '../measure/problem.ts';
+import type { JsonFault } from './json-text.ts';
+
+/*
+ * Every sentence about a block file that is not yet a drawing; the sentences about drawings are in block/problems.ts.
+ */
+
+const problem = (code: string, sentence: string): Problem => ({ code, sentence });
+
+const megabytes = (bytes: number): string => `${Math.ceil(bytes / 1_000_000).toLocaleString('en-US')} MB`;
+
+export const fileTooLarge = (bytes: number, most: number): Problem =>
+  problem('file-too-large', `The file is ${megabytes(bytes)} long, and a block file has at most ${megabytes(most)}; choose another file.`);
+
+export function notJson({ line, found }: JsonFault): Problem {
+  if (found === '') {
+    return problem('not-json', `The file is not JSON: it ends on line ${line} before it is complete; save it again or repair its end.`);
+  }
+  if (/^[-+]?(NaN|Infinity)$/.test(found)) {
+    return problem('not-a-number', `Line ${line} has ${found}, which is no number; write one like 3, 1.5 or "5/3".`);
+  }
+  const place = `line ${line} has ${say.quoted(found)} where it does not belong`;
+  return problem('not-json', `The file is not JSON: ${place}; open a block file or repair that line.`);
+}
+
+export const wrongFormat = (found: unknown, wanted: string): Problem =>
+  problem(
+    'wrong-format',
+    found === undefined
+      ? `The file does not say that it is a block; open a file with "format": "${wanted}".`
+      : `The file's format is ${named(found)}; open one whose format is "${wanted}".`,
+  );
+
+export const wrongVersion = (found: unknown, known: number): Problem =>
+  typeof found === 'number' && found > known
+    ? problem('newer-version', `The file is of version ${found} and this program reads version ${known}; open it with a newer Piecewright.`)
+    : problem('wrong-version', `The file's version is ${found === undefined ? 'missing' : named(found)}; it must be the number ${known}.`);
+
+export const zeroDenominator = (where: string, found: string): Problem =>
+  problem('zero-denominator', `${where} has the fraction ${say.quoted(found)}, whose denominator is 0; make it 1 or more.`);
+
+/** @returns what stands in the file, briefly */
+function named(found: unknown): string {
+  if (typeof found === 'string') return say.quoted(found);
+  if (found === null || typeof found === 'number' || typeof found === 'boolean') return String(found);
+  return Array.isArray(found) ? 'a list' : 'an object';
+}
+
+const must = (code: string, want: string) => (where: string, found: unknown): Problem =>
+  problem(code, `${where} must be ${want}; the file has ${named(found)}.`);
+
+const lengthOf = (found: unknown): number => (found as { length: number }).length;
+
+/** What to say for each code that block-shape.ts gives. */
+const FAULTS = {
+  'no-text': must('not-text', 'text in quotes'),
+  'long-text': (where: string, found: unknown) => say.nameTooLong(where, lengthOf(found)),
+  'unprintable': (where: string) => say.nameUnprintable(where),
+  'no-list': must('not-a-list', 'a list in square brackets'),
+  'no-object': must('not-an-object', 'an object in curly brackets'),
+  'no-number': (where: string, found: unknown) =>
+    typeof found === 'string' && /\/0+$/.test(found)
+      ? zeroDenominator(where, found)
+      : must('not-a-number', 'a whole number, a decimal like 1.5 or a fraction like "5/3"')(where, found),
+  'no-point': must('not-a-point', 'two numbers, across and down, like [1, 0.5]'),
+  'no-seam': must('not-a-seam', 'two points, like [[0, 1], [3, 1]]'),
+  'no-cells': (where: string, found: unknown) => say.gridOutOfRange(where.endsWith('columns') ? 'columns' : 'rows', named(found)),
+  'no-color': (where: string, found: unknown) => say.noColor(where, named(found)),
+  'no-unit': must('not-a-unit', '"in" or "cm"'),
+  'no-yes-or-no': must('not-yes-or-no', 'true or false'),
+  'no-method': must('unknown-method', 'the name of a method, like "two-at-a-time"'),
+  'no-way': must('unknown-way', '"standard units", "fewest pieces" or "largest repeated unit"'),
+  'no-blocks': (_: string, found: unknown) => say.blocksOutOfRange(named(found)),
+  'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
+  'many-fabrics': (_: string, found: unknown) => say.tooManyFabrics(lengthOf(found)),
+  'many-patches': (_: string, found: unknown) => say.tooManyPatches(lengthOf(found)),
+  'many-seams': (_: string, found: unknown) => say.tooManySeams(lengthOf(found)),
+  'few-points': (where: string, found: unknown) => say.noOutline(where, lengthOf(found), { kind: 'few', points: [] }),
+  'many-points': (where: string, found: unknown) => say.tooManyPoints(where, lengthOf(found)),
+} as const satisfies Record<string, (where: string, found: unknown) => Problem>;
+
+export type ShapeFault = keyof typeof FAULTS;
+
+/** What a missing key could look like. */
+const EXAMPLES: Readonly<Record<string, string>> = {
+  name: '"Shoo Fly"',
+  finished: '{ "width": "12", "height": "12", "unit": "in" }',
+  width: '"12"',
+  height: '"12"',
+  unit: '"in"',
+  grid: '{ "columns": 3, "rows": 3 }',
+  columns: '3',
+  rows: '3',
+  fabrics: '[{ "id": "oat", "name": "Oat", "color": "#f3ede0" }]',
+  id: '"oat"',
+  color: '"#f3ede0"',
+  ground: '"oat"',
+  patches: '[]',
+  fabric: '"oat"',
+  points: '[[0, 0], [1, 0], [1, 1]]',
+};
+
+/** @returns the problem with the first fault that the shape check found */
+export function shapeProblem(issue: BaseIssue<unknown>): Problem {
+  const path = (issue.path ?? []).map((item) => item.key as string | number);
+  const key = String(path.at(-1));
+  const owner = place(path.slice(0, -1));
+  const ofKey = issue.type === 'strict_object' && issue.path?.at(-1)?.origin === 'key';
+  if (ofKey && issue.expected === 'never') {
+    return problem('unknown-key', `${owner} has ${say.quoted(key)}, which this version does not know; check its spelling or remove it.`);
+  }
+  if (ofKey) return problem('missing-key', `${owner} has no "${key}"; add it, like "${key}": ${EXAMPLES[key]}.`);
+  if (issue.input === undefined) {
+    // JSON has no undefined: a point or a seam ends too early.
+    const code = path[0] === 'seams' && path.length === 3 ? 'no-seam' : 'no-point';
+    return FAULTS[code](owner, issue.path!.at(-1)!.input);
+  }
+  const sentenceOf = FAULTS[issue.message as ShapeFault];
+  return sentenceOf(place(path), issue.input);
+}
+
+/** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */
+function place([list, index, key, inner]: readonly (string | number)[]): string {
+  if (list === undefined) return 'The block';
+  if (index === undefined) return list === 'finished' ? 'The finished size' : list === 'grid' ? 'The grid' : `The block's ${list}`;
+  if (list === 'choices' && key !== undefined) return `The chosen method for ${key}`;
+  if (index === 'methods') return 'The choice of methods';
+  if (typeof index === 'string') return `The ${list === 'choices' ? 'chosen' : list} ${index}`;
+  const one = `${list === 'patches' ? 'Patch' : list === 'seams' ? 'Seam' : 'Fabric'} ${index + 1}`;
+  if (key === undefined) return one;
+  if (typeof key === 'number') return `${one}, end ${key + 1}`;
+  if (typeof inner === 'number') return `${one}, point ${inner + 1}`;
+  return key === 'points' ? one : `${one}'s ${key}`;
+}

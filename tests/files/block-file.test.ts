@@ -1,0 +1,98 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Choices } from '../../src/block/choices.ts';
+import { coarsest } from '../../src/block/lattice.ts';
+import { rational } from '../../src/measure/rational.ts';
+import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
+import { block, must, SEED } from '../block/drawn.ts';
+import { shooFly, spoilt } from './shoo-fly.ts';
+
+const cases = new URL('../cases/', import.meta.url);
+const published = readdirSync(cases).filter((file) => file.endsWith('.block.json'));
+const contentOf = (file: string): string => readFileSync(new URL(file, cases), 'utf8');
+
+const length = (most: number) => fc.integer({ min: 1, max: most * 64 }).map((n) => rational(n, 64));
+
+const choices: fc.Arbitrary<Choices> = fc.record(
+  {
+    seam: length(2),
+    ruler: length(1),
+    trim: length(2),
+    width: length(200),
+    methods: fc.constant({ 'flying geese': 'four-at-a-time', 'half-square triangle': 'triangles' } as const),
+    way: fc.constantFrom('standard units', 'fewest pieces', 'largest repeated unit'),
+    blocks: fc.integer({ min: 1, max: 10_000 }),
+  },
+  { requiredKeys: [] },
+);
+
+describe('a block file', () => {
+  it('is read back as the block it was written from, on the coarsest lattice', () => {
+    fc.assert(
+      fc.property(block, fc.option(choices), (drawn, chosen) => {
+        const whole = chosen === null ? drawn : { ...drawn, choices: chosen };
+        // toDrawing needs twice the lattice, true in proportion; sides that share no coarse step are no valid block.
+        const read = parseBlock(formatBlock(whole));
+        if (!read.ok) expect(read.problem.code).toBe('too-fine');
+        else expect(read.value).toEqual(coarsest(whole));
+      }),
+      SEED,
+    );
+  });
+
+  it('is valid for nearly all random blocks, so the law above says something', () => {
+    const sample = fc.sample(block, { numRuns: 200, seed: SEED.seed });
+    expect(sample.filter((drawn) => parseBlock(formatBlock(drawn)).ok).length).toBeGreaterThan(190);
+  });
+
+  it.each(published)('%s is read, and written and read again the same', (file) => {
+    const read = must(parseBlock(contentOf(file)));
+    expect(must(parseBlock(formatBlock(read)))).toEqual(read);
+  });
+
+  it.each(published)('%s means the same points as its file says', (file) => {
+    const raw = JSON.parse(contentOf(file)) as { patches: { points: number[][] }[] };
+    const read = must(parseBlock(contentOf(file)));
+    expect(read.patches.map((patch) => patch.points.map((point) => point.map((v) => v / read.denominator)))).toEqual(
+      raw.patches.map((patch) => patch.points),
+    );
+  });
+
+  it('takes decimals digit by digit and fractions as they are', () => {
+    const text = JSON.stringify(spoilt(shooFly(), ['patches', 1, 'points'], [[0.1, '1.25'], ['1 1/3', 0], ['5/3', 2]]));
+    const read = must(parseBlock(text));
+    expect(read.denominator).toBe(60);
+    expect(read.patches[1]!.points).toEqual([[6, 75], [80, 0], [100, 120]]);
+  });
+
+  it('takes a finished size as a whole number, decimal, fraction or mixed number', () => {
+    for (const width of [10.5, '10.5', '21/2', '10 1/2', '10 2/4']) {
+      const read = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['finished', 'width'], width))));
+      expect(read.finished.width).toEqual({ n: 21, d: 2 });
+    }
+  });
+
+  it('writes one patch to a line, halves as numbers and other fractions as text', () => {
+    const text = JSON.stringify(spoilt(shooFly(), ['patches'], [{ fabric: 'teal', points: [[0.5, 0], [3, '5/3'], [0, 3]], whole: true }]));
+    expect(formatBlock(must(parseBlock(text)))).toBe(`{
+  "format": "piecewright/block",
+  "version": 1,
+  "name": "Shoo Fly",
+  "finished": { "width": "12", "height": "12", "unit": "in" },
+  "grid": { "columns": 3, "rows": 3 },
+  "fabrics": [
+    { "id": "oat", "name": "Oat", "color": "#f3ede0" },
+    { "id": "teal", "name": "Teal", "color": "#2f5d62" }
+  ],
+  "ground": "oat",
+  "patches": [
+    { "fabric": "teal", "points": [[0.5, 0], [3, "1 2/3"], [0, 3]], "whole": true }
+  ],
+  "seams": [
+    [[0, 1], [3, 1]]
+  ]
+}
+`);
+  });
+});
