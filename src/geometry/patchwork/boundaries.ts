@@ -12,7 +12,7 @@ export interface Boundary {
   /** Undirected form. */
   readonly line: Line;
   readonly drawn: readonly Stretch[];
-  /** The same, told apart by the cloth in front and behind. */
+  /** The same where two cloths meet, told apart by the cloth in front and behind. */
   readonly between: readonly Between[];
   /** Where the line runs inside one whole patch along atom edges; no seam may run there. */
   readonly locked: readonly Stretch[];

@@ -61,12 +61,13 @@ function levels(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>,
   const far = upright ? patchwork.width : patchwork.height;
   const candidates = upright ? patchwork.columns : patchwork.rows;
   const found = new Set([0, far]);
-  for (const { line, drawn } of boundaries.values()) {
+  for (const { line, drawn, between } of boundaries.values()) {
     if ((upright ? line.b : line.a) === 0) {
       if (drawn.length > 0) found.add(line.c);
       continue;
     }
-    for (const { from, to } of drawn) {
+    // Where the cloths beside a line change, another line meets or crosses it.
+    for (const { from, to } of [...drawn, ...between]) {
       for (const p of [from, to]) if (p.w === 1) found.add(upright ? p.x : p.y);
     }
   }
@@ -134,7 +135,7 @@ function grid(columns: number, rows: number, value: (i: number, j: number) => nu
 }
 
 /** Cuts a slanted stretch wherever it crosses a cell edge. */
-function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[], ys: readonly number[]): readonly Stretch[] {
+export function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[], ys: readonly number[]): readonly Stretch[] {
   const points = [stretch.from, stretch.to];
   for (const x of xs) {
     const level = { x, y: 0, w: 1 };
@@ -154,7 +155,7 @@ function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[], ys: re
 }
 
 /** @returns the cell along one axis that holds a slanted part which crosses no cell edge */
-function cellOf(edges: readonly number[], p: Point, q: Point, axis: 'x' | 'y'): number {
+export function cellOf(edges: readonly number[], p: Point, q: Point, axis: 'x' | 'y'): number {
   const least = (axis === 'x' ? compareX(p, q) : compareY(p, q)) <= 0 ? p : q;
   const [n, d] = [least[axis], least.w];
   return Math.min(edges.length - 2, paneIndex(edges, (n - (n % d)) / d));

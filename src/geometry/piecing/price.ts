@@ -53,16 +53,16 @@ export const NATURAL: Weights = {
     peak: 2.4,
     'joined unit': 0,
     'partial-seam ring': 2,
-    'free unit': 2,
+    'free unit': 3,
   },
   newPlainSize: 1,
   newUnitSize: 6,
   newPlain: 0.3,
   newUnit: 0.5,
-  join: 0.05,
+  join: 0.8,
   corner: 0.9,
-  freePiece: 1.7,
-  template: 3.7,
+  freePiece: 2.2,
+  template: 4.5,
 };
 
 /** The same search for the fewest pieces of cloth: nothing else has weight, ties aside. */

@@ -5,8 +5,9 @@ import type { Drawing } from '../patchwork/drawing.ts';
 import { canonicalView, inverse, taken, takenDrawing, takenOutline, type Symmetry } from '../patchwork/symmetry.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
 import type { Assembly, Figures, Piece, Piecing } from './assembly.ts';
-import { fieldOf } from './field.ts';
-import { cheapestPlan, type Plan } from './grid-search.ts';
+import { contentOf } from './content.ts';
+import { fieldOf, type Field } from './field.ts';
+import { cheapestPlan, type Contents, type Counts, type Plan } from './grid-search.ts';
 import { leavesIn, rectCount, rectId, type Leaves } from './leaves.ts';
 import { clothNovelty, FEWEST, handling, isPlain, NATURAL, sizeNovelty, type Weights } from './price.ts';
 import { assembled } from './tree.ts';
@@ -17,7 +18,7 @@ const LARGE = 400_000;
 
 /** @returns the cost of a plan with every novelty paid once */
 function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
-  let cost = plan.joins * weights.join + plan.rings * weights.unit['partial-seam ring'];
+  let cost = plan.joined.size * weights.join + plan.rings * weights.unit['partial-seam ring'];
   const sizes = new Set<string>();
   for (const [c, count] of plan.used) {
     const leaf = leaves.classes[c]!;
@@ -28,26 +29,50 @@ function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
   return cost;
 }
 
-/** @returns of each class, how many can lie side by side in the block (found greedily, so at least half of the most) */
-function sideBySide({ field, classes, classOf }: Leaves): readonly number[] {
+/**
+ * @param kindOf a number for each rectangle of cells, by rectId; −1 for none
+ * @returns of each number, how many can lie side by side in the block (found greedily, so at least half of the most)
+ */
+function sideBySide(field: Field, kindOf: ArrayLike<number>, kinds: number): readonly number[] {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const counts = new Array<number>(classes.length).fill(0);
+  const counts = new Array<number>(kinds).fill(0);
   const taken = new Map<number, Uint8Array>();
   for (let j0 = 0; j0 < n; j0++) {
     for (let i0 = 0; i0 < m; i0++) {
       for (let j1 = j0 + 1; j1 <= n; j1++) {
         for (let i1 = i0 + 1; i1 <= m; i1++) {
-          const c = classOf[rectId(n, i0, j0, i1, j1)]!;
+          const c = kindOf[rectId(n, i0, j0, i1, j1)]!;
           if (c < 0) continue;
           let cells = taken.get(c);
           if (!cells) taken.set(c, (cells = new Uint8Array(m * n)));
-          if (!claim(cells, m, i0, j0, i1, j1)) continue;
-          counts[c]!++;
+          if (claim(cells, m, i0, j0, i1, j1)) counts[c]!++;
         }
       }
     }
   }
   return counts;
+}
+
+/** @returns the picture each rectangle of cells shows, pictures numbered from 0, and how many can lie side by side */
+function picturesOf(field: Field): { readonly contents: Contents; readonly counts: readonly number[] } {
+  const contents = new Int32Array(rectCount(field));
+  if (contents.length > LARGE) return { contents, counts: [1] };
+  const content = contentOf(field);
+  const numbers = new Map<number, number>();
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  for (let i1 = 1; i1 <= m; i1++) {
+    for (let i0 = 0; i0 < i1; i0++) {
+      for (let j1 = 1; j1 <= n; j1++) {
+        for (let j0 = 0; j0 < j1; j0++) {
+          const picture = content(i0, j0, i1, j1);
+          let number = numbers.get(picture);
+          if (number === undefined) numbers.set(picture, (number = numbers.size));
+          contents[rectId(n, i0, j0, i1, j1)] = number;
+        }
+      }
+    }
+  }
+  return { contents, counts: sideBySide(field, contents, numbers.size) };
 }
 
 /** Takes a rectangle of cells when all of it is free. */
@@ -68,22 +93,24 @@ function readings(leaves: Leaves, occurrences: readonly number[]): readonly (rea
   return [occurrences, ...[...modules].sort((a, b) => a - b).map(asModule)];
 }
 
-/** Searches under several expectations of how often each leaf is used, learning from each plan what is really used. */
-function bestPlan(leaves: Leaves, weights: Weights): Plan | null {
-  const occurrences = sideBySide(leaves);
+/** Searches under several expectations of how often each thing is used, learning from each plan what is really used. */
+function bestPlan(leaves: Leaves, weights: Weights, pictures: ReturnType<typeof picturesOf>): Plan | null {
   const large = rectCount(leaves.field) > LARGE;
-  const hopes = readings(leaves, occurrences);
+  const hopes = readings(leaves, sideBySide(leaves.field, leaves.classOf, leaves.classes.length));
   let best: Plan | null = null;
   let least = Infinity;
   for (const hope of large ? hopes.slice(0, 1) : hopes) {
-    let counts: readonly number[] = hope;
+    let counts: Counts = { leaves: hope, joins: pictures.counts };
     for (let round = 0; round < (large ? 1 : 4); round++) {
-      const plan = cheapestPlan(leaves, weights, counts);
+      const plan = cheapestPlan(leaves, weights, counts, pictures.contents);
       if (!plan) return null;
       const cost = fullCost(plan, leaves, weights);
       if (cost < least - 1e-9) [best, least] = [plan, cost];
-      const next = hope.map((h, c) => plan.used.get(c) ?? Math.min(h, Math.max(1, occurrences[c]! / 2)));
-      if (next.every((v, c) => v === counts[c])) break;
+      const next: Counts = {
+        leaves: hope.map((h, c) => plan.used.get(c) ?? h / 2),
+        joins: pictures.counts.map((h, c) => plan.joined.get(c) ?? h / 2),
+      };
+      if (next.leaves.every((v, c) => v === counts.leaves[c]) && next.joins.every((v, c) => v === counts.joins[c])) break;
       counts = next;
     }
   }
@@ -139,8 +166,9 @@ export function waysToSew(drawing: Drawing): readonly Piecing[] {
   const boundaries = boundariesOf(patchwork);
   const back = inverse(view);
   const field = fieldOf(patchwork, boundaries);
+  const pictures = picturesOf(field);
   const way = (name: string, goodFor: string, weights: Weights): Piecing | null => {
-    const plan = bestPlan(leavesIn(field, weights), weights);
+    const plan = bestPlan(leavesIn(field, weights), weights, pictures);
     if (!plan) return null;
     const { root: rough, pieces } = inView(assembled(plan.tree, patchwork), back);
     const root = alike(rough);
