@@ -33,10 +33,15 @@ export interface Cut {
   /** What width and height are before rounding up, trim included; for a template null. */
   readonly exact: { readonly width: Surd; readonly height: Surd } | null;
   readonly subcut: 'none' | 'once' | 'twice';
+  /**
+   * Only on rectangles cut once: how many of the quantity are cut along each diagonal, right side up, standing on the short side;
+   * falling runs from the top left to the bottom right. The two give mirror-image triangles.
+   */
+  readonly diagonals?: { readonly falling: number; readonly rising: number };
   readonly uses: readonly CutUse[];
   /** Triangles or units this line yields beyond what the blocks need. */
   readonly spare: number;
-  /** Finished outline of a template, in lattice steps, moved to start at 0, 0. */
+  /** Finished outline of a template, in lattice steps, moved by whole steps so that its box starts in the first step: at 0, 0 for lattice points. */
   readonly template: readonly Point[] | null;
   /** Ids of the block's pieces that come from this line. */
   readonly pieces: readonly number[];

@@ -69,3 +69,10 @@ export function upToStep(value: Rational, step: Rational): Rational {
 export const lesser = (a: Rational, b: Rational): Rational => (compare(a, b) <= 0 ? a : b);
 
 const wholePart = (a: Rational): number => Number(fraction(a).floor().valueOf());
+
+/** @returns the greatest common divisor of two whole numbers of any size, ≥ 0 */
+export function gcd(a: bigint, b: bigint): bigint {
+  let [x, y] = [a < 0n ? -a : a, b < 0n ? -b : b];
+  while (y !== 0n) [x, y] = [y, x % y];
+  return x;
+}
