@@ -1,5 +1,7 @@
 import type { Rational } from '../measure/rational.ts';
-import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import type { UnitKind, Way } from '../geometry/piecing/assembly.ts';
+
+export type { Way };
 
 /** How a unit is cut and sewn; which kinds know which methods is `cutting/methods.ts`. */
 export type Method =
@@ -10,8 +12,6 @@ export type Method =
   | 'stitch-and-flip'
   | 'triangles'
   | 'template';
-
-export type Way = 'standard units' | 'fewest pieces' | 'largest repeated unit';
 
 /** What a sewer chooses. Everything is optional: what is absent takes the trade's usual value. Lengths are in the block's own unit. */
 export interface Choices {

@@ -1,7 +1,7 @@
 import type { Rational } from '../measure/rational.ts';
-import type { Figures, Piece, Unit } from '../geometry/piecing/assembly.ts';
+import type { Figures, Piece, Unit, Way } from '../geometry/piecing/assembly.ts';
 import type { LengthUnit, Fabric } from '../block/block.ts';
-import type { Way, Choices } from '../block/choices.ts';
+import type { Choices } from '../block/choices.ts';
 import type { Method } from '../block/choices.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { Step, Proof } from '../sewing/step.ts';

@@ -70,9 +70,12 @@ export interface Figures {
   readonly differentUnits: number;
 }
 
+/** What a way to sew a block goes for. */
+export type Way = 'standard units' | 'fewest pieces' | 'largest repeated unit';
+
 /** One way to sew the block. */
 export interface Piecing {
-  readonly way: string;
+  readonly way: Way;
   /** One line: what this way is good for. */
   readonly goodFor: string;
   readonly root: Assembly;

@@ -4,7 +4,7 @@ import { boundariesOf } from '../patchwork/boundaries.ts';
 import type { Drawing } from '../patchwork/drawing.ts';
 import { canonicalView, inverse, taken, takenDrawing, takenOutline, type Symmetry } from '../patchwork/symmetry.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
-import type { Assembly, Figures, Piece, Piecing } from './assembly.ts';
+import type { Assembly, Figures, Piece, Piecing, Way } from './assembly.ts';
 import { contentOf } from './content.ts';
 import { fieldOf, type Field } from './field.ts';
 import { cheapestPlan, type Contents, type Counts, type Plan } from './grid-search.ts';
@@ -167,7 +167,7 @@ export function waysToSew(drawing: Drawing): readonly Piecing[] {
   const back = inverse(view);
   const field = fieldOf(patchwork, boundaries);
   const pictures = picturesOf(field);
-  const way = (name: string, goodFor: string, weights: Weights): Piecing | null => {
+  const way = (name: Way, goodFor: string, weights: Weights): Piecing | null => {
     const plan = bestPlan(leavesIn(field, weights), weights, pictures);
     if (!plan) return null;
     const { root: rough, pieces } = inView(assembled(plan.tree, patchwork), back);

@@ -1,0 +1,7 @@
+/** The usual cautions for rotary cutter, needle and iron (after the youth and guild safety sheets listed in tests/README.md). */
+export const CAUTIONS: readonly string[] = [
+  'Close the rotary cutter after every cut; cut away from yourself, fingers behind the ruler’s edge, on a cutting mat.',
+  'Cut standing, in closed shoes, with a sharp blade, and not when tired; keep blades, needles and pins away from children.',
+  'Take pins out before they reach the needle; switch the machine off to thread it.',
+  'Stand the iron on its heel, keep face and hands out of the steam, and unplug it when you leave.',
+];
