@@ -80,7 +80,7 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
 
 /** @returns whether p lies on the straight stretch from … to (a level or upright one) */
 function onStretch(p: Point, from: Point, to: Point): boolean {
-  const between = compareAlong(from, p) <= 0 && compareAlong(p, to) <= 0;
+  const between = compareAlong(from, p) * compareAlong(p, to) >= 0;
   return between && (from.x === to.x ? p.x === from.x : p.y === from.y);
 }
 
