@@ -1,0 +1,26 @@
+import { CaseSensitive, Redo2, Undo2 } from 'lucide-react';
+import type { ReactNode } from 'react';
+import type { Acts, Table } from './table.ts';
+
+/** Under the cloth: what the hand is over, the way back and forth, and the letters on the pieces. */
+export function TableFoot({ now, words, acts }: { readonly now: Table; readonly words: string; readonly acts: Acts }): ReactNode {
+  const { done, undone } = now.work.history;
+  return (
+    <div className="table-foot">
+      <p className="here" aria-hidden="true">
+        {words}
+      </p>
+      <div className="table-acts">
+        <button type="button" className="plain" disabled={done.length === 0} onClick={acts.undo}>
+          <Undo2 size={20} aria-hidden="true" /> Undo
+        </button>
+        <button type="button" className="plain" disabled={undone.length === 0} onClick={acts.redo}>
+          <Redo2 size={20} aria-hidden="true" /> Redo
+        </button>
+        <button type="button" className="plain" aria-pressed={now.lettered} onClick={() => acts.letter(!now.lettered)}>
+          <CaseSensitive size={20} aria-hidden="true" /> Letters
+        </button>
+      </div>
+    </div>
+  );
+}

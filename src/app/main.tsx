@@ -1,0 +1,39 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { begun, type Work } from '../block/history.ts';
+import { openAutosave, type Autosave } from '../files/autosave.ts';
+import { App } from './App.tsx';
+import { demoBlocks } from './demo-blocks.ts';
+import { firstBlock } from './first-block.ts';
+import { freshDrawing, keepDrawing } from './keeping.ts';
+import { createDesk, workerBench } from './pattern-desk.ts';
+import { createStore } from './store.ts';
+import { actsOn, tableWith, type Table } from './table.ts';
+import './face/face.css';
+import './face/shell.css';
+import './face/table.css';
+import './face/sheet.css';
+
+/** @returns the drawing to begin with: the last one kept, else the first of the sampler, else an empty block */
+async function begunWork(autosave: Autosave | null): Promise<{ readonly id: string; readonly version: number; readonly work: Work }> {
+  const [last] = (await autosave?.list().catch(() => [])) ?? [];
+  if (last) return last;
+  const demo = await demoBlocks[0]?.open().catch(() => undefined);
+  return { id: freshDrawing(), version: 0, work: begun(demo?.ok ? demo.value : firstBlock()) };
+}
+
+const autosave = await openAutosave().catch(() => null);
+const { id, version, work } = await begunWork(autosave);
+const table = createStore<Table>(tableWith(work));
+const { desk, want } = createDesk(workerBench);
+want(work.block);
+table.subscribe(() => want(table.get().work.block));
+const kept = keepDrawing(table, autosave, { id, version });
+
+const root = document.getElementById('root');
+if (!root) throw new Error('the page has no place for the app');
+createRoot(root).render(
+  <StrictMode>
+    <App table={table} acts={actsOn(table)} desk={desk} kept={kept} autosave={autosave} />
+  </StrictMode>,
+);

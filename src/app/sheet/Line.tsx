@@ -1,0 +1,49 @@
+import type { ReactNode } from 'react';
+import { keepLit, lights, litLine, passOver, type LineName } from '../lights.ts';
+import { useStore } from '../store.ts';
+
+/** One line of the sheet that lights up its patches in the drawing while the pointer is on it, and is marked when the drawing points at it. */
+export function Line({ name, className, children }: {
+  readonly name: LineName;
+  readonly className: string;
+  readonly children: ReactNode;
+}): ReactNode {
+  const lit = useStore(lights, (now) => litLine(now) === name);
+  const marked = useStore(lights, (now) => now.marked.has(name));
+  return (
+    <li
+      className={`line ${className}`}
+      data-line={name}
+      data-lit={lit || undefined}
+      data-marked={marked || undefined}
+      onPointerEnter={(event) => event.pointerType !== 'touch' && passOver(name)}
+      onPointerLeave={() => passOver(null)}
+    >
+      {children}
+    </li>
+  );
+}
+
+/** The part of a line that takes the focus: focusing lights the patches, pressing keeps them lit. */
+export function Lamp({ name, says, className, children }: {
+  readonly name: LineName;
+  /** What lights up, for those who cannot see it. */
+  readonly says: string;
+  readonly className?: string;
+  readonly children: ReactNode;
+}): ReactNode {
+  const kept = useStore(lights, (now) => now.kept === name);
+  return (
+    <button
+      type="button"
+      className={`lamp ${className ?? ''}`}
+      aria-pressed={kept}
+      aria-label={says}
+      onFocus={() => passOver(name)}
+      onBlur={() => passOver(null)}
+      onClick={() => keepLit(name)}
+    >
+      {children}
+    </button>
+  );
+}

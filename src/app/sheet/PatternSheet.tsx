@@ -1,0 +1,74 @@
+import { useMemo, type ReactNode } from 'react';
+import type { Block } from '../../block/block.ts';
+import type { Choices } from '../../block/choices.ts';
+import type { Problem } from '../../measure/problem.ts';
+import type { Pattern } from '../../pattern/pattern.ts';
+import { ChoicesLine } from './ChoicesLine.tsx';
+import { Cutting } from './Cutting.tsx';
+import { Area } from './Length.tsx';
+import { Cautions, Notes } from './Notes.tsx';
+import { ProofLine } from './Proof.tsx';
+import { Steps } from './Steps.tsx';
+import { Units } from './Units.tsx';
+import { figuresLine, Ways } from './Ways.tsx';
+
+/** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
+export function PatternSheet({ block, pattern, problem, working, letters, choose }: {
+  readonly block: Block;
+  readonly pattern: Pattern | null;
+  /** Why this drawing has no pattern. */
+  readonly problem: Problem | null;
+  readonly working: boolean;
+  readonly letters: ReadonlyMap<string, string>;
+  readonly choose: (some: Choices) => void;
+}): ReactNode {
+  const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
+  return (
+    <article className="sheet" aria-labelledby="sheet-title" aria-busy={working} data-working={working || undefined}>
+      <header className="sheet-head">
+        <p className="sheet-kicker">
+          Pattern sheet <span className="working" role="status">{working ? 'working it out …' : ''}</span>
+        </p>
+        <h2 id="sheet-title">{block.name}</h2>
+        {pattern && (
+          <p className="sheet-size">
+            <span>
+              <Area size={pattern.block.finished} unit={pattern.block.unit} /> finished
+            </span>
+            <span>
+              <Area size={pattern.block.unfinished} unit={pattern.block.unit} /> unfinished
+            </span>
+          </p>
+        )}
+      </header>
+      {problem && (
+        <p className="sheet-problem" role="alert">
+          {problem.sentence}
+        </p>
+      )}
+      {block.patches.length === 0 && (
+        <p className="sheet-invites">
+          Nothing is painted yet. Take up a shape and a fabric and lay the first patch: units, cutting list and sewing order write themselves here.
+        </p>
+      )}
+      {pattern && block.patches.length > 0 && (
+        <div className="sheet-body">
+          <ProofLine proof={pattern.proof} />
+          <p className="figures">{figuresLine(pattern.figures)}</p>
+          <ChoicesLine choices={{ ...pattern.choices, ...block.choices }} unit={pattern.block.unit} choose={choose} />
+          <Ways pattern={pattern} chosen={block.choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
+          <Units
+            pattern={pattern}
+            chosen={block.choices?.methods}
+            colors={colors}
+            chooseMethod={(kind, method) => choose({ methods: { ...block.choices?.methods, [kind]: method } })}
+          />
+          <Notes pattern={pattern} />
+          <Cutting pattern={pattern} letters={letters} />
+          <Steps pattern={pattern} colors={colors} />
+          <Cautions pattern={pattern} />
+        </div>
+      )}
+    </article>
+  );
+}

@@ -1,0 +1,67 @@
+import type { ReactNode } from 'react';
+import type { Pattern } from '../../pattern/pattern.ts';
+import type { Step } from '../../sewing/step.ts';
+import { Area, Prose } from './Length.tsx';
+import { Lamp, Line } from './Line.tsx';
+import { StepPicture } from './StepPicture.tsx';
+
+/** The sewing order: what to lay down, how to press it, and what it must measure then. */
+export function Steps({ pattern, colors }: { readonly pattern: Pattern; readonly colors: ReadonlyMap<string, string> }): ReactNode {
+  if (pattern.steps.length === 0) return null;
+  return (
+    <section aria-labelledby="steps-title" className="part">
+      <h3 id="steps-title">Sewing</h3>
+      <ol className="steps">
+        {pattern.steps.map((step) => (
+          <StepRow key={step.number} step={step} pattern={pattern} colors={colors} />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function StepRow({ step, pattern, colors }: {
+  readonly step: Step;
+  readonly pattern: Pattern;
+  readonly colors: ReadonlyMap<string, string>;
+}): ReactNode {
+  const name = `step ${step.number}` as const;
+  return (
+    <Line name={name} className="step">
+      <Lamp name={name} says={`Step ${step.number}: show it in the drawing`} className="step-picture">
+        <StepPicture step={step} pattern={pattern} colors={colors} />
+      </Lamp>
+      <div className="step-words">
+        <p className="step-title">
+          <span className="step-number">{step.number}</span>
+          <span className="step-makes">{titleOf(step)}</span>
+        </p>
+        <p className="step-text">
+          <Prose text={step.text} />
+        </p>
+        {step.press !== '' && (
+          <p className="press">
+            <Prose text={step.press} />
+          </p>
+        )}
+        <p className="measure">
+          <span className="word">{step.trimmed ? 'Trim to' : 'Measures'}</span>{' '}
+          <strong>
+            <Area size={step.unfinished} unit={pattern.block.unit} />
+          </strong>
+        </p>
+      </div>
+    </Line>
+  );
+}
+
+/** @returns what a step makes, and how many */
+function titleOf(step: Step): ReactNode {
+  if (step.makes === 'block') return step.count === 1 ? 'The block' : `${step.count} blocks`;
+  return (
+    <>
+      <span className="letter">{step.makes}</span> {step.kind}
+      <span className="quiet"> · make {step.count}</span>
+    </>
+  );
+}

@@ -1,0 +1,90 @@
+import type { Block } from '../block/block.ts';
+import type { Choices } from '../block/choices.ts';
+import { fill } from '../block/filling.ts';
+import { begin, commit, redo, undo, type Work } from '../block/history.ts';
+import { paint, type Stroke } from '../block/painting.ts';
+import { pointNear } from '../canvas/cell-fabrics.ts';
+import type { Tool } from '../canvas/tool.ts';
+import { good, type Result } from '../measure/problem.ts';
+import type { Store } from './store.ts';
+
+/** What lies on the table: the drawing with its past, and what the hand holds. */
+export interface Table {
+  readonly work: Work;
+  readonly tool: Tool;
+  /** Id of the fabric in the hand. */
+  readonly fabric: string;
+  /** Whether the pieces in the drawing carry their fabrics' letters. */
+  readonly lettered: boolean;
+  /** What went wrong last, in one sentence; null when all is well. */
+  readonly alert: string | null;
+}
+
+/** @returns the fabric the hand takes up by itself: the first that is not the ground */
+const firstFabric = (block: Block): string => block.fabrics.find(({ id }) => id !== block.ground)?.id ?? block.ground;
+
+/** @returns a table with a drawing on it and a square in the hand */
+export const tableWith = (work: Work): Table => ({ work, tool: 'square', fabric: firstFabric(work.block), lettered: false, alert: null });
+
+/** @returns the table with another drawing; the hand keeps its tool, and its fabric where the drawing has it */
+function withWork(table: Table, work: Work): Table {
+  if (work === table.work) return table;
+  const fabric = work.block.fabrics.some(({ id }) => id === table.fabric) ? table.fabric : firstFabric(work.block);
+  return { ...table, work, fabric, alert: null };
+}
+
+/** Everything that can be done at the table; each change of the drawing is one entry of its history. */
+export interface Acts {
+  readonly change: (label: string, verb: (block: Block) => Result<Block>) => void;
+  readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
+  readonly fill: (at: readonly [number, number], fabric: string) => void;
+  readonly choose: (some: Choices) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  /** Puts a drawing with its own past on the table. */
+  readonly unfold: (work: Work) => void;
+  /** Puts another drawing on the table; undo brings back the one before. */
+  readonly open: (block: Block) => void;
+  readonly takeUpTool: (tool: Tool) => void;
+  readonly takeUpFabric: (fabric: string) => void;
+  readonly letter: (lettered: boolean) => void;
+  readonly alarm: (sentence: string | null) => void;
+}
+
+/** @returns the acts on a table */
+export function actsOn(table: Store<Table>): Acts {
+  const alarm: Acts['alarm'] = (alert) => table.change((now) => (now.alert === alert ? now : { ...now, alert }));
+
+  const change: Acts['change'] = (label, verb) => {
+    const { work } = table.get();
+    const changed = verb(work.block);
+    if (changed.ok) table.change((now) => withWork(now, commit(work, begin(work.block, label), changed.value)));
+    else alarm(changed.problem.sentence);
+  };
+
+  return {
+    change,
+    alarm,
+    lay: (strokes, fabric) => {
+      const name = table.get().work.block.fabrics.find(({ id }) => id === fabric)?.name ?? '';
+      change(`lay ${name}`, (block) => {
+        let now = block;
+        for (const stroke of strokes) {
+          const laid = paint(now, fabric, stroke);
+          if (!laid.ok) return laid;
+          now = laid.value;
+        }
+        return good(now);
+      });
+    },
+    fill: (at, fabric) => change('fill', (block) => fill(block, fabric, pointNear(at))),
+    choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),
+    undo: () => table.change((now) => withWork(now, undo(now.work))),
+    redo: () => table.change((now) => withWork(now, redo(now.work))),
+    open: (block) => change(`open ${block.name}`, () => good(block)),
+    unfold: (work) => table.change((now) => withWork(now, work)),
+    takeUpTool: (tool) => table.change((now) => ({ ...now, tool })),
+    takeUpFabric: (fabric) => table.change((now) => ({ ...now, fabric })),
+    letter: (lettered) => table.change((now) => ({ ...now, lettered })),
+  };
+}

@@ -1,0 +1,112 @@
+import { useEffect, useLayoutEffect, useMemo, useRef, type KeyboardEvent, type PointerEvent, type ReactNode } from 'react';
+import type { Block } from '../block/block.ts';
+import { createEasel } from './easel.ts';
+import { createHand, type Deeds } from './hand.ts';
+import { inkColorsOf } from './ink.ts';
+import type { PieceInk } from './piece-ink.ts';
+import { tableVerb } from './table-keys.ts';
+import { TableLayers } from './TableLayers.tsx';
+import type { Tool } from './tool.ts';
+import { useDarkness, useRoom } from './use-room.ts';
+import { fitView, type Margins } from './view.ts';
+
+/** Margins of a wide table and of a narrow one, and where narrow begins, in CSS pixels. */
+const WIDE: Margins = { tape: 40, free: 14 };
+const NARROW: Margins = { tape: 28, free: 12 };
+const NARROW_BELOW = 420;
+
+export interface DrawingTableProps {
+  readonly block: Block;
+  readonly tool: Tool;
+  /** Id of the fabric in the hand. */
+  readonly fabric: string;
+  /** The pattern's pieces, while they are those of this very drawing; none before. */
+  readonly pieces: readonly PieceInk[];
+  /** Ids of the pieces to light up. */
+  readonly lit: ReadonlySet<number>;
+  /** The fabrics' letters, to write them on the pieces; null to leave them off. */
+  readonly letters: ReadonlyMap<string, string> | null;
+  /** Id of the element that describes the drawing in words. */
+  readonly describedBy: string;
+  readonly deeds: Omit<Deeds, 'sweep' | 'redraw'>;
+}
+
+/** The drawing table: the block on its grid, painted by pointer or by keys. */
+export function DrawingTable({ block, tool, fabric, pieces, lit, letters, describedBy, deeds }: DrawingTableProps): ReactNode {
+  const element = useRef<HTMLDivElement>(null);
+  const room = useRoom(element);
+  const dark = useDarkness();
+  const easel = useMemo(createEasel, []);
+  const view = useMemo(() => fitView(block, room, room.width < NARROW_BELOW ? NARROW : WIDE), [block.finished, block.grid, room]);
+  const litPieces = useMemo(() => pieces.filter(({ id }) => lit.has(id)), [pieces, lit]);
+
+  // What the hand sees: always the latest.
+  const now = useRef({ block, tool, fabric, view, deeds });
+  now.current = { block, tool, fabric, view, deeds };
+  const hand = useMemo(
+    () =>
+      createHand(() => now.current, {
+        lay: (strokes, id) => now.current.deeds.lay(strokes, id),
+        fill: (at, id) => now.current.deeds.fill(at, id),
+        takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
+        takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
+        point: (at) => now.current.deeds.point(at),
+        say: (words) => now.current.deeds.say(words),
+        sweep: (added, id) => easel.sweep(added, id),
+        redraw: () => easel.mark(hand.marks()),
+      }),
+    [easel],
+  );
+
+  useLayoutEffect(() => easel.show({ block, view, ratio: room.ratio }), [easel, block, view, room.ratio]);
+  useLayoutEffect(() => easel.showPieces(pieces, letters), [easel, pieces, letters]);
+  useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
+  useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, block]);
+  useLayoutEffect(() => {
+    if (element.current) easel.dress(inkColorsOf(element.current), getComputedStyle(element.current).fontFamily);
+  }, [easel, dark]);
+  // Another tool, or another block under the hand, ends what was begun with the last one.
+  useEffect(() => () => hand.drop(), [hand, tool, block.grid]);
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const verb = tableVerb(event.nativeEvent);
+    if (!verb) return;
+    event.preventDefault();
+    hand.key(verb);
+  };
+
+  const place = (event: PointerEvent): readonly [number, number] => {
+    const box = element.current!.getBoundingClientRect();
+    return [event.clientX - box.left - element.current!.clientLeft, event.clientY - box.top - element.current!.clientTop];
+  };
+
+  return (
+    <div
+      ref={element}
+      className="table-cloth"
+      tabIndex={0}
+      role="application"
+      aria-roledescription="drawing table"
+      aria-label={`${block.name}, ${block.grid.columns} by ${block.grid.rows} cells`}
+      aria-describedby={describedBy}
+      data-lit={litPieces.length}
+      data-patches={block.patches.length}
+      data-view={`${view.left} ${view.top} ${view.width} ${view.height}`}
+      onKeyDown={onKeyDown}
+      onFocus={() => hand.focus(element.current?.matches(':focus-visible') ?? false)}
+      onBlur={() => hand.blur()}
+      onPointerDown={(event) => {
+        if (event.button !== 0 && event.button !== 2) return;
+        element.current?.setPointerCapture(event.pointerId);
+        hand.pointerDown(...place(event), event.button === 2 || event.altKey);
+      }}
+      onPointerMove={(event) => hand.pointerMove(...place(event))}
+      onPointerUp={() => hand.pointerUp()}
+      onPointerCancel={() => hand.drop()}
+      onPointerLeave={() => hand.pointerLeave()}
+      onContextMenu={(event) => event.preventDefault()}
+    >
+      <TableLayers width={room.width} height={room.height} painters={easel.painters} keep={easel.keep} />
+    </div>
+  );
+}

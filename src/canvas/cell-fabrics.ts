@@ -1,0 +1,82 @@
+import type { Block } from '../block/block.ts';
+import { boundsOf } from '../block/outline.ts';
+import { patchAt } from '../block/patches.ts';
+import type { Point } from '../geometry/point.ts';
+import { CORNERS, SIDES } from './tool.ts';
+
+/** Which fabric shows in the middle of each quarter of each cell: top, right, bottom, left. Ids of fabrics, four to a cell, row by row. */
+export interface CellFabrics {
+  readonly columns: number;
+  readonly rows: number;
+  readonly quarters: readonly string[];
+}
+
+const QUARTER_MIDDLES: readonly (readonly [number, number])[] = [[1 / 2, 1 / 6], [5 / 6, 1 / 2], [1 / 2, 5 / 6], [1 / 6, 1 / 2]];
+
+/** @returns whether a place lies inside an outline, by counting the edges to its right; for the eye and the ear, not for a decision */
+function inside(points: readonly (readonly [number, number])[], x: number, y: number): boolean {
+  let within = false;
+  for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
+    const [ax, ay] = points[i]!;
+    const [bx, by] = points[j]!;
+    if (ay > y !== by > y && x < ((bx - ax) * (y - ay)) / (by - ay) + ax) within = !within;
+  }
+  return within;
+}
+
+/**
+ * @returns what shows in every cell of the drawing, as a look at four places of it tells
+ * @param only one cell (column, row) to look at instead of all
+ */
+export function cellFabrics(block: Block, only?: readonly [number, number]): CellFabrics {
+  const { denominator, ground } = block;
+  const [firstColumn, firstRow] = only ?? [0, 0];
+  const columns = only ? 1 : block.grid.columns;
+  const rows = only ? 1 : block.grid.rows;
+  const quarters = new Array<string>(columns * rows * 4).fill(ground);
+  for (const patch of block.patches) {
+    const points = patch.points.map(([x, y]) => [x / denominator - firstColumn, y / denominator - firstRow] as const);
+    const { left, top, right, bottom } = boundsOf(points);
+    for (let row = Math.max(0, Math.floor(top)); row < Math.min(rows, Math.ceil(bottom)); row++) {
+      for (let column = Math.max(0, Math.floor(left)); column < Math.min(columns, Math.ceil(right)); column++) {
+        QUARTER_MIDDLES.forEach(([u, v], quarter) => {
+          if (inside(points, column + u, row + v)) quarters[(row * columns + column) * 4 + quarter] = patch.fabric;
+        });
+      }
+    }
+  }
+  return { columns, rows, quarters };
+}
+
+/** Parts of a grid unit that a pointer's place is rounded to. */
+const FINENESS = 1024;
+
+/** @returns a pointer's place, in grid units, as an exact point near it */
+export const pointNear = ([x, y]: readonly [number, number]): Point => ({ x: Math.round(x * FINENESS), y: Math.round(y * FINENESS), w: FINENESS });
+
+/** @returns the id of the fabric that shows at a place given in grid units */
+export const fabricAt = (block: Block, at: readonly [number, number]): string => block.patches[patchAt(block, pointNear(at))]?.fabric ?? block.ground;
+
+/** @returns what lies in a cell, in words: "Oat", "Teal top left, Oat bottom right", "Oat top, Teal right, …" */
+export function cellInWords(cells: CellFabrics, column: number, row: number, nameOf: (fabric: string) => string): string {
+  const at = (row * cells.columns + column) * 4;
+  const [top, right, bottom, left] = cells.quarters.slice(at, at + 4) as [string, string, string, string];
+  if (top === right && right === bottom && bottom === left) return nameOf(top);
+  if (top === left && right === bottom) return `${nameOf(top)} ${CORNERS[0]}, ${nameOf(right)} ${CORNERS[2]}`;
+  if (top === right && left === bottom) return `${nameOf(top)} ${CORNERS[1]}, ${nameOf(left)} ${CORNERS[3]}`;
+  return [top, right, bottom, left].map((fabric, side) => `${nameOf(fabric)} ${SIDES[side]}`).join(', ');
+}
+
+/** @returns the drawing in words, one line for each row, equal neighbours said once: "Columns 1 to 3 Oat. Column 4 Teal." */
+export function drawingInWords(cells: CellFabrics, nameOf: (fabric: string) => string): string[] {
+  return Array.from({ length: cells.rows }, (_, row) => {
+    const said: { words: string; from: number; to: number }[] = [];
+    for (let column = 0; column < cells.columns; column++) {
+      const words = cellInWords(cells, column, row, nameOf);
+      const last = said.at(-1);
+      if (last && last.words === words) last.to = column + 1;
+      else said.push({ words, from: column + 1, to: column + 1 });
+    }
+    return said.map(({ words, from, to }) => (from === to ? `Column ${from}: ${words}.` : `Columns ${from} to ${to}: ${words}.`)).join(' ');
+  });
+}

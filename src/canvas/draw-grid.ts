@@ -1,0 +1,133 @@
+import type { GridPoint } from './gesture.ts';
+import type { InkColors } from './ink.ts';
+import type { PieceInk } from './piece-ink.ts';
+import { pixelOf, type View } from './view.ts';
+
+/** A mark on the tape, ready to be written. */
+export interface TapeMark {
+  readonly cell: number;
+  readonly label: string;
+}
+
+type Pen = CanvasRenderingContext2D;
+
+/** Draws the cloth's edge and the shadow it throws on the table. */
+export function drawCloth(pen: Pen, view: View, ink: InkColors, picture: HTMLCanvasElement): void {
+  const { left, top, width, height } = view;
+  pen.save();
+  pen.shadowColor = ink.shade;
+  pen.shadowBlur = 14;
+  pen.shadowOffsetY = 4;
+  pen.fillStyle = ink.paper;
+  pen.fillRect(left, top, width, height);
+  pen.restore();
+  pen.drawImage(picture, left, top, width, height);
+  pen.strokeStyle = ink.quiet;
+  pen.lineWidth = 1;
+  pen.strokeRect(left - 0.5, top - 0.5, width + 1, height + 1);
+}
+
+/** Draws the grid over the cloth: a dark and a light hair side by side, so that it shows on any fabric. */
+export function drawGrid(pen: Pen, view: View): void {
+  const { left, top, width, height, columns, rows } = view;
+  const lines = (shift: number): void => {
+    pen.beginPath();
+    for (let column = 1; column < columns; column++) {
+      const x = Math.round(left + (column * width) / columns) + shift;
+      pen.moveTo(x, top);
+      pen.lineTo(x, top + height);
+    }
+    for (let row = 1; row < rows; row++) {
+      const y = Math.round(top + (row * height) / rows) + shift;
+      pen.moveTo(left, y);
+      pen.lineTo(left + width, y);
+    }
+    pen.stroke();
+  };
+  const dense = Math.min(width / columns, height / rows) < 9;
+  pen.lineWidth = 1;
+  pen.strokeStyle = dense ? 'rgb(0 0 0 / 12%)' : 'rgb(0 0 0 / 20%)';
+  lines(0.5);
+  pen.strokeStyle = dense ? 'rgb(255 255 255 / 14%)' : 'rgb(255 255 255 / 26%)';
+  lines(1.5);
+}
+
+/** Draws the seams the designer asked for, as a running stitch. Ends in grid units. */
+export function drawSeams(pen: Pen, view: View, ink: InkColors, seams: readonly (readonly [GridPoint, GridPoint])[]): void {
+  if (seams.length === 0) return;
+  pen.beginPath();
+  for (const [from, to] of seams) {
+    pen.moveTo(...pixelOf(view, ...from));
+    pen.lineTo(...pixelOf(view, ...to));
+  }
+  pen.lineCap = 'round';
+  pen.strokeStyle = ink.paper;
+  pen.lineWidth = 4;
+  pen.stroke();
+  pen.strokeStyle = ink.ink;
+  pen.lineWidth = 2;
+  pen.setLineDash([8, 6]);
+  pen.stroke();
+  pen.setLineDash([]);
+}
+
+/** Draws the tape along the top and the left edge, in finished lengths. */
+export function drawTape(pen: Pen, view: View, ink: InkColors, font: string, along: readonly TapeMark[], down: readonly TapeMark[]): void {
+  const tick = 7;
+  pen.strokeStyle = ink.quiet;
+  pen.fillStyle = ink.quiet;
+  pen.lineWidth = 1;
+  pen.font = font;
+  pen.beginPath();
+  for (const { cell } of along) {
+    const x = Math.round(view.left + (cell * view.width) / view.columns) + 0.5;
+    pen.moveTo(x, view.top - 4);
+    pen.lineTo(x, view.top - 4 - tick);
+  }
+  for (const { cell } of down) {
+    const y = Math.round(view.top + (cell * view.height) / view.rows) + 0.5;
+    pen.moveTo(view.left - 4, y);
+    pen.lineTo(view.left - 4 - tick, y);
+  }
+  pen.stroke();
+  pen.textAlign = 'center';
+  pen.textBaseline = 'alphabetic';
+  for (const { cell, label } of along) pen.fillText(label, pixelOf(view, cell, 0)[0], view.top - 8 - tick);
+  pen.textAlign = 'right';
+  pen.textBaseline = 'middle';
+  for (const { cell, label } of down) pen.fillText(label, view.left - 8 - tick, pixelOf(view, 0, cell)[1]);
+}
+
+/** Radius of the smallest disc that a letter can be read on, in pixels. */
+const SMALLEST_DISC = 6;
+
+/** Draws every piece's fabric letter in its middle, where there is room for one. */
+export function drawLetters(pen: Pen, view: View, pieces: readonly PieceInk[], letters: ReadonlyMap<string, string>, family: string): void {
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  for (const { outline, fabric } of pieces) {
+    const corners = outline.map(([x, y]) => pixelOf(view, x, y));
+    const x = corners.reduce((sum, corner) => sum + corner[0], 0) / corners.length;
+    const y = corners.reduce((sum, corner) => sum + corner[1], 0) / corners.length;
+    const radius = Math.min(13, roomAround(corners, x, y) * 0.8);
+    if (radius < SMALLEST_DISC) continue;
+    pen.beginPath();
+    pen.arc(x, y, radius, 0, 2 * Math.PI);
+    pen.fillStyle = 'rgb(255 255 255 / 92%)';
+    pen.fill();
+    pen.font = `700 ${radius * 1.2}px ${family}`;
+    pen.fillStyle = '#16202a';
+    pen.fillText(letters.get(fabric) ?? '', x, y + radius * 0.08);
+  }
+}
+
+/** @returns the distance in pixels from a place to the nearest edge of an outline */
+function roomAround(corners: readonly (readonly [number, number])[], x: number, y: number): number {
+  let room = Infinity;
+  corners.forEach(([ax, ay], i) => {
+    const [bx, by] = corners[(i + 1) % corners.length]!;
+    const length = Math.hypot(bx - ax, by - ay);
+    if (length > 0) room = Math.min(room, Math.abs((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / length);
+  });
+  return room;
+}

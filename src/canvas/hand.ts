@@ -1,0 +1,304 @@
+import type { Block } from '../block/block.ts';
+import type { Stroke } from '../block/painting.ts';
+import { fabricAt } from './cell-fabrics.ts';
+import { NO_MARKS, type Marks } from './draw-marks.ts';
+import {
+  addCorner, beginSweep, extendSweep, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong, strokeInCell,
+  type GridOutline, type GridPoint, type Sweep,
+} from './gesture.ts';
+import type { Cell } from './stride.ts';
+import type { TableVerb } from './table-keys.ts';
+import { TOOLS, turnAt, turnName, type Tool, type Turn } from './tool.ts';
+import { cellAt, gridPointAt, nearestCell, type View } from './view.ts';
+
+/** What the hand works on and with, as it stands now. */
+export interface Bench {
+  readonly block: Block;
+  readonly view: View;
+  readonly tool: Tool;
+  /** Id of the fabric the hand holds. */
+  readonly fabric: string;
+}
+
+/** The place the pointer or the cell cursor is at. */
+export interface Pointing {
+  readonly by: 'pointer' | 'keys';
+  readonly cell: Cell;
+  /** The places meant, in grid units: the very point, or the middles of the cell's quarters. */
+  readonly places: readonly GridPoint[];
+}
+
+/** What the hand does to the world. */
+export interface Deeds {
+  /** Lays patches of one fabric, as one change of the drawing. */
+  readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
+  /** Gives the whole area of one fabric at a place another fabric, as one change of the drawing. */
+  readonly fill: (at: GridPoint, fabric: string) => void;
+  readonly takeUpFabric: (fabric: string) => void;
+  readonly takeUpTool: (tool: Tool) => void;
+  readonly point: (at: Pointing | null) => void;
+  /** Something to hear for those who work by ear. */
+  readonly say: (words: string) => void;
+  /** A sweep begins or grows by some patches, or (null) is over. */
+  readonly sweep: (added: readonly Stroke[] | null, fabric: string) => void;
+  /** The marks changed. */
+  readonly redraw: () => void;
+}
+
+/** The hand over the table: turns pointer moves and keys into patches. It keeps only the gesture under way. */
+export interface Hand {
+  readonly marks: () => Marks;
+  readonly pointerDown: (px: number, py: number, picking: boolean) => void;
+  readonly pointerMove: (px: number, py: number) => void;
+  readonly pointerUp: () => void;
+  readonly pointerLeave: () => void;
+  /** Drops the gesture under way; nothing is laid. */
+  readonly drop: () => void;
+  readonly key: (verb: TableVerb) => void;
+  readonly focus: (byKeys: boolean) => void;
+  readonly blur: () => void;
+}
+
+const QUARTERS: readonly GridPoint[] = [[1 / 2, 1 / 6], [5 / 6, 1 / 2], [1 / 2, 5 / 6], [1 / 6, 1 / 2]];
+
+/** @returns a hand that rests beside the table */
+export function createHand(bench: () => Bench, deeds: Deeds): Hand {
+  let by: 'pointer' | 'keys' | null = null;
+  let at: GridPoint = [0.5, 0.5];
+  let turn: Turn = 0;
+  let sweep: Sweep | null = null;
+  let spanFrom: Cell | null = null;
+  let corners: GridOutline = [];
+
+  const cell = (): Cell => {
+    const { columns, rows } = bench().block.grid;
+    return [Math.min(columns - 1, Math.max(0, Math.floor(at[0]))), Math.min(rows - 1, Math.max(0, Math.floor(at[1])))];
+  };
+  const fabricHeld = (): string => (bench().tool === 'ground' ? bench().block.ground : bench().fabric);
+  const nextCorner = (): GridPoint => snapToHalfGrid(at, bench().block.grid.columns, bench().block.grid.rows);
+
+  const ghost = (): Stroke | null => {
+    const { tool } = bench();
+    if (by === null || sweep || tool === 'pick' || tool === 'fill' || tool === 'outline') return null;
+    return tool === 'rectangle' ? rectangleBetween(spanFrom ?? cell(), cell()) : strokeInCell(tool, cell(), turn);
+  };
+
+  const marks = (): Marks => {
+    if (by === null && corners.length === 0) return NO_MARKS;
+    const { block, tool } = bench();
+    const stroke = ghost();
+    const color = block.fabrics.find((fabric) => fabric.id === fabricHeld())?.color ?? '#ffffff';
+    return {
+      ...NO_MARKS,
+      ghost: stroke && { outline: outlineOf(stroke), color },
+      cursor: by === 'keys' || (by === 'pointer' && (tool === 'pick' || tool === 'fill')) ? cell() : null,
+      corners: tool === 'outline' ? corners : [],
+      next: tool === 'outline' && by !== null ? nextCorner() : null,
+    };
+  };
+
+  const pointHere = (): void => {
+    const [column, row] = cell();
+    const places = by === 'keys' ? QUARTERS.map(([u, v]) => [column + u, row + v] as const) : [at];
+    deeds.point({ by: by ?? 'keys', cell: [column, row], places });
+    deeds.redraw();
+  };
+
+  const layOutline = (): void => {
+    if (corners.length < 3) {
+      deeds.say('An outline needs at least three corners.');
+      return;
+    }
+    const stroke = strokeAlong(corners);
+    corners = [];
+    deeds.lay([stroke], fabricHeld());
+    deeds.redraw();
+  };
+
+  const setCorner = (): void => {
+    const corner = nextCorner();
+    const first = corners[0];
+    if (first && corners.length > 2 && first[0] === corner[0] && first[1] === corner[1]) {
+      layOutline();
+      return;
+    }
+    corners = addCorner(corners, corner);
+    deeds.say(`Corner ${corners.length}: ${corner[0]} across, ${corner[1]} down.`);
+    deeds.redraw();
+  };
+
+  const pick = (): void => deeds.takeUpFabric(fabricAt(bench().block, at));
+
+  const pointerDown: Hand['pointerDown'] = (px, py, picking) => {
+    const { view, tool } = bench();
+    by = 'pointer';
+    at = gridPointAt(view, px, py);
+    const place = cellAt(view, px, py);
+    if (tool === 'outline' && !picking) {
+      const near = nearestCell(view, px, py);
+      at = [near.column + near.u, near.row + near.v];
+      setCorner();
+      return;
+    }
+    if (!place) return;
+    if (picking || tool === 'pick') {
+      pick();
+      return;
+    }
+    if (tool === 'fill') {
+      deeds.fill(at, fabricHeld());
+    } else if (tool === 'rectangle') {
+      spanFrom = cell();
+    } else {
+      turn = turnAt(tool, place);
+      sweep = beginSweep(tool, turn, at);
+      deeds.sweep(sweep.strokes, fabricHeld());
+    }
+    pointHere();
+  };
+
+  const pointerMove: Hand['pointerMove'] = (px, py) => {
+    const { view, tool, block } = bench();
+    const near = nearestCell(view, px, py);
+    const busy = sweep !== null || spanFrom !== null || corners.length > 0;
+    if (!busy && cellAt(view, px, py) === null) {
+      pointerLeave();
+      return;
+    }
+    by = 'pointer';
+    if (sweep) {
+      const grown = extendSweep(sweep, gridPointAt(view, px, py), block.grid);
+      sweep = grown.sweep;
+      if (grown.added.length > 0) deeds.sweep(grown.added, fabricHeld());
+    } else {
+      turn = turnAt(tool, near);
+    }
+    at = [near.column + near.u, near.row + near.v];
+    pointHere();
+  };
+
+  const pointerUp: Hand['pointerUp'] = () => {
+    if (sweep) {
+      const { strokes } = sweep;
+      sweep = null;
+      deeds.lay(strokes, fabricHeld());
+      deeds.sweep(null, fabricHeld());
+    } else if (spanFrom && by === 'pointer') {
+      const stroke = rectangleBetween(spanFrom, cell());
+      spanFrom = null;
+      deeds.lay([stroke], fabricHeld());
+    }
+    deeds.redraw();
+  };
+
+  const pointerLeave: Hand['pointerLeave'] = () => {
+    if (by !== 'pointer' || sweep || spanFrom) return;
+    by = null;
+    deeds.point(null);
+    deeds.redraw();
+  };
+
+  const drop: Hand['drop'] = () => {
+    if (sweep) deeds.sweep(null, fabricHeld());
+    sweep = null;
+    spanFrom = null;
+    corners = [];
+    deeds.redraw();
+  };
+
+  const takeToKeys = (): void => {
+    if (by !== 'keys') at = [cell()[0] + 0.5, cell()[1] + 0.5];
+    by = 'keys';
+  };
+
+  const move = (dx: number, dy: number): void => {
+    const { tool, block } = bench();
+    const { columns, rows } = block.grid;
+    if (tool === 'outline') {
+      const [x, y] = nextCorner();
+      at = snapToHalfGrid([x + dx / 2, y + dy / 2], columns, rows);
+      deeds.point({ by: 'keys', cell: cell(), places: [at] });
+      deeds.say(`${at[0]} across, ${at[1]} down.`);
+      deeds.redraw();
+      return;
+    }
+    const [column, row] = cell();
+    at = [Math.min(columns - 1, Math.max(0, column + dx)) + 0.5, Math.min(rows - 1, Math.max(0, row + dy)) + 0.5];
+    pointHere();
+  };
+
+  const use = (): void => {
+    const { tool } = bench();
+    if (tool === 'outline') setCorner();
+    else if (tool === 'pick') pick();
+    else if (tool === 'fill') deeds.fill(at, fabricHeld());
+    else if (tool !== 'rectangle') deeds.lay([strokeInCell(tool, cell(), turn)], fabricHeld());
+    else if (spanFrom) {
+      const stroke = rectangleBetween(spanFrom, cell());
+      spanFrom = null;
+      deeds.lay([stroke], fabricHeld());
+    } else {
+      spanFrom = cell();
+      deeds.say('First corner of the rectangle; go to the other one and press Space.');
+    }
+    deeds.redraw();
+  };
+
+  const key: Hand['key'] = (asked) => {
+    const { tool, block } = bench();
+    takeToKeys();
+    switch (asked.verb) {
+      case 'move':
+        return move(asked.dx, asked.dy);
+      case 'edge':
+        return move(asked.dx * block.grid.columns * 2, asked.dy * block.grid.rows * 2);
+      case 'use':
+        return use();
+      case 'close':
+        return tool === 'outline' && corners.length > 0 ? layOutline() : use();
+      case 'cancel':
+        if (corners.length > 0 || spanFrom) deeds.say('Dropped.');
+        return drop();
+      case 'erase':
+        if (corners.length > 0) {
+          corners = corners.slice(0, -1);
+          deeds.say(`${corners.length} ${corners.length === 1 ? 'corner' : 'corners'} left.`);
+          return deeds.redraw();
+        }
+        deeds.lay([strokeInCell('square', cell(), 0)], block.ground);
+        return deeds.redraw();
+      case 'turn':
+        turn = ((turn + asked.by) % 4) as Turn;
+        deeds.say(turnName(tool, turn) || 'Only half- and quarter-squares turn.');
+        return deeds.redraw();
+      case 'take': {
+        if (asked.tool !== tool) drop();
+        deeds.takeUpTool(asked.tool);
+        const taken = TOOLS.find((each) => each.tool === asked.tool)!;
+        deeds.say([taken.name, turnName(asked.tool, turn)].filter((words) => words !== '').join(', '));
+        return;
+      }
+      case 'fabric': {
+        const fabric = block.fabrics[asked.index];
+        if (fabric) deeds.takeUpFabric(fabric.id);
+        else deeds.say(`There is no fabric ${asked.index + 1}.`);
+        return deeds.redraw();
+      }
+    }
+  };
+
+  return {
+    marks, pointerDown, pointerMove, pointerUp, pointerLeave, drop, key,
+    focus: (byKeys) => {
+      if (!byKeys) return;
+      takeToKeys();
+      pointHere();
+    },
+    blur: () => {
+      if (by !== 'keys') return;
+      by = null;
+      drop();
+      deeds.point(null);
+    },
+  };
+}

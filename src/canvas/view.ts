@@ -1,0 +1,78 @@
+import type { Block } from '../block/block.ts';
+import { toNumber } from '../measure/rational.ts';
+
+/** Where the block lies on the canvas, in CSS pixels. For ink and for pointing only. */
+export interface View {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly columns: number;
+  readonly rows: number;
+}
+
+/** A cell, and where in it the pointer is: u, v from 0 at its top-left corner to 1 at its bottom-right one. */
+export interface CellPlace {
+  readonly column: number;
+  readonly row: number;
+  readonly u: number;
+  readonly v: number;
+}
+
+/** Room that stays free round the block, in CSS pixels: at the top and the left for the tape, less at the other sides. */
+export interface Margins {
+  readonly tape: number;
+  readonly free: number;
+}
+
+/** @returns the largest view of the whole block, in true proportion, with its margins */
+export function fitView(
+  block: Pick<Block, 'finished' | 'grid'>,
+  room: { readonly width: number; readonly height: number },
+  { tape, free }: Margins,
+): View {
+  const wide = toNumber(block.finished.width);
+  const high = toNumber(block.finished.height);
+  const across = room.width - tape - free;
+  const down = room.height - tape - free;
+  const scale = Math.max(0, Math.min(across / wide, down / high));
+  const width = Math.floor(wide * scale);
+  const height = Math.floor(high * scale);
+  return {
+    left: tape + Math.max(0, Math.round((across - width) / 2)),
+    top: tape,
+    width,
+    height,
+    columns: block.grid.columns,
+    rows: block.grid.rows,
+  };
+}
+
+/** @returns the pixel of a point given in grid units */
+export const pixelOf = (view: View, x: number, y: number): readonly [number, number] => [
+  view.left + (x * view.width) / view.columns,
+  view.top + (y * view.height) / view.rows,
+];
+
+/** @returns the point in grid units under a pixel, which may lie beside the block */
+export const gridPointAt = (view: View, px: number, py: number): readonly [number, number] => [
+  ((px - view.left) * view.columns) / view.width,
+  ((py - view.top) * view.rows) / view.height,
+];
+
+/** @returns the cell under a pixel, or null beside the block */
+export function cellAt(view: View, px: number, py: number): CellPlace | null {
+  const [x, y] = gridPointAt(view, px, py);
+  const column = Math.floor(x);
+  const row = Math.floor(y);
+  if (column < 0 || row < 0 || column >= view.columns || row >= view.rows) return null;
+  return { column, row, u: x - column, v: y - row };
+}
+
+/** @returns the cell under a pixel, or the nearest one when the pixel lies beside the block */
+export function nearestCell(view: View, px: number, py: number): CellPlace {
+  const [x, y] = gridPointAt(view, px, py);
+  const column = Math.min(view.columns - 1, Math.max(0, Math.floor(x)));
+  const row = Math.min(view.rows - 1, Math.max(0, Math.floor(y)));
+  return { column, row, u: Math.min(1, Math.max(0, x - column)), v: Math.min(1, Math.max(0, y - row)) };
+}
