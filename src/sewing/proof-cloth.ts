@@ -10,8 +10,8 @@ import type { Plan, SewnStep, Tell } from './proof-table.ts';
 interface Need {
   readonly width: Roots;
   readonly height: Roots;
-  /** How many times the chosen trim may have been added. */
-  readonly trims: number;
+  /** What the chosen trim may add to the width and to the height. */
+  readonly trims: readonly [Roots, Roots];
 }
 
 /** What each way of cutting asks the cutting list to say about diagonal cuts. */
@@ -69,7 +69,9 @@ function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need
   const sewnAsCut = (f: Fraction): Roots => [...length(f), ...straight(scaled(2, s))];
   const halved = (leg: Fraction): Roots => [...length(leg), ...straight(scaled(2, s)), ...root(s, two)];
   const quartered = (long: Fraction): Roots => [...length(long), ...straight(scaled(2, s)), ...root(scaled(2, s), two)];
-  const square = (side: Roots, trims = 1): Need => ({ width: side, height: side, trims });
+  const trim = exactly(plan.trim);
+  const trimmed = (times: number): Need['trims'] => [straight(scaled(times, trim)), straight(scaled(times, trim))];
+  const square = (side: Roots, times = 1): Need => ({ width: side, height: side, trims: trimmed(times) });
   const slanted = outline.some((p, i) => {
     const q = outline[(i + 1) % outline.length];
     return p.x * q.w !== q.x * p.w && p.y * q.w !== q.y * p.w;
@@ -78,7 +80,7 @@ function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need
   if (role === 'plain') {
     const sides = rectangle(outline);
     if (!sides) return 'is sewn as cut, but it is not a rectangle';
-    return { width: sewnAsCut(sides[0]), height: sewnAsCut(sides[1]), trims: slanted ? 1 : 0 };
+    return { width: sewnAsCut(sides[0]), height: sewnAsCut(sides[1]), trims: trimmed(slanted ? 1 : 0) };
   }
   if (role === 'half') {
     const triangle = rightTriangle(outline);
@@ -87,13 +89,14 @@ function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need
     // s(a + b + d)/b with a, b, d as roots: s + s√(a²/b²) + s√((a² + b²)/b²)
     const grown = (own: Fraction, other: Fraction): Roots =>
       [...length(own), ...straight(s), ...root(s, over(own, other)), ...root(s, over(plus(own, other), other))];
-    return { width: grown(a, b), height: grown(b, a), trims: 1 };
+    // The trim keeps the rectangle's proportion, so that the seam keeps its slope.
+    return { width: grown(a, b), height: grown(b, a), trims: [straight(trim), root(trim, over(b, a))] };
   }
   if (role === 'template') return null;
 
   const leg = halfSquare(outline);
   if (role === 'quarter') return leg ? square(quartered(scaled(2, leg))) : 'is cut twice diagonally, but it is not a quarter of a square';
-  if (role === 'base') return baseNeed(table, sewnAsCut);
+  if (role === 'base') return baseNeed(table, sewnAsCut, trimmed(1));
   if (!leg) return 'is not half or a quarter of a square, which its way of cutting makes';
   const result = table.result && rectangle(table.result);
   if (!result) return table.result ? 'goes into something that is not a rectangle' : null;
@@ -128,13 +131,13 @@ function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need
 }
 
 /** The rectangle that corners are flipped onto is as large as the unit. */
-function baseNeed(table: SewnStep, sewnAsCut: (squared: Fraction) => Roots): Need | string | null {
+function baseNeed(table: SewnStep, sewnAsCut: (squared: Fraction) => Roots, trims: Need['trims']): Need | string | null {
   if (!table.result) return null;
   const sides = rectangle(table.result);
   if (!sides) return 'is what corners are flipped onto, but the unit is not a rectangle';
   const roles = table.step.parts.map((part) => ('cut' in part.from ? part.from.role : 'unit'));
   if (roles.filter((role) => role === 'base').length !== 1) return 'is one of two things that corners are flipped onto in one unit';
-  return { width: sewnAsCut(sides[0]), height: sewnAsCut(sides[1]), trims: 1 };
+  return { width: sewnAsCut(sides[0]), height: sewnAsCut(sides[1]), trims };
 }
 
 /** @returns the least multiple of the ruler's step that is at least the length */
@@ -182,13 +185,14 @@ function checkSize(plan: Plan, cut: Cut, need: Need, table: SewnStep, name: stri
   const sizes = [[exactly(cut.width), need.width], [exactly(cut.height), need.height]] as const;
   const size = `${say(sizes[0][0])} by ${say(sizes[1][0])}`;
   const needed = (): string => sizes.map(([, length]) => say(onTheRuler(length, ruler))).join(' by ');
-  const extra = (has: Fraction, length: Roots, most: Fraction): boolean => compareRoots(straight(minus(has, most)), length) >= 0;
-  const trim = scaled(need.trims, exactly(plan.trim));
+  /** Whether a side is a whole step of the ruler, or more, longer than it must be, also when `more` is added. */
+  const extra = (more: readonly [Roots, Roots] | null): boolean => sizes.some(([has, length], i) =>
+    compareRoots(straight(minus(has, ruler)), [...length, ...(more?.[i] ?? [])]) >= 0);
   if (sizes.some(([has, length]) => compareRoots(straight(has), length) < 0)) {
     tell(`${name} is cut ${size}, too small for what is sewn from it: it needs ${needed()}.`);
-  } else if (sizes.some(([has, length]) => extra(has, length, plus(ruler, trim)))) {
+  } else if (extra(need.trims)) {
     tell(`${name} is cut ${size}, larger than the ruler and the trim ask for: ${needed()} would do.`);
-  } else if (!table.step.trimmed && sizes.some(([has, length]) => extra(has, length, ruler))) {
+  } else if (!table.step.trimmed && extra(null)) {
     tell(`${name} is cut ${size} to be trimmed, but the step does not say that it is.`);
   }
 }

@@ -9,7 +9,13 @@ export interface DrawnPatch {
   readonly index: number;
   readonly fabric: string;
   readonly whole: boolean;
-  readonly corners: readonly Spot[];
+  readonly edges: readonly DrawnEdge[];
+  readonly box: Box;
+}
+
+interface DrawnEdge {
+  readonly from: Spot;
+  readonly to: Spot;
   readonly box: Box;
 }
 
@@ -42,7 +48,11 @@ export const meets = (a: Box, b: Box): boolean => a.left < b.right && b.left < a
 export function drawnPatches(drawing: Drawing): DrawnPatch[] {
   return drawing.patches.map((patch, index) => {
     const corners = patch.points.map(([x, y]) => spot(BigInt(x), BigInt(y)));
-    return { index, fabric: patch.fabric, whole: patch.whole === true, corners, box: boxOf(corners) };
+    const edges = corners.map((from, i): DrawnEdge => {
+      const to = corners[(i + 1) % corners.length];
+      return { from, to, box: boxOf([from, to]) };
+    });
+    return { index, fabric: patch.fabric, whole: patch.whole === true, edges, box: boxOf(corners) };
   }).reverse();
 }
 
@@ -62,13 +72,14 @@ function inside([p, q, r]: Outline): Spot {
 }
 
 /** @returns whether a point that is on no edge lies inside any simple outline: a ray to the right crosses it an odd number of times */
-export function holds(corners: readonly Spot[], p: Spot): boolean {
+function holds(edges: readonly DrawnEdge[], p: Spot): boolean {
   let odd = false;
-  for (let i = 0; i < corners.length; i++) {
-    const [a, b] = [corners[i], corners[(i + 1) % corners.length]];
-    const [above, below] = [compareY(a, p) <= 0, compareY(b, p) <= 0];
+  const level = Number(p.y / p.w);
+  for (const { from, to, box } of edges) {
+    if (box.bottom < level - 1 || box.top > level + 1) continue;
+    const [above, below] = [compareY(from, p) <= 0, compareY(to, p) <= 0];
     // An edge that goes down the screen has p to its right when it passes to the right of p, one that goes up to its left.
-    if (above !== below && (side(a, b, p) > 0) === above) odd = !odd;
+    if (above !== below && (side(from, to, p) > 0) === above) odd = !odd;
   }
   return odd;
 }
@@ -81,17 +92,17 @@ export function holds(corners: readonly Spot[], p: Spot): boolean {
 export function divide(region: Outline, patch: DrawnPatch): { readonly within: Outline[]; readonly without: Outline[] } {
   const within: Outline[] = [];
   const without: Outline[] = [];
-  const n = patch.corners.length;
   const from = (part: Outline, first: number): void => {
-    for (let i = first; i < n; i++) {
-      const [a, b] = [patch.corners[i], patch.corners[(i + 1) % n]];
-      if (!crosses(part, a, b)) continue;
-      const { right, left } = split(part, a, b);
+    const box = boxOf(part);
+    for (let i = first; i < patch.edges.length; i++) {
+      const edge = patch.edges[i];
+      if (!meets(box, edge.box) || !crosses(part, edge.from, edge.to)) continue;
+      const { right, left } = split(part, edge.from, edge.to);
       if (right) from(right, i + 1);
       if (left) from(left, i + 1);
       return;
     }
-    (holds(patch.corners, inside(part)) ? within : without).push(part);
+    (holds(patch.edges, inside(part)) ? within : without).push(part);
   };
   from(region, 0);
   return { within, without };

@@ -1,8 +1,12 @@
 import type { Cut } from '../cutting/cut.ts';
-import { exactly, over, say } from './proof-number.ts';
+import type { Rational } from '../measure/rational.ts';
+import type { Surd } from '../measure/surd.ts';
+import { compareRoots, exactly, fraction, minus, over, root, say, straight } from './proof-number.ts';
+import type { Fraction, Roots } from './proof-number.ts';
 import { unitName } from './proof-table.ts';
 import type { Plan, SewnStep, Tell } from './proof-table.ts';
-import { cutParts, handed, layout, shared, squaresFor, yieldOf } from './proof-yield.ts';
+import { asked } from './proof-yield.ts';
+import type { Asked } from './proof-yield.ts';
 
 const many = (n: number, shape: string): string => `${n} ${shape}${n === 1 ? '' : 's'}`;
 
@@ -12,7 +16,7 @@ export function checkList(plan: Plan, tables: readonly SewnStep[], tell: Tell): 
   checkSources(plan, tables, tell);
   checkMade(plan, tables, tell);
   checkUses(plan, tables, tell);
-  for (const cut of plan.cuts) checkQuantity(cut, tables, tell);
+  checkQuantities(plan, tables, tell);
 }
 
 /** Checks that each line of the list agrees with itself and with the ruler. */
@@ -29,8 +33,19 @@ function checkLines(plan: Plan, tell: Tell): void {
     if (cut.shape === 'square' && !same) tell(`Line ${cut.id} is called a square, but measures ${size}.`);
     if ((cut.shape === 'template') !== (cut.template !== null)) tell(`Line ${cut.id} must have a template exactly when it is cut round one.`);
     const onRuler = [width, height].every((side) => over(side, exactly(plan.ruler)).d === 1n);
+    if (cut.exact && !roundsUp(cut, exactly(plan.ruler))) tell(`Line ${cut.id} is cut ${size}, which is not its exact size rounded up to the ruler.`);
     if (cut.shape !== 'template' && !onRuler) tell(`Line ${cut.id} is cut ${size}, which the ruler does not show.`);
   }
+}
+
+/** @returns whether the size to cut is the exact size rounded up to the next step of the ruler */
+function roundsUp({ width, height, exact }: Cut, ruler: Fraction): boolean {
+  const up = (size: Rational, before: Surd): boolean => {
+    const length: Roots = [...straight(exactly(before.p)), ...root(exactly(before.q), fraction(BigInt(before.r)))];
+    const cut = exactly(size);
+    return compareRoots(straight(cut), length) >= 0 && compareRoots(straight(minus(cut, ruler)), length) < 0;
+  };
+  return exact === null || (up(width, exact.width) && up(height, exact.height));
 }
 
 /** Checks that every part that is not a unit comes from a line of its fabric that is cut for this step. */
@@ -72,66 +87,49 @@ function checkMade(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   if (!tables.some((table) => table.step.makes === 'block')) tell('No step sews the block together.');
 }
 
-/** Checks what each line sets aside for each unit. */
+/** Checks what each line sets aside for each unit, as if it shared nothing. */
 function checkUses(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
-  const setAside = (line: string, role: string, unit: string): number => plan.cuts
-    .filter((cut) => cut.id === line)
-    .flatMap((cut) => cut.uses)
-    .reduce((sum, use) => (use.unit === unit && use.role === role ? sum + use.quantity : sum), 0);
-  const shapeOf = (line: string): string => plan.cuts.find((cut) => cut.id === line)?.shape ?? 'piece';
-
   for (const table of tables) {
     const { makes, count } = table.step;
-    const other = mirrorOf(table, tables);
-    const alone = squaresFor(table, count);
-    const together = other ? squaresFor(table, Math.max(count, other.step.count)) : alone;
-    for (const [key, most] of alone) {
+    const needed = new Map<string, number>();
+    for (const { line, role, squares } of asked([{ table, count }])) needed.set(`${line} ${role}`, (needed.get(`${line} ${role}`) ?? 0) + squares);
+    for (const [key, squares] of needed) {
       const [line, role] = key.split(' ');
-      if (!plan.cuts.some((cut) => cut.id === line)) continue;
-      const has = setAside(line, role, makes);
-      const least = together.get(key) ?? 0;
-      const enough = has + (other ? setAside(line, role, other.step.makes) : 0) >= least;
-      if (enough && has <= most) continue;
-      tell(`Line ${line} gives ${unitName(makes)} ${many(has, shapeOf(line))}, but ${count} of it take ${most}.`);
+      const cut = plan.cuts.find(({ id }) => id === line);
+      const uses = cut?.uses.filter((use) => use.unit === makes && use.role === role) ?? [];
+      // A line or a use that is not there is told about by itself.
+      if (!cut || uses.length === 0) continue;
+      const has = uses.reduce((sum, use) => sum + use.quantity, 0);
+      if (has !== squares) tell(`Line ${line} gives ${unitName(makes)} ${many(has, cut.shape)}, but ${count} of it take ${squares}.`);
     }
   }
 }
 
-/** @returns the step that makes the mirror image, where the way of sewing makes both at once */
-function mirrorOf(table: SewnStep, tables: readonly SewnStep[]): SewnStep | undefined {
-  const bothAtOnce = cutParts(table).length > 2 && ['two-at-a-time', 'four-at-a-time'].includes(table.step.method ?? '');
-  if (!bothAtOnce || !handed(table)) return undefined;
-  const image = layout(table, true);
-  return tables.find((other) => other.step.method === table.step.method && other !== table && layout(other) === image);
-}
-
-/** Checks a line's count and its spare triangles. */
-function checkQuantity(cut: Cut, tables: readonly SewnStep[], tell: Tell): void {
-  const setAside = cut.uses.reduce((sum, use) => sum + use.quantity, 0);
-  const fused = [...shared(tables, (table) => table.step.count)].reduce((sum, [key, n]) => (key.split(' ')[0] === cut.id ? sum + n : sum), 0);
-  const separate = cut.uses.reduce((sum, use) => (use.role === 'half' || use.role === 'quarter' ? sum : sum + use.quantity), 0);
-  const least = fused + separate;
-  if (cut.quantity < least) tell(`Line ${cut.id} cuts ${many(cut.quantity, cut.shape)}, but the steps use up ${least}.`);
-  else if (cut.quantity > setAside) tell(`Line ${cut.id} cuts ${many(cut.quantity, cut.shape)}, but only ${setAside} ${setAside === 1 ? 'is' : 'are'} used.`);
-  else checkSpare(cut, setAside, tables, tell);
-}
-
-/** The spare may be counted in patches or in the units they would make. */
-function checkSpare(cut: Cut, setAside: number, tables: readonly SewnStep[], tell: Tell): void {
-  let patches = 0;
-  let units = 0;
-  let each = 1;
-  for (const use of cut.uses) {
-    const table = tables.find((candidate) => candidate.step.makes === use.unit);
-    const parts = table ? cutParts(table).filter((part) => part.line === cut.id && part.role === use.role) : [];
-    if (!table || parts.length === 0) return;
-    each = yieldOf(parts[0], table);
-    const left = use.quantity * each - parts.length * table.step.count;
-    patches += left;
-    units += Math.floor(left / parts.length);
+/** Checks each line's count, its diagonals and what it says is left over, squares being shared wherever they can be. */
+function checkQuantities(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
+  const all = asked(tables.map((table) => ({ table, count: table.step.count })));
+  for (const cut of plan.cuts) {
+    const here = all.filter(({ line }) => line === cut.id);
+    const total = (of: (one: Asked) => number): number => here.reduce((sum, one) => sum + of(one), 0);
+    const used = total(({ squares }) => squares);
+    if (cut.quantity !== used) {
+      const are = used === 1 ? 'is' : 'are';
+      tell(`Line ${cut.id} cuts ${many(cut.quantity, cut.shape)}, but ${used} ${are} used up by the steps.`);
+      continue;
+    }
+    const spare = total((one) => one.spare);
+    if (cut.spare !== spare) tell(`Line ${cut.id} says ${cut.spare} to spare, but ${spare} ${spare === 1 ? 'is' : 'are'} left over.`);
+    checkDiagonals(cut, here, tell);
   }
-  patches -= (setAside - cut.quantity) * each;
-  // Too few are told about where they are set aside.
-  if (patches < 0) return;
-  if (cut.spare !== patches && cut.spare !== units) tell(`Line ${cut.id} says ${cut.spare} to spare, but ${patches} are left over.`);
+}
+
+/** A rectangle's two diagonals give mirror images, so the list must say how many are cut along each. */
+function checkDiagonals(cut: Cut, here: readonly Asked[], tell: Tell): void {
+  const count = (hand: string): number => here.filter((one) => one.hand === hand).reduce((sum, one) => sum + one.squares, 0);
+  const [falling, rising] = [count('falling'), count('rising')];
+  const said = cut.diagonals;
+  if (!said && falling + rising === 0) return;
+  if (said?.falling !== falling || said.rising !== rising) {
+    tell(`Line ${cut.id} must be cut ${falling} along the falling and ${rising} along the rising diagonal, but the list says ${said ? `${said.falling} and ${said.rising}` : 'neither'}.`);
+  }
 }

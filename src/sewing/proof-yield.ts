@@ -1,8 +1,11 @@
 import { halfSquare, rightTriangle } from './proof-cloth.ts';
-import { fraction, order, over, plus } from './proof-number.ts';
-import { area, bounds, dot, nameOf, shifted, spot, turnedBy } from './proof-outline.ts';
+import { order } from './proof-number.ts';
+import { bounds, dot, nameOf, shifted, spot, turnedBy } from './proof-outline.ts';
 import type { Outline, Spot } from './proof-outline.ts';
 import type { SewnStep } from './proof-table.ts';
+
+/** Which diagonal of a rectangle a triangle comes from; '' where it does not matter. */
+export type Hand = 'falling' | 'rising' | '';
 
 /** One patch of a step that comes straight from the cutting list. */
 export interface CutPart {
@@ -23,16 +26,20 @@ export function cutParts(table: SewnStep): CutPart[] {
   });
 }
 
-/** @returns which way round a right triangle lies; '' for half a square, whose mirror image is the same */
-function hand(outline: Outline): string {
+/**
+ * @returns which diagonal a right triangle is cut along when its rectangle stands on the short side, right side up: falling from the
+ * top left or rising; '' for half a square, whose mirror image is the same
+ */
+export function hand(outline: Outline): Hand {
   const triangle = rightTriangle(outline);
   if (!triangle || halfSquare(outline)) return '';
+  // Under a falling diagonal lies a triangle whose long side comes first, clockwise from its right corner.
   const [p, q, r] = [0, 1, 2].map((k) => outline[(triangle.corner + k) % 3]);
-  return order(dot(p, q, q), dot(p, r, r)) < 0 ? 'short side first' : 'long side first';
+  return order(dot(p, q, q), dot(p, r, r)) < 0 ? 'rising' : 'falling';
 }
 
 /** @returns a name that two steps share when they lay the same fabrics in the same shapes, up to quarter turns */
-export function layout(table: SewnStep, mirrored = false): string {
+function layout(table: SewnStep, mirrored = false): string {
   const parts = table.parts.map((outline) => (outline ?? []).map((p): Spot => (mirrored ? { x: -p.x, y: p.y, w: p.w } : p)));
   const cloth = table.step.parts.map((part) => ('cut' in part.from ? part.from.fabric : `unit ${part.from.unit} turned ${part.turn}`));
   if (parts.every((part) => part.length === 0)) return '';
@@ -47,79 +54,124 @@ export function layout(table: SewnStep, mirrored = false): string {
   return turns.sort()[0];
 }
 
-/** @returns whether the mirror image of what a step makes is something else */
-export const handed = (table: SewnStep): boolean => layout(table) !== layout(table, true);
-
-/** @returns how many patches of this kind one square (rectangle, template) yields */
-export function yieldOf(part: CutPart, table: SewnStep): number {
-  if (part.role === 'eight') return 8;
-  if (part.role === 'quarter' || part.role === 'large') return 4;
-  if (part.role === 'half' || part.role === 'small') return 2;
-  if (part.role !== 'pair') return 1;
-  const whole = cutParts(table).map((other) => area(other.outline)).reduce(plus);
-  return order(over(whole, area(part.outline)), fraction(4n)) < 0 ? 2 : 4;
+/** What a line is asked for one role. */
+export interface Asked {
+  readonly line: string;
+  readonly role: string;
+  /** Only for triangles from rectangles: the diagonal. */
+  readonly hand: Hand;
+  /** Squares, rectangles or templates that are cut. */
+  readonly squares: number;
+  /** What is made of them beyond what is wanted: triangles, halves or units. */
+  readonly spare: number;
 }
 
-const halves = (n: number): number => Math.ceil(n / 2);
+/** Squares that are used up together, a round of them giving so many results. */
+interface Pool {
+  readonly results: number;
+  /** Keys of the lines that give squares to it, as often as they give one to a round. */
+  readonly keys: readonly string[];
+  readonly hand: Hand;
+  readonly wanted: number;
+  /** Units that come out unasked after the results are sewn on. */
+  readonly beyond: number;
+}
+
+type Pools = Map<string, Pool>;
+
+/** Units that two squares, sewn twice, make together with their mirror images. */
+interface Twins {
+  readonly table: SewnStep;
+  readonly alike: boolean;
+  readonly count: number;
+  readonly mirrored: number;
+}
+
+/** Asks a pool for more; what is asked of one name shares its squares. */
+function ask(pools: Pools, name: string, more: Omit<Pool, 'hand' | 'beyond'> & Partial<Pool>): void {
+  const { wanted = 0, beyond = 0 } = pools.get(name) ?? {};
+  pools.set(name, { hand: '', ...more, wanted: wanted + more.wanted, beyond: beyond + (more.beyond ?? 0) });
+}
+
+/** Asks for units or halves sewn from two squares on one diagonal (two of them) or on both (eight). */
+function askPair(pools: Pools, role: string, pair: readonly [string, string], wanted: number, beyond = 0): void {
+  const keys = [...pair].sort();
+  ask(pools, `${role} ${keys.join()}`, { keys, wanted, beyond, results: role === 'eight' ? 8 : 2 });
+}
+
+/** A goose or a crossed unit may come with its mirror image. */
+const isTwin = (parts: readonly CutPart[]): boolean =>
+  parts.length > 2 && parts.every(({ role }) => role === 'pair' || role === 'large' || role === 'small');
 
 /**
- * Squares sewn in pairs to units of three or four triangles: two squares make two halves of two fabrics; two such halves, or one
- * and a third square, are paired again and make two units, which are mirror images of one another.
- * @returns squares by key
+ * Counts the squares that steps use up. Triangles of one square, and halves sewn from one pair of squares, may go to different
+ * units; the two triangles of a rectangle are of one hand. Squares sewn twice come out as units and their mirror images.
+ *
+ * @param steps how many units each step makes; for one step alone: what it takes when it shares nothing
  */
-function pairedTwice(table: SewnStep, parts: readonly CutPart[], count: number): Map<string, number> {
-  const rounds = handed(table) ? count : halves(count);
-  const squares = new Map<string, number>();
-  const kinds = new Map<string, { readonly keys: readonly string[]; readonly each: number }>();
-  const byIndex = new Map(parts.map((part) => [part.index, part.key]));
-  const joinedFirst = new Set<number>();
-  for (const join of table.step.joins) {
-    const [a, b] = [byIndex.get(join.first), byIndex.get(join.second)];
-    if (a === undefined || b === undefined) continue;
-    joinedFirst.add(join.first).add(join.second);
-    const keys = [a, b].sort();
-    const kind = keys.join();
-    kinds.set(kind, { keys, each: (kinds.get(kind)?.each ?? 0) + 1 });
-  }
-  const add = (key: string, n: number): void => void squares.set(key, (squares.get(key) ?? 0) + n);
-  for (const { keys, each } of kinds.values()) for (const key of keys) add(key, halves(rounds * each));
-  for (const part of parts) if (!joinedFirst.has(part.index)) add(part.key, rounds);
-  return squares;
-}
-
-/** @returns how many squares (rectangles, templates) a step takes for `count` units when it shares none, by key */
-export function squaresFor(table: SewnStep, count: number): Map<string, number> {
-  const parts = cutParts(table);
-  if (parts.length > 2 && parts.every((part) => part.role === 'pair')) return pairedTwice(table, parts, count);
-  const squares = new Map<string, number>();
-  const add = (key: string, n: number): void => void squares.set(key, (squares.get(key) ?? 0) + n);
-  const ofFour = parts.some((part) => part.role === 'large' || part.role === 'small');
-  const geese = ofFour ? Math.ceil(count / (handed(table) ? 2 : 4)) : 0;
-  for (const part of parts) {
-    if (part.role === 'large') add(part.key, geese);
-    else if (part.role === 'small') add(part.key, 2 * geese);
-    else if (part.role === 'eight') add(part.key, Math.ceil(count / 8));
-    else if (part.role === 'pair') add(part.key, halves(count));
-    else if (part.role !== 'half' && part.role !== 'quarter') add(part.key, count);
-  }
-  for (const [key, n] of shared([table], () => count)) add(key, n);
-  return squares;
-}
-
-/**
- * @returns how many squares or rectangles give all the separate triangles of some steps, by key: triangles of one square may go to
- * different steps, but the two triangles of a rectangle are of one hand
- */
-export function shared(tables: readonly SewnStep[], countOf: (table: SewnStep) => number): Map<string, number> {
-  const triangles = new Map<string, { readonly key: string; readonly each: number; readonly n: number }>();
-  for (const table of tables) {
-    for (const part of cutParts(table)) {
-      if (part.role !== 'half' && part.role !== 'quarter') continue;
-      const kind = `${part.key} ${hand(part.outline)}`;
-      triangles.set(kind, { key: part.key, each: yieldOf(part, table), n: (triangles.get(kind)?.n ?? 0) + countOf(table) });
+export function asked(steps: readonly { readonly table: SewnStep; readonly count: number }[]): Asked[] {
+  const pools: Pools = new Map();
+  const twins = new Map<string, Twins>();
+  for (const { table, count } of steps) {
+    const parts = cutParts(table);
+    if (!isTwin(parts)) {
+      askSingly(parts, count, pools);
+      continue;
     }
+    const [here, mirror] = [layout(table), layout(table, true)];
+    const name = here < mirror ? here : mirror;
+    const group = twins.get(name) ?? { table, alike: here === mirror, count: 0, mirrored: 0 };
+    twins.set(name, here === name ? { ...group, count: group.count + count } : { ...group, mirrored: group.mirrored + count });
   }
-  const squares = new Map<string, number>();
-  for (const { key, each, n } of triangles.values()) squares.set(key, (squares.get(key) ?? 0) + Math.ceil(n / each));
-  return squares;
+  for (const group of twins.values()) askTwins(group, pools);
+  return [...pools.values()].flatMap(({ wanted, results, keys, hand: cutAlong, beyond }) => {
+    const rounds = Math.ceil(wanted / results);
+    return [...new Set(keys)].map((key) => {
+      const [line, role] = key.split(' ');
+      const each = keys.filter((other) => other === key).length;
+      return { line, role, hand: cutAlong, squares: rounds * each, spare: rounds * results - wanted + beyond };
+    });
+  });
+}
+
+/** Asks for what is cut or sewn once. */
+function askSingly(parts: readonly CutPart[], count: number, pools: Pools): void {
+  for (const { key, role, outline } of parts) {
+    const along = hand(outline);
+    if (role === 'half') ask(pools, `${key} ${along}`, { keys: [key], wanted: count, results: 2, hand: along });
+    else if (role === 'quarter') ask(pools, key, { keys: [key], wanted: count, results: 4 });
+    else if (role !== 'pair' && role !== 'eight') ask(pools, key, { keys: [key], wanted: count, results: 1 });
+  }
+  const [a, b] = parts.filter(({ role }) => role === 'pair' || role === 'eight');
+  if (a && b) askPair(pools, a.role, [a.key, b.key], count);
+}
+
+/**
+ * Four geese come from one large square and four small ones, two of them mirror images where the wings differ.
+ * Squares sewn in pairs twice: two squares make two halves; two halves, or a half and a third square, are crossed and make two
+ * units, mirror images of one another.
+ */
+function askTwins({ table, alike, count, mirrored }: Twins, pools: Pools): void {
+  const parts = cutParts(table);
+  const both = alike ? count + mirrored : Math.max(count, mirrored);
+  if (parts.some(({ role }) => role === 'large')) {
+    const keys = parts.flatMap(({ key, role }) => (role === 'large' ? [key] : [key, key]));
+    ask(pools, keys.join(), { keys, wanted: both, results: alike ? 4 : 2 });
+    return;
+  }
+  const crossings = alike ? Math.ceil(both / 2) : both;
+  const beyond = 2 * crossings - count - mirrored;
+  const keys = new Map(parts.map(({ index, key }) => [index, key]));
+  const loose = new Map(keys);
+  const pairs = table.step.joins.flatMap(({ first, second }): [string, string][] => {
+    const [a, b] = [keys.get(first), keys.get(second)];
+    if (a === undefined || b === undefined) return [];
+    loose.delete(first);
+    loose.delete(second);
+    return [[a, b]];
+  });
+  const names = pairs.map((pair) => [...pair].sort().join());
+  // Halves of one kind come from one pile; what is left over of the units is counted with each pile once.
+  pairs.forEach((pair, i) => askPair(pools, 'pair', pair, crossings, names.indexOf(names[i]) === i ? beyond : 0));
+  for (const key of loose.values()) ask(pools, `${key} crossed`, { keys: [key], wanted: crossings, results: 1, beyond });
 }

@@ -43,10 +43,10 @@ describe('cloth', () => {
   });
 
   test('the wrong number of squares', () => {
-    expect(faults(cutOf(shooFly, 3, () => ({ quantity: 2 })))).toBe('Line 4 cuts 2 squares, but only 1 is used.');
-    expect(faults(cutOf(shooFly, 2, () => ({ quantity: 3 })))).toBe('Line 3 cuts 3 squares, but the steps use up 4.');
+    expect(faults(cutOf(shooFly, 3, () => ({ quantity: 2 })))).toBe('Line 4 cuts 2 squares, but 1 is used up by the steps.');
+    expect(faults(cutOf(shooFly, 2, () => ({ quantity: 3 })))).toBe('Line 3 cuts 3 squares, but 4 are used up by the steps.');
     expect(faults(cutOf(shooFly, 0, () => ({ quantity: 1, uses: [{ unit: 'A', role: 'pair', quantity: 1 }] }))))
-      .toBe('Line 1 gives unit A 1 square, but 4 of it take 2.');
+      .toBe('Line 1 gives unit A 1 square, but 4 of it take 2.\nLine 1 cuts 1 square, but 2 are used up by the steps.');
   });
 
   test('the wrong number of spare triangles', () => {
@@ -69,7 +69,8 @@ describe('cloth', () => {
       step: rational(2),
       drawing: drawing(2, 2, 'sky', ['rock', [[0, 2], [1, 0], [2, 2]]]),
       cuts: list({ cut: '1 rock 4 5/8 x 5 1/4', template: [[0, 2], [1, 0], [2, 2]], for: [['block', 'template', 1]] },
-        { cut: `${rectangles} sky 2 3/4 x 5 3/8`, subcut: 'once', for: [['block', 'half', rectangles]], spare: 2 * rectangles - 2 }),
+        { cut: `${rectangles} sky 2 3/4 x 5 3/8`, subcut: 'once', for: [['block', 'half', rectangles]], spare: 2 * rectangles - 2,
+          diagonals: { falling: 1, rising: rectangles - 1 } }),
       steps: steps({
         makes: 'block', kind: 'peak', count: 1, method: 'triangles', finished: ['4', '4'], unfinished: ['4 1/2', '4 1/2'],
         parts: [patch('rock', 1, 'template', [[0, 2], [1, 0], [2, 2]]), patch('sky', 2, 'half', [[0, 0], [1, 0], [0, 2]]), patch('sky', 2, 'half', [[1, 0], [2, 0], [2, 2]])],
@@ -269,8 +270,8 @@ describe('nothing is taken on trust', () => {
     const changed: Plan = {
       ...wings,
       drawing: drawing(4, 2, 'sky', ['gull', [[0, 2], [2, 0], [4, 2]]], ['dusk', [[2, 0], [4, 0], [4, 2]]]),
-      cuts: list({ cut: '1 gull 7 1/4', for: [['A', 'large', 1]], spare: 2 }, { cut: '2 sky 3 7/8', for: [['A', 'small', 2]], spare: 2 },
-        { cut: '2 dusk 3 7/8', for: [['A', 'small', 2]], spare: 2 }),
+      cuts: list({ cut: '1 gull 7 1/4', for: [['A', 'large', 1]] }, { cut: '2 sky 3 7/8', for: [['A', 'small', 2]] },
+        { cut: '2 dusk 3 7/8', for: [['A', 'small', 2]] }),
       steps: stepOf(partOf(wings, 0, 2, () => ({ from: { cut: '3', role: 'small', fabric: 'dusk' } })), 0, () => ({ count: 2 })).steps
         .map((step): Step => ({ ...step, count: 2 })),
     };
@@ -280,13 +281,13 @@ describe('nothing is taken on trust', () => {
   });
 
   test('both hands of a four-fabric hourglass are made at once', () => {
-    const left = hourglasses(['rust', 'oat', 'moss', 'kelp'], 1, { rust: 1, oat: 1, moss: 1, kelp: 1 });
+    const left = hourglasses(['rust', 'oat', 'moss', 'kelp'], 1, { rust: 1, oat: 1, moss: 1, kelp: 1 }, 0);
     const right = hourglasses(['oat', 'rust', 'kelp', 'moss'], 1, { rust: 1, oat: 1, moss: 1, kelp: 1 });
     const both: Plan = {
       ...left,
       drawing: drawing(4, 2, 'rust', ...left.drawing.patches.map((p) => [p.fabric, p.points] as const),
         ...right.drawing.patches.map((p) => [p.fabric, p.points.map(([x, y]) => [x + 2, y] as const)] as const)),
-      cuts: left.cuts.map((cut) => ({ ...cut, uses: [{ unit: 'A', role: 'pair', quantity: 1 }, { unit: 'B', role: 'pair', quantity: 0 }], spare: 2 })),
+      cuts: left.cuts.map((cut) => ({ ...cut, uses: [{ unit: 'A', role: 'pair', quantity: 1 }, { unit: 'B', role: 'pair', quantity: 1 }], spare: 1 })),
       steps: [left.steps[0], { ...right.steps[0], number: 2, makes: 'B' }, { ...left.steps[1], number: 3,
         finished: { ...left.steps[1].finished, width: rational(7) }, unfinished: { ...left.steps[1].unfinished, width: rational(15, 2) },
         parts: [unit('A', 0, box(0, 0, 2, 2)), unit('B', 0, box(2, 0, 2, 2))], joins: [seam(0, 1, [2, 0], [2, 2])] }],

@@ -22,6 +22,6 @@ test('hourglasses in three fabrics take two squares of the fabric that lies twic
 });
 
 test('hourglasses in four fabrics come out as pairs of mirror images, so half of them are of no use', () => {
-  expect(prove(hourglasses(['rust', 'oat', 'moss', 'kelp'], 2, { rust: 1, oat: 1, moss: 1, kelp: 1 })).faults).toEqual([]);
+  expect(prove(hourglasses(['rust', 'oat', 'moss', 'kelp'], 2, { rust: 1, oat: 1, moss: 1, kelp: 1 }, 2)).faults).toEqual([]);
   expect(prove(hourglasses(['rust', 'oat', 'moss', 'kelp'], 4, { rust: 1, oat: 1, moss: 1, kelp: 1 })).holds).toBe(false);
 });

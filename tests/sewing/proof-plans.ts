@@ -25,6 +25,7 @@ interface Line {
   readonly subcut?: Cut['subcut'];
   readonly for: readonly (readonly [unit: string, role: Role, quantity: number])[];
   readonly spare?: number;
+  readonly diagonals?: Cut['diagonals'];
   readonly template?: readonly Corner[];
 }
 
@@ -43,6 +44,7 @@ export function list(...lines: Line[]): Cut[] {
       exact: null,
       subcut: line.subcut ?? 'none',
       uses: line.for.map(([unit, role, n]): CutUse => ({ unit, role, quantity: n })),
+      ...(line.diagonals ? { diagonals: line.diagonals } : {}),
       spare: line.spare ?? 0,
       template: line.template?.map(at) ?? null,
       pieces: [],
@@ -212,7 +214,8 @@ export const halfRectangle: Plan = {
   ...COMMON,
   step: rational(1),
   drawing: drawing(3, 4, 'sail', ['hull', [[3, 0], [3, 4], [0, 4]]]),
-  cuts: list({ cut: '1 sail 3 3/4 x 5', subcut: 'once', for: [['block', 'half', 1]], spare: 1 }, { cut: '1 hull 3 3/4 x 5', subcut: 'once', for: [['block', 'half', 1]], spare: 1 }),
+  cuts: list({ cut: '1 sail 3 3/4 x 5', subcut: 'once', for: [['block', 'half', 1]], spare: 1, diagonals: { falling: 0, rising: 1 } },
+    { cut: '1 hull 3 3/4 x 5', subcut: 'once', for: [['block', 'half', 1]], spare: 1, diagonals: { falling: 0, rising: 1 } }),
   steps: steps({
     makes: 'block', kind: 'half-rectangle triangle', count: 1, method: 'triangles', finished: ['3', '4'], unfinished: ['3 1/2', '4 1/2'],
     parts: [patch('sail', 1, 'half', [[0, 0], [3, 0], [0, 4]]), patch('hull', 2, 'half', [[3, 0], [3, 4], [0, 4]])],
@@ -244,7 +247,7 @@ export const eightAtATime: Plan = {
 const quarters: readonly Corner[][] = [[[0, 0], [2, 0], [1, 1]], [[2, 0], [2, 2], [1, 1]], [[2, 2], [0, 2], [1, 1]], [[0, 2], [0, 0], [1, 1]]];
 const quarterSeams = [seam(0, 1, [2, 0], [1, 1]), seam(2, 3, [1, 1], [0, 2]), seam(4, 5, [0, 0], [2, 2])];
 /** Blocks of one quarter-square triangle 3 1/2 in. from squares 4 3/4 (All People Quilt, Ohio Star, 2017-06-14), in four fabrics as named. */
-export const hourglasses = (fabrics: readonly [string, string, string, string], blocks: number, squares: Readonly<Record<string, number>>): Plan => {
+export const hourglasses = (fabrics: readonly [string, string, string, string], blocks: number, squares: Readonly<Record<string, number>>, spare = 0): Plan => {
   const names = Object.keys(squares);
   const parts = fabrics.map((fabric, i) => patch(fabric, names.indexOf(fabric) + 1, 'pair', quarters[i]));
   return {
@@ -253,7 +256,7 @@ export const hourglasses = (fabrics: readonly [string, string, string, string], 
     step: rational(7, 4),
     drawing: drawing(2, 2, fabrics[0], ...fabrics.map((fabric, i): readonly [string, readonly Lattice[]] => [fabric, quarters[i]])),
     cuts: list(...names.map((name): Line => ({
-      cut: `${squares[name]} ${name} 4 3/4`, for: [['A', 'pair', squares[name]]], spare: squares[name] * 4 - blocks * fabrics.filter((f) => f === name).length,
+      cut: `${squares[name]} ${name} 4 3/4`, for: [['A', 'pair', squares[name]]], spare,
     }))),
     steps: steps(
       { makes: 'A', kind: 'quarter-square triangle', count: blocks, method: 'two-at-a-time', finished: ['3 1/2', '3 1/2'], unfinished: ['4', '4'], parts, joins: quarterSeams },
