@@ -38,7 +38,9 @@ export interface CrossedNeeds {
 /** @returns how a place is crossed, or null when its pieces do not lie as its kind has them */
 export function crossedAt({ kind, unit, outline, pieces }: UnitPlace, { step, seam, ruler, trim }: CuttingRules): Crossed | null {
   // The piece along each side of the unit, clockwise.
-  const along = outline.map((p, i) => pieces.find(({ outline: o }) => [p, outline[(i + 1) % outline.length]!].every((q) => o.some((r) => samePoint(q, r)))));
+  const along = outline.map((p, i) =>
+    pieces.find(({ outline: o }) => [p, outline[(i + 1) % outline.length]!].every((q) => o.some((r) => samePoint(q, r)))),
+  );
   if (outline.length !== 4 || along.includes(undefined)) return null;
   const round = along as Piece[];
   const side = distance(outline[0]!, outline[1]!, step);
@@ -50,8 +52,14 @@ export function crossedAt({ kind, unit, outline, pieces }: UnitPlace, { step, se
     // Two pieces of one fabric side by side are better joined by the crossing than by the first seam.
     const halves: [Piece, Piece][] =
       a.fabric === b.fabric || c.fabric === d.fabric
-        ? [[b, c], [d, a]]
-        : [[a, b], [c, d]];
+        ? [
+            [b, c],
+            [d, a],
+          ]
+        : [
+            [a, b],
+            [c, d],
+          ];
     return { unit, group: `${kind}|${halfSize.key}|${text}`, side: mirrored ? 'second' : 'first', alike, halves, halfSize, plain: null };
   }
   const start = round.findIndex((piece, i) => piece === round[(i + 1) % 4]);
@@ -103,7 +111,16 @@ function unitNeeds(places: readonly Crossed[], unit: string, share: Pick<Need, '
   if (sides.length === 2 && fabricsOf(sides[0]!) === fabricsOf(sides[1]!)) {
     // Both half-square units are the same: one pile of squares gives them all.
     const [[a, b], [c, d]] = sides as [[Piece[], Piece[]], [Piece[], Piece[]]];
-    const both: [Piece[], Piece[]] = a[0]!.fabric === c[0]!.fabric ? [[...a, ...c], [...b, ...d]] : [[...a, ...d], [...b, ...c]];
+    const both: [Piece[], Piece[]] =
+      a[0]!.fabric === c[0]!.fabric
+        ? [
+            [...a, ...c],
+            [...b, ...d],
+          ]
+        : [
+            [...a, ...d],
+            [...b, ...c],
+          ];
     needs.push(...pairCuts(both, { ...pair, wanted: 2 * share.wanted, alone: 2 * share.alone }));
   } else {
     for (const two of sides) needs.push(...pairCuts(two, { ...pair, wanted: share.wanted, alone: share.alone }));
@@ -116,7 +133,11 @@ function unitNeeds(places: readonly Crossed[], unit: string, share: Pick<Need, '
   return needs;
 }
 
-const fabricsOf = (sides: readonly [readonly Piece[], readonly Piece[]]): string => sides.map((pieces) => pieces[0]!.fabric).sort().join(' + ');
+const fabricsOf = (sides: readonly [readonly Piece[], readonly Piece[]]): string =>
+  sides
+    .map((pieces) => pieces[0]!.fabric)
+    .sort()
+    .join(' + ');
 
 /** Four pieces round a centre, told in one order whichever quarter turn or mirror image they lie in. */
 function inOneOrder(round: readonly Piece[]): { pieces: readonly Piece[]; mirrored: boolean; alike: boolean; text: string } {

@@ -41,7 +41,7 @@ export interface Cut {
   readonly uses: readonly CutUse[];
   /** Triangles or units this line yields beyond what the blocks need. */
   readonly spare: number;
-  /** Finished outline of a template, in lattice steps, moved by whole steps so that its box starts in the first step: at 0, 0 for lattice points. */
+  /** Finished outline of a template, in lattice steps, moved by whole steps so that its box starts in the first one: at 0, 0 if it can. */
   readonly template: readonly Point[] | null;
   /** Ids of the block's pieces that come from this line. */
   readonly pieces: readonly number[];

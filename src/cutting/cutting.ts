@@ -91,8 +91,10 @@ function methodAt(place: UnitPlace, { methods, step }: CuttingChoices): { method
   return { method: asked, note: null };
 }
 
-const mirrorNote = (unit: string, count: number): string =>
-  `Two at a time makes mirror images: ${count} of ${unit === 'block' ? 'the block' : `unit ${unit}`} ${count === 1 ? 'is' : 'are'} left over.`;
+const mirrorNote = (unit: string, count: number): string => {
+  const whose = unit === 'block' ? 'the block' : `unit ${unit}`;
+  return `Two at a time makes mirror images: ${count} of ${whose} ${count === 1 ? 'is' : 'are'} left over.`;
+};
 
 /** A piece that is cut by itself, and the unit it goes into. */
 interface Single {
@@ -120,8 +122,11 @@ function takenApart({ root, units }: Piecing): { readonly places: readonly UnitP
 const isOfCatalogue = (node: Assembly): boolean =>
   node.kind !== undefined && methodsFor(node.kind).some((method) => method !== 'template') && !node.parts.some(holdsUnit);
 
-const holdsUnit = (node: Assembly): boolean =>
-  (node.kind !== undefined && node.parts.length > 0) || node.parts.some(holdsUnit);
+const holdsUnit = (node: Assembly): boolean => (node.kind !== undefined && node.parts.length > 0) || node.parts.some(holdsUnit);
 
 /** A unit's place is known by its pieces, also when the tree has been copied. */
-const nameKey = (assembly: Assembly): string => `${assembly.kind}|${piecesOf(assembly).map(({ id }) => id).sort((a, b) => a - b).join()}`;
+const nameKey = (assembly: Assembly): string =>
+  `${assembly.kind}|${piecesOf(assembly)
+    .map(({ id }) => id)
+    .sort((a, b) => a - b)
+    .join()}`;

@@ -17,7 +17,10 @@ const SUBCUTS: readonly Cut['subcut'][] = ['none', 'once', 'twice'];
  * @returns the lines of the cutting list, numbered in cutting order: fabric by fabric in the given order, the largest piece first;
  * equal cuts of a fabric are one line. With them the needs that each line serves.
  */
-export function cutLines(needs: readonly Need[], fabrics: readonly string[]): readonly { readonly cut: Cut; readonly needs: readonly Need[] }[] {
+export function cutLines(
+  needs: readonly Need[],
+  fabrics: readonly string[],
+): readonly { readonly cut: Cut; readonly needs: readonly Need[] }[] {
   const pools = [...gathered(needs, (need) => need.pool).values()].map(poolOf);
   const byLine = gathered(pools, ({ needs: [first] }) => `${first!.fabric}|${first!.subcut}|${first!.size.key}`);
   const lines = [...byLine.values()].map((same) => ({ cut: lineOf(same), needs: same.flatMap((pool) => pool.needs) }));
@@ -48,7 +51,8 @@ function lineOf(pools: readonly Pool[]): Cut {
   const needs = pools.flatMap((pool) => pool.needs);
   const [first] = needs as [Need];
   const { shape, width, height, template } = first.size;
-  const quantityBy = (hand: Need['hand']): number => sum(pools.filter(({ needs: [one] }) => one!.hand === hand).map(({ quantity }) => quantity));
+  const quantityBy = (hand: Need['hand']): number =>
+    sum(pools.filter(({ needs: [one] }) => one!.hand === hand).map(({ quantity }) => quantity));
   return {
     id: '',
     fabric: first.fabric,

@@ -116,7 +116,14 @@ export function pairCuts(sides: readonly [readonly Piece[], readonly Piece[]], a
     // Two squares of one fabric are still two squares.
     const which = fabrics[0] === fabrics[1] ? `${i}` : '';
     const { unit, size, role, wanted, alone, beyond } = asked;
-    const need = plainNeed(fabrics[i]!, { pool: `${role} ${together} ${which}`, unit, size, role, pieces: pieces.map((p) => p.id), wanted });
+    const need = plainNeed(fabrics[i]!, {
+      pool: `${role} ${together} ${which}`,
+      unit,
+      size,
+      role,
+      pieces: pieces.map((p) => p.id),
+      wanted,
+    });
     return { ...need, alone, beyond, results: role === 'pair' ? 2 : 8 };
   });
 }

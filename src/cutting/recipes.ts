@@ -119,7 +119,14 @@ function geeseNeeds(place: UnitPlace, method: Method, rules: CuttingRules): read
         results: 4,
       },
       {
-        ...plainNeed(small, { pool: `${pool} small`, unit, size: smalls, role: 'small', pieces: corners.map(({ id }) => id), wanted: blocks }),
+        ...plainNeed(small, {
+          pool: `${pool} small`,
+          unit,
+          size: smalls,
+          role: 'small',
+          pieces: corners.map(({ id }) => id),
+          wanted: blocks,
+        }),
         squares: 4,
         results: 4,
       },
@@ -129,7 +136,13 @@ function geeseNeeds(place: UnitPlace, method: Method, rules: CuttingRules): read
 }
 
 /** Stitch-and-flip: the whole unit's outline as base, and on it a square for each corner. */
-function flipped(base: Piece, corners: readonly Piece[], sides: readonly [Surd, Surd], { unit }: UnitPlace, rules: CuttingRules): readonly Need[] {
+function flipped(
+  base: Piece,
+  corners: readonly Piece[],
+  sides: readonly [Surd, Surd],
+  { unit }: UnitPlace,
+  rules: CuttingRules,
+): readonly Need[] {
   const { seam, ruler, trim, blocks, step } = rules;
   const cut = (finished: Surd): Surd => plus(plainSide(finished, seam), trim);
   return [
@@ -174,7 +187,12 @@ function byTemplate(piece: Piece, unit: string, rules: CuttingRules): Need {
  * A triangle from a rectangle cut once. The trim keeps the rectangle's proportion, the given amount on the short side, so that the
  * seam keeps its slope: a published oversize rule does the same with w + 1 by h + 2 for a 1 : 2 unit (mmmquilts.com, 2019-12).
  */
-function halfOfRectangle(piece: Piece, { legs: [short, long], hand }: CutShape & { form: 'right' }, unit: string, rules: CuttingRules): Need {
+function halfOfRectangle(
+  piece: Piece,
+  { legs: [short, long], hand }: CutShape & { form: 'right' },
+  unit: string,
+  rules: CuttingRules,
+): Need {
   const { seam, ruler, trim, blocks } = rules;
   const { width, height } = halfRectangle(short, long, seam);
   const size = rectangleOf(plus(width, trim), plus(height, multiply(trim, divide(long, short))), ruler);

@@ -12,7 +12,13 @@ export type Hand = 'falling' | 'rising';
 export type CutShape =
   | { readonly form: 'rectangle'; readonly sides: readonly [Surd, Surd]; readonly level: boolean }
   /** A right triangle of two equal legs; `corner` is its square one, `grain` what of it lies along the block's sides. */
-  | { readonly form: 'isosceles'; readonly corner: Point; readonly leg: Surd; readonly longSide: Surd; readonly grain: 'legs' | 'long side' | 'nothing' }
+  | {
+      readonly form: 'isosceles';
+      readonly corner: Point;
+      readonly leg: Surd;
+      readonly longSide: Surd;
+      readonly grain: 'legs' | 'long side' | 'nothing';
+    }
   /** Any other right triangle with its legs along the block's sides, the shorter one first. */
   | { readonly form: 'right'; readonly legs: readonly [Rational, Rational]; readonly hand: Hand }
   | { readonly form: 'other' };

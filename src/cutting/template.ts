@@ -47,14 +47,26 @@ interface Outline {
  * that run along the block's sides, for these belong on the straight grain, or along the longest edge where there is none
  * @param outline finished, clockwise on screen, lattice steps; step: length of a lattice step in the block's unit
  */
-export function templateBox(outline: readonly Point[], step: Rational, seam: Rational, ruler: Rational): { width: Rational; height: Rational } {
+export function templateBox(
+  outline: readonly Point[],
+  step: Rational,
+  seam: Rational,
+  ruler: Rational,
+): { width: Rational; height: Rational } {
   const shape = inWholeNumbers(outline);
   const points = shape.corners.flatMap((_, i) => allowanceAt(shape, i, step, seam));
   const along = grainOf(shape);
   const across: Vector = [-along[1], along[0]];
   const grain = multiply(ruler, FINE);
   const far = (way: Vector): Rational =>
-    points.map((terms) => sumUp(terms.map((term) => reach(term, way)), grain)).reduce((a, b) => (compare(a, b) >= 0 ? a : b));
+    points
+      .map((terms) =>
+        sumUp(
+          terms.map((term) => reach(term, way)),
+          grain,
+        ),
+      )
+      .reduce((a, b) => (compare(a, b) >= 0 ? a : b));
   const side = (way: Vector): Rational => upToStep(add(far(way), far(opposite(way))), ruler);
   const [a, b] = [side(along), side(across)];
   return compare(a, b) <= 0 ? { width: a, height: b } : { width: b, height: a };
@@ -64,13 +76,23 @@ export function templateBox(outline: readonly Point[], step: Rational, seam: Rat
  * @returns the outline to cut along, clockwise on screen, in the block's unit from the corner the finished outline counts from,
  * each coordinate rounded up to 1/2²⁰: for drawing the template full size
  */
-export function cutOutline(outline: readonly Point[], step: Rational, seam: Rational): readonly { readonly x: Rational; readonly y: Rational }[] {
+export function cutOutline(
+  outline: readonly Point[],
+  step: Rational,
+  seam: Rational,
+): readonly { readonly x: Rational; readonly y: Rational }[] {
   const shape = inWholeNumbers(outline);
   return shape.corners
     .flatMap((_, i) => allowanceAt(shape, i, step, seam))
     .map((terms) => ({
-      x: sumUp(terms.map((term) => reach(term, [1n, 0n])), FINE),
-      y: sumUp(terms.map((term) => reach(term, [0n, 1n])), FINE),
+      x: sumUp(
+        terms.map((term) => reach(term, [1n, 0n])),
+        FINE,
+      ),
+      y: sumUp(
+        terms.map((term) => reach(term, [0n, 1n])),
+        FINE,
+      ),
     }));
 }
 
@@ -141,10 +163,12 @@ function inWholeNumbers(outline: readonly Point[]): Outline {
 /** The direction of the longest edge, level and upright ones before slanted ones. */
 function grainOf({ edges, lengths }: Outline): Vector {
   const isLevel = ([x, y]: Vector): boolean => x === 0n || y === 0n;
-  const order = edges.map((_, i) => i).sort((i, j) => {
-    const [levelI, levelJ] = [isLevel(edges[i]!), isLevel(edges[j]!)];
-    if (levelI !== levelJ) return levelI ? -1 : 1;
-    return lengths[i]! === lengths[j]! ? i - j : lengths[i]! > lengths[j]! ? -1 : 1;
-  });
+  const order = edges
+    .map((_, i) => i)
+    .sort((i, j) => {
+      const [levelI, levelJ] = [isLevel(edges[i]!), isLevel(edges[j]!)];
+      if (levelI !== levelJ) return levelI ? -1 : 1;
+      return lengths[i]! === lengths[j]! ? i - j : lengths[i]! > lengths[j]! ? -1 : 1;
+    });
   return edges[order[0]!]!;
 }

@@ -31,7 +31,8 @@ export function parseLength(text: string): Result<TypedLength> {
   const ending = ENDING.exec(plain);
   const number = ending === null ? plain : plain.slice(0, ending.index);
   const quoted = `“${text.trim()}”`;
-  if (/^-\s*[\d.,]/.test(number)) return bad('length-negative', `${quoted} is below zero: a length cannot be negative; leave out the minus sign.`);
+  if (/^-\s*[\d.,]/.test(number))
+    return bad('length-negative', `${quoted} is below zero: a length cannot be negative; leave out the minus sign.`);
   const read = readNumber(number);
   if (read === null) return bad('length-not-a-number', `${quoted} is not a length: ${EXAMPLES}.`);
   if (read.d === 0) return bad('length-denominator-0', `${quoted} has a denominator of 0: write a fraction such as 3/8.`);

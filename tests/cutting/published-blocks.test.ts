@@ -101,7 +101,9 @@ describe('the cutting lists of published blocks', () => {
   test.each(CASES)('%s', (name, step, part) => {
     const { methods, patches, cuts } = published(name);
     const list = cutFor(part(), { step, methods });
-    const ours = list.cuts.map(({ fabric, quantity, width, height }) => `${fabric} ${quantity} @ ${formatLength(width)} × ${formatLength(height)}`);
+    const ours = list.cuts.map(
+      ({ fabric, quantity, width, height }) => `${fabric} ${quantity} @ ${formatLength(width)} × ${formatLength(height)}`,
+    );
     const theirs = cuts.map(({ fabric, quantity, width, height }) => `${fabric} ${quantity} @ ${width} × ${height}`);
     expect([...ours].sort()).toEqual([...theirs].sort());
     expect(list.pieces).toHaveLength(patches);

@@ -2,7 +2,14 @@ import { parseLength } from '../../src/measure/lengths.ts';
 import { multiply, rational, type Rational } from '../../src/measure/rational.ts';
 import { plus, rootOf, times, type Surd } from '../../src/measure/surd.ts';
 import {
-  centreOnPoint, cornerTriangleSquare, eightSquare, halfRectangle, halfSquare, plainSide, quarterSquare, sideTriangleSquare,
+  centreOnPoint,
+  cornerTriangleSquare,
+  eightSquare,
+  halfRectangle,
+  halfSquare,
+  plainSide,
+  quarterSquare,
+  sideTriangleSquare,
 } from '../../src/cutting/formulas.ts';
 
 /** One published size beside our exact one. `ours`: what we round up to where it is not what the source prints. */
@@ -49,24 +56,34 @@ const each = (name: string, sizes: Pairs, exact: (f: Rational) => Surd, ours: Pa
     ...(ours[f] === undefined ? {} : { ours: ours[f] }),
   }));
 
-const halves = (sizes: Pairs, ours: Pairs = {}): readonly Value[] => each('half-square triangle', sizes, (f) => halfSquare(f, QUARTER), ours);
-const quarters = (sizes: Pairs, ours: Pairs = {}): readonly Value[] => each('quarter-square triangle', sizes, (f) => quarterSquare(f, QUARTER), ours);
+const halves = (sizes: Pairs, ours: Pairs = {}): readonly Value[] =>
+  each('half-square triangle', sizes, (f) => halfSquare(f, QUARTER), ours);
+const quarters = (sizes: Pairs, ours: Pairs = {}): readonly Value[] =>
+  each('quarter-square triangle', sizes, (f) => quarterSquare(f, QUARTER), ours);
 const plain = (name: string, sizes: Pairs): readonly Value[] => each(name, sizes, (f) => plainSide(f, QUARTER));
 const half = (f: Rational): Rational => multiply(f, rational(1, 2));
-const side = (sizes: Pairs, ours: Pairs = {}): readonly Value[] => each('side triangles of a block', sizes, (b) => sideTriangleSquare(b, QUARTER), ours);
-const corner = (sizes: Pairs, ours: Pairs = {}): readonly Value[] => each('corner triangles of a block', sizes, (b) => cornerTriangleSquare(b, QUARTER), ours);
+const side = (sizes: Pairs, ours: Pairs = {}): readonly Value[] =>
+  each('side triangles of a block', sizes, (b) => sideTriangleSquare(b, QUARTER), ours);
+const corner = (sizes: Pairs, ours: Pairs = {}): readonly Value[] =>
+  each('corner triangles of a block', sizes, (b) => cornerTriangleSquare(b, QUARTER), ours);
 
 export const SOURCES: readonly Source[] = [
   inches('Granny Maud’s Girl, How to measure and cut triangles, 2018-06-11', halves({ '2': '2 7/8', '3': '3 7/8' })),
   inches('American Patchwork & Quilting, Shoo Fly, 2019-04-02', [...halves({ '4': '4 7/8' }), ...plain('square', { '4': '4 1/2' })]),
   inches('American Patchwork & Quilting, Broken Dishes, 2019-04-02', halves({ '2 1/8': '3' })),
-  inches('American Patchwork & Quilting, Blowin’ in the Wind, undated', [...halves({ '2 7/8': '3 3/4' }), ...plain('setting square', { '11 1/2': '12' })]),
+  inches('American Patchwork & Quilting, Blowin’ in the Wind, undated', [
+    ...halves({ '2 7/8': '3 3/4' }),
+    ...plain('setting square', { '11 1/2': '12' }),
+  ]),
   inches('American Patchwork & Quilting, Patriotic Sparkler, 2016', halves({ '1 1/4': '2 1/8' })),
   inches('Delaware Quilts, Friendship Star, scale table', [
     ...halves({ '1': '1 7/8', '1 1/2': '2 3/8', '2': '2 7/8' }),
     ...plain('square', { '1': '1 1/2', '1 1/2': '2', '2': '2 1/2' }),
   ]),
-  inches('American Patchwork & Quilting, Pinwheel Star, 2019-10-01', [...halves({ '3': '3 7/8' }), ...quarters({ '6': '7 1/4', '3': '4 1/4' })]),
+  inches('American Patchwork & Quilting, Pinwheel Star, 2019-10-01', [
+    ...halves({ '3': '3 7/8' }),
+    ...quarters({ '6': '7 1/4', '3': '4 1/4' }),
+  ]),
   inches('llqg.org, Rolling Pinwheel, July 2023', [...halves({ '2': '2 7/8', '4': '4 7/8' }), ...quarters({ '4': '5 1/4' })]),
   inches(
     'Judy Laquidara, Half-square triangles, 2006-08-05 (an eighth to trim)',
@@ -84,7 +101,10 @@ export const SOURCES: readonly Source[] = [
       (f) => eightSquare(f, QUARTER, rational(0)),
     ),
   ),
-  inches('Mesquite Quilt Guild, ?p=923', each('eight half-square triangles', { '2 1/2': '6 3/4' }, (f) => eightSquare(f, QUARTER, rational(0)))),
+  inches(
+    'Mesquite Quilt Guild, ?p=923',
+    each('eight half-square triangles', { '2 1/2': '6 3/4' }, (f) => eightSquare(f, QUARTER, rational(0))),
+  ),
   inches(
     'quiltingboard.com, blog b10533, and quilted-diary.com, magic eight (an eighth to trim on each unit)',
     each('eight half-square triangles', { '4': '10', '6 1/2': '15', '2': '6', '3': '8' }, (f) => eightSquare(f, QUARTER, EIGHTH)),
@@ -94,8 +114,17 @@ export const SOURCES: readonly Source[] = [
   inches(
     'Scissortail Quilting, Quarter-square triangle',
     quarters({
-      '1': '2 1/4', '1 1/2': '2 3/4', '2': '3 1/4', '2 1/2': '3 3/4', '3': '4 1/4', '3 1/2': '4 3/4',
-      '4': '5 1/4', '4 1/2': '5 3/4', '5': '6 1/4', '5 1/2': '6 3/4', '6': '7 1/4',
+      '1': '2 1/4',
+      '1 1/2': '2 3/4',
+      '2': '3 1/4',
+      '2 1/2': '3 3/4',
+      '3': '4 1/4',
+      '3 1/2': '4 3/4',
+      '4': '5 1/4',
+      '4 1/2': '5 3/4',
+      '5': '6 1/4',
+      '5 1/2': '6 3/4',
+      '6': '7 1/4',
     }),
   ),
   inches('American Patchwork & Quilting, Ohio Star, 2017-06-14', [...quarters({ '3 1/2': '4 3/4' }), ...plain('square', { '3 1/2': '4' })]),
@@ -117,16 +146,34 @@ export const SOURCES: readonly Source[] = [
     ...each(
       'large square for geese',
       {
-        '2': '3 1/4', '2 1/2': '3 3/4', '3': '4 1/4', '3 1/2': '4 3/4', '4': '5 1/4', '4 1/2': '5 3/4',
-        '5': '6 1/4', '5 1/2': '6 3/4', '6': '7 1/4', '7': '8 1/4', '8': '9 1/4',
+        '2': '3 1/4',
+        '2 1/2': '3 3/4',
+        '3': '4 1/4',
+        '3 1/2': '4 3/4',
+        '4': '5 1/4',
+        '4 1/2': '5 3/4',
+        '5': '6 1/4',
+        '5 1/2': '6 3/4',
+        '6': '7 1/4',
+        '7': '8 1/4',
+        '8': '9 1/4',
       },
       (w) => quarterSquare(w, QUARTER),
     ),
     ...each(
       'small squares for geese of width',
       {
-        '2': '1 7/8', '2 1/2': '2 1/8', '3': '2 3/8', '3 1/2': '2 5/8', '4': '2 7/8', '4 1/2': '3 1/8',
-        '5': '3 3/8', '5 1/2': '3 5/8', '6': '3 7/8', '7': '4 3/8', '8': '4 7/8',
+        '2': '1 7/8',
+        '2 1/2': '2 1/8',
+        '3': '2 3/8',
+        '3 1/2': '2 5/8',
+        '4': '2 7/8',
+        '4 1/2': '3 1/8',
+        '5': '3 3/8',
+        '5 1/2': '3 5/8',
+        '6': '3 7/8',
+        '7': '4 3/8',
+        '8': '4 7/8',
       },
       (w) => halfSquare(half(w), QUARTER),
     ),
@@ -143,19 +190,40 @@ export const SOURCES: readonly Source[] = [
   inches('talkischeapquilts.blogspot.com, Snowball blocks, September 2013', plain('base and corners', { '6': '6 1/2', '2': '2 1/2' })),
   inches('Scissortail Quilting, Square in a square (stitch-and-flip)', [
     ...plain('base', {
-      '2': '2 1/2', '3': '3 1/2', '4': '4 1/2', '5': '5 1/2', '6': '6 1/2', '7': '7 1/2',
-      '8': '8 1/2', '9': '9 1/2', '10': '10 1/2', '11': '11 1/2', '12': '12 1/2',
+      '2': '2 1/2',
+      '3': '3 1/2',
+      '4': '4 1/2',
+      '5': '5 1/2',
+      '6': '6 1/2',
+      '7': '7 1/2',
+      '8': '8 1/2',
+      '9': '9 1/2',
+      '10': '10 1/2',
+      '11': '11 1/2',
+      '12': '12 1/2',
     }),
     ...each(
       'corners for a side',
       {
-        '2': '1 1/2', '3': '2', '4': '2 1/2', '5': '3', '6': '3 1/2', '7': '4',
-        '8': '4 1/2', '9': '5', '10': '5 1/2', '11': '6', '12': '6 1/2',
+        '2': '1 1/2',
+        '3': '2',
+        '4': '2 1/2',
+        '5': '3',
+        '6': '3 1/2',
+        '7': '4',
+        '8': '4 1/2',
+        '9': '5',
+        '10': '5 1/2',
+        '11': '6',
+        '12': '6 1/2',
       },
       (f) => plainSide(half(f), QUARTER),
     ),
   ]),
-  inches('anonymous lesson sheet, Lesson 5: a square in a square, slideblast.com', each('centre for a side', { '12': '9' }, (f) => centreOnPoint(f, QUARTER))),
+  inches(
+    'anonymous lesson sheet, Lesson 5: a square in a square, slideblast.com',
+    each('centre for a side', { '12': '9' }, (f) => centreOnPoint(f, QUARTER)),
+  ),
   inches(
     'Alex Anderson’s forum, old.quiltube.com, thread 9315',
     each('corner squares round a centre', { '6': '5 1/8' }, (f) => halfSquare(times(rootOf(rational(2)), half(f)), QUARTER)),
@@ -185,40 +253,103 @@ export const SOURCES: readonly Source[] = [
   inches(
     'mmmquilts.com, Half-rectangle triangles, December 2019',
     [
-      { what: 'half-rectangle 2 by 4, width', published: '3', exact: halfRectangle(rational(2), rational(4), QUARTER).width, ours: '2 3/4' },
-      { what: 'half-rectangle 2 by 4, height', published: '6', exact: halfRectangle(rational(2), rational(4), QUARTER).height, ours: '5 3/8' },
+      {
+        what: 'half-rectangle 2 by 4, width',
+        published: '3',
+        exact: halfRectangle(rational(2), rational(4), QUARTER).width,
+        ours: '2 3/4',
+      },
+      {
+        what: 'half-rectangle 2 by 4, height',
+        published: '6',
+        exact: halfRectangle(rational(2), rational(4), QUARTER).height,
+        ours: '5 3/8',
+      },
     ],
     'cut large to trim: + 1 by + 2, where + 0.6545 by + 1.309 is exact',
   ),
   inches(
     'Linda Clements, The Quilter’s Bible, Squares and Rectangles',
     [
-      { what: 'half-rectangle 1 by 2, width', published: '1 5/8', exact: halfRectangle(rational(1), rational(2), QUARTER).width, ours: '1 3/4' },
-      { what: 'half-rectangle 1 by 2, height', published: '3 1/4', exact: halfRectangle(rational(1), rational(2), QUARTER).height, ours: '3 3/8' },
+      {
+        what: 'half-rectangle 1 by 2, width',
+        published: '1 5/8',
+        exact: halfRectangle(rational(1), rational(2), QUARTER).width,
+        ours: '1 3/4',
+      },
+      {
+        what: 'half-rectangle 1 by 2, height',
+        published: '3 1/4',
+        exact: halfRectangle(rational(1), rational(2), QUARTER).height,
+        ours: '3 3/8',
+      },
     ],
     'printed as the rule + 5/8 by + 1 1/4 for a plain rectangle; for a triangle it is 0.03 by 0.06 short',
   ),
   inches(
     'Chris & Barbara Quilts, Rotary cutting part 8, 2015-09-03',
     [
-      { what: 'side triangle of a 4-in. peak, width', published: '2 5/8', exact: halfRectangle(rational(2), rational(4), QUARTER).width, ours: '2 3/4' },
-      { what: 'side triangle of a 4-in. peak, height', published: '5 1/4', exact: halfRectangle(rational(2), rational(4), QUARTER).height, ours: '5 3/8' },
+      {
+        what: 'side triangle of a 4-in. peak, width',
+        published: '2 5/8',
+        exact: halfRectangle(rational(2), rational(4), QUARTER).width,
+        ours: '2 3/4',
+      },
+      {
+        what: 'side triangle of a 4-in. peak, height',
+        published: '5 1/4',
+        exact: halfRectangle(rational(2), rational(4), QUARTER).height,
+        ours: '5 3/8',
+      },
     ],
     'the rule + 5/8 by + 1 1/4 is 0.03 by 0.06 short of the exact + 0.6545 by + 1.309',
   ),
+  inches('newenglandfiberarts.com, node 253, Whirl', plain('side', { '4': '4 1/2', '2 1/2': '3', '6 1/2': '7' })),
+  inches(
+    'Brunswick Quilters guild, Habitat log cabin block',
+    plain('side', { '2 1/2': '3', '1 1/4': '1 3/4', '3 3/4': '4 1/4', '5': '5 1/2', '6 1/4': '6 3/4', '10': '10 1/2' }),
+  ),
+  inches('sewingwithstitcher.com, block 6 (sawtooth star of 8)', [
+    ...plain('square', { '2': '2 1/2', '4': '4 1/2' }),
+    ...quarters({ '4': '5 1/4' }),
+    ...halves({ '2': '2 7/8' }),
+  ]),
+  inches('blocksnswaps.blogspot.com, Square’s points, September 2009 (sawtooth star of 6, four geese at a time)', [
+    ...plain('square', { '1 1/2': '2', '3': '3 1/2' }),
+    ...quarters({ '3': '4 1/4' }),
+    ...halves({ '1 1/2': '2 3/8' }),
+  ]),
   inches(
     'Marcia Hohn, How to make setting triangles, quilterscache.com, October 2002',
     [
       ...side(
         {
-          '4': '7', '5': '8 3/8', '6': '9 3/4', '7': '11 1/4', '8': '12 5/8', '9': '14',
-          '10': '15 1/2', '12': '18 1/4', '14': '21 1/8', '15': '22 1/2', '16': '23 7/8',
+          '4': '7',
+          '5': '8 3/8',
+          '6': '9 3/4',
+          '7': '11 1/4',
+          '8': '12 5/8',
+          '9': '14',
+          '10': '15 1/2',
+          '12': '18 1/4',
+          '14': '21 1/8',
+          '15': '22 1/2',
+          '16': '23 7/8',
         },
         { '4': '6 7/8', '7': '11 1/8', '10': '15 3/8' },
       ),
       ...corner({
-        '4': '3 3/4', '5': '4 1/2', '6': '5 1/8', '7': '5 7/8', '8': '6 5/8', '9': '7 1/4',
-        '10': '8', '12': '9 3/8', '14': '10 7/8', '15': '11 1/2', '16': '12 1/4',
+        '4': '3 3/4',
+        '5': '4 1/2',
+        '6': '5 1/8',
+        '7': '5 7/8',
+        '8': '6 5/8',
+        '9': '7 1/4',
+        '10': '8',
+        '12': '9 3/8',
+        '14': '10 7/8',
+        '15': '11 1/2',
+        '16': '12 1/4',
       }),
     ],
     'adds the rounded 1 1/4 and 7/8 to 1.414 times the block; the exact 1.2071 and 0.8536 are at times one eighth less',
@@ -228,17 +359,49 @@ export const SOURCES: readonly Source[] = [
     [
       ...side(
         {
-          '3': '5 1/2', '3 1/2': '6 1/4', '4': '7', '4 1/2': '7 5/8', '5': '8 3/8', '5 1/2': '9 1/8', '6': '9 3/4', '6 1/2': '10 1/2',
-          '7': '11 1/4', '7 1/2': '11 7/8', '8': '12 5/8', '8 1/2': '13 3/8', '9': '14', '9 1/2': '14 3/4', '10': '15 1/2',
-          '10 1/2': '16 1/8', '11': '16 7/8', '11 1/2': '17 5/8', '12': '18 1/4',
+          '3': '5 1/2',
+          '3 1/2': '6 1/4',
+          '4': '7',
+          '4 1/2': '7 5/8',
+          '5': '8 3/8',
+          '5 1/2': '9 1/8',
+          '6': '9 3/4',
+          '6 1/2': '10 1/2',
+          '7': '11 1/4',
+          '7 1/2': '11 7/8',
+          '8': '12 5/8',
+          '8 1/2': '13 3/8',
+          '9': '14',
+          '9 1/2': '14 3/4',
+          '10': '15 1/2',
+          '10 1/2': '16 1/8',
+          '11': '16 7/8',
+          '11 1/2': '17 5/8',
+          '12': '18 1/4',
         },
         { '4': '6 7/8', '5 1/2': '9', '7': '11 1/8', '8 1/2': '13 1/4', '10': '15 3/8', '11 1/2': '17 1/2' },
       ),
       ...corner(
         {
-          '3': '3', '3 1/2': '3 1/2', '4': '3 3/4', '4 1/2': '4 1/8', '5': '4 1/2', '5 1/2': '4 7/8', '6': '5 1/8', '6 1/2': '5 1/2',
-          '7': '5 7/8', '7 1/2': '6 1/4', '8': '6 5/8', '8 1/2': '7', '9': '7 1/4', '9 1/2': '7 5/8', '10': '8',
-          '10 1/2': '8 3/8', '11': '8 3/4', '11 1/2': '9 1/8', '12': '9 3/8',
+          '3': '3',
+          '3 1/2': '3 1/2',
+          '4': '3 3/4',
+          '4 1/2': '4 1/8',
+          '5': '4 1/2',
+          '5 1/2': '4 7/8',
+          '6': '5 1/8',
+          '6 1/2': '5 1/2',
+          '7': '5 7/8',
+          '7 1/2': '6 1/4',
+          '8': '6 5/8',
+          '8 1/2': '7',
+          '9': '7 1/4',
+          '9 1/2': '7 5/8',
+          '10': '8',
+          '10 1/2': '8 3/8',
+          '11': '8 3/4',
+          '11 1/2': '9 1/8',
+          '12': '9 3/8',
         },
         { '3 1/2': '3 3/8', '5 1/2': '4 3/4', '8 1/2': '6 7/8', '11 1/2': '9' },
       ),
@@ -262,7 +425,7 @@ export const SOURCES: readonly Source[] = [
   ),
   {
     source: 'weednstitch.blogspot.com, Metric patchwork, 2012-01-11',
-    differs: 'the rules + 2.5 and + 3.5 are rounded down from the exact 2.561 and 3.621: units come out small; ours are rounded up to the millimetre',
+    differs: 'the rules + 2.5 and + 3.5 are rounded down from the exact 2.561 and 3.621; ours are rounded up to the millimetre',
     ruler: rational(1, 10),
     values: [
       { what: 'square of 5 cm', published: '6,5', exact: plainSide(rational(5), METRIC) },

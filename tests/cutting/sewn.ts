@@ -1,11 +1,11 @@
-import { rational, type Rational } from '../../src/measure/rational.ts';
+import { rational } from '../../src/measure/rational.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import type { Assembly, Piece, Piecing, Unit, UnitKind } from '../../src/geometry/piecing/assembly.ts';
 import { congruence, piecesOf } from '../../src/geometry/piecing/congruence.ts';
 import { cutList, type CuttingChoices, type CutList } from '../../src/cutting/cutting.ts';
 import { formatLength } from '../../src/measure/lengths.ts';
 
-/** Blocks put together by hand, so that cutting is tested by itself. A part is placed with its top left corner at x, y (half steps allowed). */
+/** Blocks put together by hand, so that cutting is tested by itself. A part is placed by its top left corner (half steps allowed). */
 export type Part = { readonly width: number; readonly height: number; at(x: number, y: number): Assembly };
 
 type XY = readonly [number, number];
@@ -18,13 +18,28 @@ const leaf = (fabric: string, corners: readonly XY[]): Assembly => {
 };
 
 /** A unit of a kind from pieces given by their corners, clockwise, measured from the unit's top left corner. */
-export const unit = (kind: UnitKind | undefined, width: number, height: number, pieces: readonly (readonly [string, readonly XY[]])[]): Part => ({
+export const unit = (
+  kind: UnitKind | undefined,
+  width: number,
+  height: number,
+  pieces: readonly (readonly [string, readonly XY[]])[],
+): Part => ({
   width,
   height,
   at: (x, y) => ({
-    outline: [[x, y], [x + width, y], [x + width, y + height], [x, y + height]].map((corner) => point(corner as [number, number])),
+    outline: [
+      [x, y],
+      [x + width, y],
+      [x + width, y + height],
+      [x, y + height],
+    ].map((corner) => point(corner as [number, number])),
     ...(kind === undefined ? {} : { kind }),
-    parts: pieces.map(([fabric, corners]) => leaf(fabric, corners.map(([a, b]): XY => [x + a, y + b]))),
+    parts: pieces.map(([fabric, corners]) =>
+      leaf(
+        fabric,
+        corners.map(([a, b]): XY => [x + a, y + b]),
+      ),
+    ),
     seams: [],
   }),
 });
@@ -32,18 +47,68 @@ export const unit = (kind: UnitKind | undefined, width: number, height: number, 
 export const plain = (fabric: string, width: number, height = width): Part => ({
   width,
   height,
-  at: (x, y) => leaf(fabric, [[x, y], [x + width, y], [x + width, y + height], [x, y + height]]),
+  at: (x, y) =>
+    leaf(fabric, [
+      [x, y],
+      [x + width, y],
+      [x + width, y + height],
+      [x, y + height],
+    ]),
 });
 
 /** Two triangles: the seam falls from the top left, the first fabric above it; or rises from the bottom left, the first fabric above it. */
 export const halves = (above: string, below: string, width: number, height = width, seam: 'falling' | 'rising' = 'falling'): Part =>
-  unit(width === height ? 'half-square triangle' : 'half-rectangle triangle', width, height, seam === 'falling'
-    ? [[above, [[0, 0], [width, 0], [width, height]]], [below, [[0, 0], [width, height], [0, height]]]]
-    : [[above, [[0, 0], [width, 0], [0, height]]], [below, [[width, 0], [width, height], [0, height]]]]);
+  unit(
+    width === height ? 'half-square triangle' : 'half-rectangle triangle',
+    width,
+    height,
+    seam === 'falling'
+      ? [
+          [
+            above,
+            [
+              [0, 0],
+              [width, 0],
+              [width, height],
+            ],
+          ],
+          [
+            below,
+            [
+              [0, 0],
+              [width, height],
+              [0, height],
+            ],
+          ],
+        ]
+      : [
+          [
+            above,
+            [
+              [0, 0],
+              [width, 0],
+              [0, height],
+            ],
+          ],
+          [
+            below,
+            [
+              [width, 0],
+              [width, height],
+              [0, height],
+            ],
+          ],
+        ],
+  );
 
 /** Four triangles round a centre, clockwise from the top. */
 export const hourglass = (fabrics: readonly [string, string, string, string], f: number): Part => {
-  const [a, b, c, d]: XY[] = [[0, 0], [f, 0], [f, f], [0, f]];
+  const [a, b, c, d]: XY[] = [
+    [0, 0],
+    [f, 0],
+    [f, f],
+    [0, f],
+  ];
   const m: XY = [f / 2, f / 2];
   return unit('quarter-square triangle', f, f, [
     [fabrics[0], [a!, b!, m]],
@@ -56,23 +121,75 @@ export const hourglass = (fabrics: readonly [string, string, string, string], f:
 /** A large triangle at the bottom left and two small ones: at the top, then (clockwise) at the right. */
 export const splitHourglass = (large: string, top: string, right: string, f: number): Part =>
   unit('split quarter-square triangle', f, f, [
-    [large, [[0, 0], [f, f], [0, f]]],
-    [top, [[0, 0], [f, 0], [f / 2, f / 2]]],
-    [right, [[f, 0], [f, f], [f / 2, f / 2]]],
+    [
+      large,
+      [
+        [0, 0],
+        [f, f],
+        [0, f],
+      ],
+    ],
+    [
+      top,
+      [
+        [0, 0],
+        [f, 0],
+        [f / 2, f / 2],
+      ],
+    ],
+    [
+      right,
+      [
+        [f, 0],
+        [f, f],
+        [f / 2, f / 2],
+      ],
+    ],
   ]);
 
 /** A goose that flies up, h high and twice as wide. */
 export const goose = (triangle: string, left: string, right: string, h: number): Part =>
   unit('flying geese', 2 * h, h, [
-    [triangle, [[h, 0], [2 * h, h], [0, h]]],
-    [left, [[0, 0], [h, 0], [0, h]]],
-    [right, [[h, 0], [2 * h, 0], [2 * h, h]]],
+    [
+      triangle,
+      [
+        [h, 0],
+        [2 * h, h],
+        [0, h],
+      ],
+    ],
+    [
+      left,
+      [
+        [0, 0],
+        [h, 0],
+        [0, h],
+      ],
+    ],
+    [
+      right,
+      [
+        [h, 0],
+        [2 * h, 0],
+        [2 * h, h],
+      ],
+    ],
   ]);
 
 /** A rectangle with corners (0 top left, clockwise) of the given legs; no two corners may touch. */
 export const cornered = (base: string, width: number, height: number, corners: readonly (readonly [number, string, number])[]): Part => {
-  const at: readonly XY[] = [[0, 0], [width, 0], [width, height], [0, height]];
-  const toNext: readonly XY[] = [[1, 0], [0, 1], [-1, 0], [0, -1]];
+  const at: readonly XY[] = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ];
+  const toNext: readonly XY[] = [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+  ];
   const pieces: [string, XY[]][] = [];
   const outline: XY[] = [];
   at.forEach(([x, y], i) => {
@@ -93,20 +210,77 @@ export const cornered = (base: string, width: number, height: number, corners: r
 export const squareInSquare = (centre: string, corner: string, f: number): Part => {
   const h = f / 2;
   return unit('square in a square', f, f, [
-    [centre, [[h, 0], [f, h], [h, f], [0, h]]],
-    [corner, [[0, 0], [h, 0], [0, h]]],
-    [corner, [[h, 0], [f, 0], [f, h]]],
-    [corner, [[f, h], [f, f], [h, f]]],
-    [corner, [[0, h], [h, f], [0, f]]],
+    [
+      centre,
+      [
+        [h, 0],
+        [f, h],
+        [h, f],
+        [0, h],
+      ],
+    ],
+    [
+      corner,
+      [
+        [0, 0],
+        [h, 0],
+        [0, h],
+      ],
+    ],
+    [
+      corner,
+      [
+        [h, 0],
+        [f, 0],
+        [f, h],
+      ],
+    ],
+    [
+      corner,
+      [
+        [f, h],
+        [f, f],
+        [h, f],
+      ],
+    ],
+    [
+      corner,
+      [
+        [0, h],
+        [h, f],
+        [0, f],
+      ],
+    ],
   ]);
 };
 
 /** A triangle with its tip in the middle of the top. */
 export const peak = (triangle: string, left: string, right: string, width: number, height = width): Part =>
   unit('peak', width, height, [
-    [triangle, [[width / 2, 0], [width, height], [0, height]]],
-    [left, [[0, 0], [width / 2, 0], [0, height]]],
-    [right, [[width / 2, 0], [width, 0], [width, height]]],
+    [
+      triangle,
+      [
+        [width / 2, 0],
+        [width, height],
+        [0, height],
+      ],
+    ],
+    [
+      left,
+      [
+        [0, 0],
+        [width / 2, 0],
+        [0, height],
+      ],
+    ],
+    [
+      right,
+      [
+        [width / 2, 0],
+        [width, 0],
+        [width, height],
+      ],
+    ],
   ]);
 
 const joined = (parts: readonly Part[], down: boolean, kind?: UnitKind): Part => {
@@ -131,10 +305,19 @@ const joined = (parts: readonly Part[], down: boolean, kind?: UnitKind): Part =>
 export const row = (...parts: readonly Part[]): Part => joined(parts, false, 'joined unit');
 export const column = (...parts: readonly Part[]): Part => joined(parts, true, 'joined unit');
 /** Rows sewn together into the block, not named as units. */
-export const block = (...rows: readonly (readonly Part[])[]): Part => joined(rows.map((parts) => joined(parts, false)), true);
+export const block = (...rows: readonly (readonly Part[])[]): Part =>
+  joined(
+    rows.map((parts) => joined(parts, false)),
+    true,
+  );
 
 /** Parts at their own places. */
-export const gathered = (kind: UnitKind | undefined, width: number, height: number, parts: readonly (readonly [Part, number, number])[]): Part => ({
+export const gathered = (
+  kind: UnitKind | undefined,
+  width: number,
+  height: number,
+  parts: readonly (readonly [Part, number, number])[],
+): Part => ({
   width,
   height,
   at: (x, y) => ({ ...unit(kind, width, height, []).at(x, y), parts: parts.map(([part, a, b]) => part.at(x + a, y + b)) }),
@@ -199,7 +382,7 @@ const INCHES: CuttingChoices = {
   trim: rational(0),
   blocks: 1,
   methods: {},
-  fabrics: [],
+  fabrics: ['oat', 'teal', 'rust', 'plum'],
 };
 
 /** The cutting list of a block drawn with one lattice step to the inch, unless `choices` say otherwise. */
@@ -208,8 +391,7 @@ export const cutFor = (part: Part, choices: Partial<CuttingChoices> = {}): CutLi
 /** The list as one reads it: "teal 2 @ 4 7/8 once". */
 export const lines = (list: CutList): readonly string[] =>
   list.cuts.map(({ fabric, quantity, shape, width, height, subcut }) => {
-    const size = shape === 'square' ? formatLength(width) : `${formatLength(width)} × ${formatLength(height)}`;
+    const [w, h] = [formatLength(width), formatLength(height)];
+    const size = w === h ? w : `${w} × ${h}`;
     return `${fabric} ${quantity} @ ${size}${shape === 'template' ? ' template' : ''}${subcut === 'none' ? '' : ` ${subcut}`}`;
   });
-
-export const inches = (n: number, d = 1): Rational => rational(n, d);

@@ -73,7 +73,12 @@ describe('a length as people type it', () => {
   });
 
   test('never throws, whatever is typed', () => {
-    fc.assert(fc.property(fc.string({ maxLength: 60, unit: 'grapheme' }), (text) => { expect(typeof parseLength(text).ok).toBe('boolean'); }), laws);
+    fc.assert(
+      fc.property(fc.string({ maxLength: 60, unit: 'grapheme' }), (text) => {
+        expect(typeof parseLength(text).ok).toBe('boolean');
+      }),
+      laws,
+    );
   });
 });
 

@@ -8,9 +8,7 @@ import { addSurds, ceilToStep, compareSurds, compareWith, fitTogether, plus, roo
 const laws = { seed: 20260711, numRuns: 400 };
 const anyRational = fc.tuple(fc.integer({ min: -4000, max: 4000 }), fc.integer({ min: 1, max: 96 })).map(([n, d]) => rational(n, d));
 const anyStep = fc.constantFrom(rational(1, 8), rational(1, 16), rational(1, 10), rational(3, 7), rational(2));
-const anySurd = fc
-  .tuple(anyRational, anyRational, fc.integer({ min: 0, max: 500 }))
-  .map(([p, q, r]) => surd(p, q, r));
+const anySurd = fc.tuple(anyRational, anyRational, fc.integer({ min: 0, max: 500 })).map(([p, q, r]) => surd(p, q, r));
 
 /** An independent reading: the value to 60 decimal places, from the decimal digits of the root found digit by digit. */
 function decimals(value: Surd): bigint {
@@ -57,12 +55,27 @@ describe('a length with a root in it', () => {
   });
 
   test('compares with a ruler mark as its 60 decimals do', () => {
-    fc.assert(fc.property(anySurd, anyRational, (a, x) => { expect(compareWith(a, x)).toBe(sign(decimals(a) - decimals(surd(x)))); }), laws);
+    fc.assert(
+      fc.property(anySurd, anyRational, (a, x) => {
+        expect(compareWith(a, x)).toBe(sign(decimals(a) - decimals(surd(x))));
+      }),
+      laws,
+    );
   });
 
   test('compares with another as their 60 decimals do', () => {
-    fc.assert(fc.property(anySurd, anySurd, (a, b) => { expect(compareSurds(a, b)).toBe(sign(decimals(a) - decimals(b))); }), laws);
-    fc.assert(fc.property(anySurd, (a) => { expect(compareSurds(a, a)).toBe(0); }), laws);
+    fc.assert(
+      fc.property(anySurd, anySurd, (a, b) => {
+        expect(compareSurds(a, b)).toBe(sign(decimals(a) - decimals(b)));
+      }),
+      laws,
+    );
+    fc.assert(
+      fc.property(anySurd, (a) => {
+        expect(compareSurds(a, a)).toBe(0);
+      }),
+      laws,
+    );
   });
 
   test('tells √50 − 7 from 1/14 and from √2 · 5 − 7', () => {
@@ -110,7 +123,12 @@ describe('a plain length', () => {
   test('goes up to the ruler mark', () => {
     expect(upToStep(rational(53, 100), rational(1, 8))).toEqual(rational(5, 8));
     expect(upToStep(rational(5, 8), rational(1, 8))).toEqual(rational(5, 8));
-    fc.assert(fc.property(anyRational, anyStep, (x, step) => { expect(upToStep(x, step)).toEqual(ceilToStep(surd(x), step)); }), laws);
+    fc.assert(
+      fc.property(anyRational, anyStep, (x, step) => {
+        expect(upToStep(x, step)).toEqual(ceilToStep(surd(x), step));
+      }),
+      laws,
+    );
   });
 
   test('fits into another a whole number of times', () => {
