@@ -41,7 +41,7 @@ export function TablePanel({ now, acts, letters, pattern, kept }: {
 
   const [column, row] = place?.cell ?? [0, 0];
   const here = useMemo(
-    () => place && `Row ${row + 1}, column ${column + 1}: ${cellInWords(cellFabrics(block, [column, row]), 0, 0, (id) => nameIn(block, id))}`,
+    () => place && `Row ${row + 1}, column ${column + 1}: ${cellInWords(cellFabrics(block, place.cell), 0, 0, (id) => nameIn(block, id))}`,
     [block, place, column, row],
   );
   // What the keys come to, and what they make of it, is said aloud; what a pointer passes is not.
@@ -102,8 +102,8 @@ function DrawingInWords({ id, block }: { readonly id: string; readonly block: Bl
   return (
     <div className="unseen">
       <p id={id}>
-        Arrow keys move from cell to cell, Space lays cloth, Delete takes it up. S, H, Q, R, O, F, G and P take up a tool, T turns it, 1 to 9 take up a
-        fabric. Escape drops what was begun.
+        Arrow keys move from cell to cell, Space lays cloth, Delete takes it up. S, H, Q, R, O, F, G and P take up a tool, T turns it,
+        1 to 9 take up a fabric. Escape drops what was begun.
       </p>
       <h3>The drawing, row by row</h3>
       <ol>

@@ -33,20 +33,20 @@ const DRAWINGS: Readonly<Record<Tool, ReactNode>> = {
     <>
       <path className="wash" d="M5 5h22v22H5z" />
       <path className="cell" d="M5 5h22v22H5z" />
-      <path className="cloth" d="M16 9c3 4 5 6.500 5 9a5 5 0 0 1-10 0c0-2.500 2-5 5-9z" />
+      <path className="cloth" d="M16 9c3 4 5 6.5 5 9a5 5 0 0 1-10 0c0-2.5 2-5 5-9z" />
     </>
   ),
   ground: (
     <>
-      <path className="cell" strokeDasharray="3.200 3.090" d="M5 5h22v22H5z" />
-      <path className="cell" d="m11 21 10-10M14 23.500l9.500-9.500M8.500 18 18 8.500" />
+      <path className="cell" strokeDasharray="3.2 3.09" d="M5 5h22v22H5z" />
+      <path className="cell" d="m11 21 10-10M14 23.5l9.5-9.5M8.5 18 18 8.5" />
     </>
   ),
   pick: (
     <>
       <path className="wash" d="M4 16h12v12H4z" />
       <path className="cell" d="M4 16h12v12H4z" />
-      <path className="cloth" d="M28.200 8.700 23.300 3.800l-4 4 1.300 1.300-6.600 6.600-.8 4 4-.8 6.600-6.600 1.300 1.300z" transform="translate(-.5 .5)" />
+      <path className="cloth" d="M27.7 9.2 22.8 4.3l-4 4 1.3 1.3-6.6 6.6-.8 4 4-.8 6.6-6.6 1.3 1.3z" />
     </>
   ),
 };

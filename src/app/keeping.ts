@@ -1,4 +1,5 @@
 import type { Autosave } from '../files/autosave.ts';
+import { freshDrawing, launchLifeboat } from './lifeboat.ts';
 import { createStore, type Store } from './store.ts';
 import type { Table } from './table.ts';
 
@@ -12,9 +13,6 @@ export interface Kept {
 
 /** How long the hand may rest before the drawing is kept, in milliseconds. */
 const REST = 300;
-
-/** @returns a name for a drawing that no other one has */
-export const freshDrawing = (): string => crypto.randomUUID();
 
 /**
  * Keeps every change of the drawing in the browser, its past included, soon after it is made and at the latest when the page is hidden.
@@ -59,7 +57,13 @@ export function keepDrawing(table: Store<Table>, autosave: Autosave | null, firs
     clearTimeout(rest);
     rest = setTimeout(save, REST);
   });
-  document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && save());
-  window.addEventListener('pagehide', save);
+  const leave = (): void => {
+    const { work } = table.get();
+    const { id, version, state } = kept.get();
+    if (state !== 'kept') launchLifeboat({ id, version, work });
+    save();
+  };
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && leave());
+  window.addEventListener('pagehide', leave);
   return kept;
 }

@@ -1,11 +1,12 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { begun, type Work } from '../block/history.ts';
+import { begun } from '../block/history.ts';
 import { openAutosave, type Autosave } from '../files/autosave.ts';
 import { App } from './App.tsx';
 import { demoBlocks } from './demo-blocks.ts';
 import { firstBlock } from './first-block.ts';
-import { freshDrawing, keepDrawing } from './keeping.ts';
+import { keepDrawing } from './keeping.ts';
+import { bringIn, freshDrawing, type TakenUp } from './lifeboat.ts';
 import { createDesk, workerBench } from './pattern-desk.ts';
 import { createStore } from './store.ts';
 import { actsOn, tableWith, type Table } from './table.ts';
@@ -13,10 +14,11 @@ import './face/face.css';
 import './face/shell.css';
 import './face/table.css';
 import './face/sheet.css';
+import './face/lines.css';
 
 /** @returns the drawing to begin with: the last one kept, else the first of the sampler, else an empty block */
-async function begunWork(autosave: Autosave | null): Promise<{ readonly id: string; readonly version: number; readonly work: Work }> {
-  const [last] = (await autosave?.list().catch(() => [])) ?? [];
+async function begunWork(autosave: Autosave | null): Promise<TakenUp> {
+  const last = await bringIn(autosave).catch(() => undefined);
   if (last) return last;
   const demo = await demoBlocks[0]?.open().catch(() => undefined);
   return { id: freshDrawing(), version: 0, work: begun(demo?.ok ? demo.value : firstBlock()) };

@@ -11,7 +11,8 @@ export interface CellFabrics {
   readonly quarters: readonly string[];
 }
 
-const QUARTER_MIDDLES: readonly (readonly [number, number])[] = [[1 / 2, 1 / 6], [5 / 6, 1 / 2], [1 / 2, 5 / 6], [1 / 6, 1 / 2]];
+/** The middles of a cell's quarters, from its top-left corner: top, right, bottom, left. */
+export const QUARTER_MIDDLES: readonly (readonly [number, number])[] = [[1 / 2, 1 / 6], [5 / 6, 1 / 2], [1 / 2, 5 / 6], [1 / 6, 1 / 2]];
 
 /** @returns whether a place lies inside an outline, by counting the edges to its right; for the eye and the ear, not for a decision */
 function inside(points: readonly (readonly [number, number])[], x: number, y: number): boolean {
@@ -52,10 +53,15 @@ export function cellFabrics(block: Block, only?: readonly [number, number]): Cel
 const FINENESS = 1024;
 
 /** @returns a pointer's place, in grid units, as an exact point near it */
-export const pointNear = ([x, y]: readonly [number, number]): Point => ({ x: Math.round(x * FINENESS), y: Math.round(y * FINENESS), w: FINENESS });
+export const pointNear = ([x, y]: readonly [number, number]): Point => ({
+  x: Math.round(x * FINENESS),
+  y: Math.round(y * FINENESS),
+  w: FINENESS,
+});
 
 /** @returns the id of the fabric that shows at a place given in grid units */
-export const fabricAt = (block: Block, at: readonly [number, number]): string => block.patches[patchAt(block, pointNear(at))]?.fabric ?? block.ground;
+export const fabricAt = (block: Block, at: readonly [number, number]): string =>
+  block.patches[patchAt(block, pointNear(at))]?.fabric ?? block.ground;
 
 /** @returns what lies in a cell, in words: "Oat", "Teal top left, Oat bottom right", "Oat top, Teal right, …" */
 export function cellInWords(cells: CellFabrics, column: number, row: number, nameOf: (fabric: string) => string): string {

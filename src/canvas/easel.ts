@@ -5,6 +5,7 @@ import { printLength } from '../measure/lengths.ts';
 import { createClothBitmap } from './cloth-bitmap.ts';
 import { drawCloth, drawGrid, drawLetters, drawSeams, drawTape, type TapeMark } from './draw-grid.ts';
 import { drawMarks, NO_MARKS, type Marks } from './draw-marks.ts';
+import type { GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
 import { rulerMarks, type RulerMark } from './ruler-marks.ts';
@@ -72,7 +73,8 @@ export function createEasel(): Easel {
       const { block, view } = canvas;
       const { finished, grid, denominator } = block;
       drawGrid(pen, view);
-      drawSeams(pen, view, ink, block.seams.map(([[ax, ay], [bx, by]]) => [[ax / denominator, ay / denominator], [bx / denominator, by / denominator]]));
+      const inGridUnits = ([x, y]: readonly [number, number]): GridPoint => [x / denominator, y / denominator];
+      drawSeams(pen, view, ink, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
       const label = ({ cell, length }: RulerMark): TapeMark => ({ cell, label: printLength(length, finished.unit, 'bare') });
       const along = rulerMarks(finished.width, grid.columns, view.width, APART_ALONG).map(label);
       const down = rulerMarks(finished.height, grid.rows, view.height, APART_DOWN).map(label);

@@ -8,7 +8,8 @@ export type GridPoint = readonly [number, number];
 export type GridOutline = readonly GridPoint[];
 
 /** @returns the outline of something to paint, in grid units */
-export const outlineOf = ({ points, denominator }: Stroke): GridOutline => points.map(([x, y]) => [x / denominator, y / denominator] as const);
+export const outlineOf = ({ points, denominator }: Stroke): GridOutline =>
+  points.map(([x, y]) => [x / denominator, y / denominator] as const);
 
 /** @returns what a tool lays in one cell: all of it, the half in a corner, the quarter at a side */
 export function strokeInCell(tool: Tool, [column, row]: Cell, turn: Turn): Stroke {
@@ -53,12 +54,45 @@ export function extendSweep(
   if (cells.length === 0) return { sweep: { ...sweep, last: to }, added: [] };
   const added = cells.map((each) => strokeInCell(sweep.tool, each, sweep.turn));
   return {
-    sweep: { ...sweep, last: to, strokes: [...sweep.strokes, ...added], passed: new Set([...sweep.passed, ...cells.map((each) => each.join())]) },
+    sweep: {
+      ...sweep,
+      last: to,
+      strokes: [...sweep.strokes, ...added],
+      passed: new Set([...sweep.passed, ...cells.map((each) => each.join())]),
+    },
     added,
   };
 }
 
-/** @returns the outline with one more corner; a corner set twice in a row counts once, and one on a straight line replaces the one before */
+/**
+ * @returns what a sweep lays: of whole cells the rectangles they make together, row by row, for one patch is better than sixty-four;
+ * of other shapes every one
+ */
+export function laidBy({ tool, strokes, passed }: Sweep): readonly Stroke[] {
+  if (tool !== 'square' && tool !== 'ground') return strokes;
+  const rows = new Map<number, number[]>();
+  for (const [column, row] of [...passed].map((name) => name.split(',').map(Number) as [number, number])) {
+    const columns = rows.get(row);
+    if (columns) columns.push(column);
+    else rows.set(row, [column]);
+  }
+  const rectangles: { left: number; right: number; top: number; bottom: number }[] = [];
+  for (const [row, columns] of [...rows].sort(([a], [b]) => a - b)) {
+    columns.sort((a, b) => a - b);
+    let from = 0;
+    columns.forEach((column, i) => {
+      if (columns[i + 1] === column + 1) return;
+      const left = columns[from]!;
+      from = i + 1;
+      const above = rectangles.find((each) => each.left === left && each.right === column && each.bottom === row - 1);
+      if (above) above.bottom = row;
+      else rectangles.push({ left, right: column, top: row, bottom: row });
+    });
+  }
+  return rectangles.map(({ left, right, top, bottom }) => rectangleBetween([left, top], [right, bottom]));
+}
+
+/** @returns the outline with one more corner; set twice in a row it counts once, further along a straight line it replaces the last */
 export function addCorner(outline: GridOutline, corner: GridPoint): GridOutline {
   const last = outline.at(-1);
   if (last && last[0] === corner[0] && last[1] === corner[1]) return outline;

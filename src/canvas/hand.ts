@@ -1,9 +1,9 @@
 import type { Block } from '../block/block.ts';
 import type { Stroke } from '../block/painting.ts';
-import { fabricAt } from './cell-fabrics.ts';
+import { fabricAt, QUARTER_MIDDLES } from './cell-fabrics.ts';
 import { NO_MARKS, type Marks } from './draw-marks.ts';
 import {
-  addCorner, beginSweep, extendSweep, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong, strokeInCell,
+  addCorner, beginSweep, extendSweep, laidBy, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong, strokeInCell,
   type GridOutline, type GridPoint, type Sweep,
 } from './gesture.ts';
 import type { Cell } from './stride.ts';
@@ -59,8 +59,6 @@ export interface Hand {
   readonly blur: () => void;
 }
 
-const QUARTERS: readonly GridPoint[] = [[1 / 2, 1 / 6], [5 / 6, 1 / 2], [1 / 2, 5 / 6], [1 / 6, 1 / 2]];
-
 /** @returns a hand that rests beside the table */
 export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   let by: 'pointer' | 'keys' | null = null;
@@ -99,7 +97,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
 
   const pointHere = (): void => {
     const [column, row] = cell();
-    const places = by === 'keys' ? QUARTERS.map(([u, v]) => [column + u, row + v] as const) : [at];
+    const places = by === 'keys' ? QUARTER_MIDDLES.map(([u, v]) => [column + u, row + v] as const) : [at];
     deeds.point({ by: by ?? 'keys', cell: [column, row], places });
     deeds.redraw();
   };
@@ -179,7 +177,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
 
   const pointerUp: Hand['pointerUp'] = () => {
     if (sweep) {
-      const { strokes } = sweep;
+      const strokes = laidBy(sweep);
       sweep = null;
       deeds.lay(strokes, fabricHeld());
       deeds.sweep(null, fabricHeld());

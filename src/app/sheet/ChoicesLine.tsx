@@ -7,7 +7,7 @@ import { toNumber, type Rational } from '../../measure/rational.ts';
 const of = (n: number, d = 1): Rational => ({ n, d });
 
 /** The usual answers for each question, in the block's own unit; a file's own value joins them. */
-const USUAL: Readonly<Record<LengthUnit, { readonly seam: readonly Rational[]; readonly ruler: readonly Rational[]; readonly trim: readonly Rational[] }>> = {
+const USUAL: Readonly<Record<LengthUnit, Readonly<Record<'seam' | 'ruler' | 'trim', readonly Rational[]>>>> = {
   in: {
     seam: [of(1, 8), of(3, 16), of(1, 4), of(3, 8), of(1, 2)],
     ruler: [of(1, 16), of(1, 8), of(1, 4)],
@@ -95,7 +95,14 @@ export function ChoicesLine({ choices, unit, choose }: {
       <BlocksChoice value={choices.blocks} choose={(blocks) => choose({ blocks })} />
       <LengthChoice label="Seams" value={choices.seam} usual={usual.seam} unit={unit} choose={(seam) => choose({ seam })} />
       <LengthChoice label="Ruler steps" value={choices.ruler} usual={usual.ruler} unit={unit} choose={(ruler) => choose({ ruler })} />
-      <LengthChoice label="Trim off" value={choices.trim} usual={usual.trim} unit={unit} none="nothing" choose={(trim) => choose({ trim })} />
+      <LengthChoice
+        label="Trim off"
+        value={choices.trim}
+        usual={usual.trim}
+        unit={unit}
+        none="nothing"
+        choose={(trim) => choose({ trim })}
+      />
     </div>
   );
 }

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { keepLit, lights, litLine, passOver, type LineName } from '../lights.ts';
 import { useStore } from '../store.ts';
 
-/** One line of the sheet that lights up its patches in the drawing while the pointer is on it, and is marked when the drawing points at it. */
+/** One line of the sheet: while the pointer is on it its patches light up in the drawing; it is marked when the drawing points at it. */
 export function Line({ name, className, children }: {
   readonly name: LineName;
   readonly className: string;

@@ -1,4 +1,4 @@
-import { useMemo, type ReactNode } from 'react';
+import { memo, useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
@@ -23,20 +23,26 @@ export function PatternSheet({ block, pattern, problem, working, letters, choose
   readonly choose: (some: Choices) => void;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
+  // A long sheet is written when the hand leaves time for it.
+  const written = useDeferredValue(pattern);
+  const late = working || written !== pattern;
   return (
-    <article className="sheet" aria-labelledby="sheet-title" aria-busy={working} data-working={working || undefined}>
+    <article className="sheet" aria-labelledby="sheet-title" aria-busy={late} data-working={late || undefined}>
       <header className="sheet-head">
         <p className="sheet-kicker">
-          Pattern sheet <span className="working" role="status">{working ? 'working it out …' : ''}</span>
+          Pattern sheet{' '}
+          <span className="working" role="status">
+            {late ? 'working it out …' : ''}
+          </span>
         </p>
         <h2 id="sheet-title">{block.name}</h2>
-        {pattern && (
+        {written && (
           <p className="sheet-size">
             <span>
-              <Area size={pattern.block.finished} unit={pattern.block.unit} /> finished
+              <Area size={written.block.finished} unit={written.block.unit} /> finished
             </span>
             <span>
-              <Area size={pattern.block.unfinished} unit={pattern.block.unit} /> unfinished
+              <Area size={written.block.unfinished} unit={written.block.unit} /> unfinished
             </span>
           </p>
         )}
@@ -48,27 +54,41 @@ export function PatternSheet({ block, pattern, problem, working, letters, choose
       )}
       {block.patches.length === 0 && (
         <p className="sheet-invites">
-          Nothing is painted yet. Take up a shape and a fabric and lay the first patch: units, cutting list and sewing order write themselves here.
+          Nothing is painted yet. Take up a shape and a fabric and lay the first patch: units, cutting list and sewing order
+          write themselves here.
         </p>
       )}
-      {pattern && block.patches.length > 0 && (
-        <div className="sheet-body">
-          <ProofLine proof={pattern.proof} />
-          <p className="figures">{figuresLine(pattern.figures)}</p>
-          <ChoicesLine choices={{ ...pattern.choices, ...block.choices }} unit={pattern.block.unit} choose={choose} />
-          <Ways pattern={pattern} chosen={block.choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
-          <Units
-            pattern={pattern}
-            chosen={block.choices?.methods}
-            colors={colors}
-            chooseMethod={(kind, method) => choose({ methods: { ...block.choices?.methods, [kind]: method } })}
-          />
-          <Notes pattern={pattern} />
-          <Cutting pattern={pattern} letters={letters} />
-          <Steps pattern={pattern} colors={colors} />
-          <Cautions pattern={pattern} />
-        </div>
+      {written && block.patches.length > 0 && (
+        <SheetBody pattern={written} choices={block.choices} colors={colors} letters={letters} choose={choose} />
       )}
     </article>
   );
 }
+
+const SheetBody = memo(function SheetBody({ pattern, choices, colors, letters, choose }: {
+  readonly pattern: Pattern;
+  /** What is chosen now, which the pattern may not know yet. */
+  readonly choices: Choices | undefined;
+  readonly colors: ReadonlyMap<string, string>;
+  readonly letters: ReadonlyMap<string, string>;
+  readonly choose: (some: Choices) => void;
+}): ReactNode {
+  return (
+    <div className="sheet-body">
+      <ProofLine proof={pattern.proof} />
+      <p className="figures">{figuresLine(pattern.figures)}</p>
+      <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={choose} />
+      <Ways pattern={pattern} chosen={choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
+      <Units
+        pattern={pattern}
+        chosen={choices?.methods}
+        colors={colors}
+        chooseMethod={(kind, method) => choose({ methods: { ...choices?.methods, [kind]: method } })}
+      />
+      <Notes pattern={pattern} />
+      <Cutting pattern={pattern} letters={letters} />
+      <Steps pattern={pattern} colors={colors} />
+      <Cautions pattern={pattern} />
+    </div>
+  );
+});

@@ -2,7 +2,8 @@ import type { ReactNode } from 'react';
 import type { Piece } from '../../geometry/piecing/assembly.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
-import { allPieces, frameOf, inkInside, inkOf, middleOf, svgPoints, type Frame } from './picture.ts';
+import { ClothPaths } from './ClothPaths.tsx';
+import { allPieces, frameOf, inkInside, inkOf, middleOf, type Frame } from './picture.ts';
 
 /** How far the parts of a step lie from each other before they are sewn, as a share of the whole. */
 const APART = 0.07;
@@ -27,12 +28,19 @@ export function StepPicture({ step, pattern, colors }: {
   if (!made) return null;
   const { pieces, frame } = made;
   const gap = Math.max(frame.width, frame.height) * APART;
-  const shiftAt = (x: number, y: number): readonly [number, number] => [((x / frame.width) * 2 - 1) * gap, ((y / frame.height) * 2 - 1) * gap];
+  const shiftAt = (x: number, y: number): readonly [number, number] => [
+    ((x / frame.width) * 2 - 1) * gap,
+    ((y / frame.height) * 2 - 1) * gap,
+  ];
   const shifts = step.parts.map((part) => shiftAt(...middleOf(part.outline)));
   const partOf = (piece: Piece): number => {
     const [x, y] = middleOf(piece.outline);
     return step.parts.findIndex((part) => inkInside(part.outline, x - frame.left, y - frame.top));
   };
+  const placed = pieces.map((piece) => {
+    const [dx, dy] = shifts[partOf(piece)] ?? [0, 0];
+    return { piece, dx: dx - frame.left, dy: dy - frame.top };
+  });
   const room = gap * 1.2;
   return (
     <svg
@@ -41,17 +49,7 @@ export function StepPicture({ step, pattern, colors }: {
       aria-hidden="true"
       focusable="false"
     >
-      {pieces.map((piece) => {
-        const [dx, dy] = shifts[partOf(piece)] ?? [0, 0];
-        return (
-          <polygon
-            key={piece.id}
-            className="picture-piece"
-            points={svgPoints(piece.outline, dx - frame.left, dy - frame.top)}
-            fill={colors.get(piece.fabric)}
-          />
-        );
-      })}
+      <ClothPaths placed={placed} colors={colors} />
       {step.joins.map((join, i) => {
         const [x1, y1] = inkOf(join.from);
         const [x2, y2] = inkOf(join.to);

@@ -67,7 +67,11 @@ function UnitRow({ line, pattern, chosen, colors, chooseMethod }: {
         {method !== null && methods.length > 1 && (
           <label className="method">
             <span className="quiet">Sewn</span>
-            <select value={wanted ?? method} onChange={(event) => chooseMethod(unit.kind, event.target.value as Method)} aria-label={`How every ${unit.kind} is sewn`}>
+            <select
+              value={wanted ?? method}
+              aria-label={`How every ${unit.kind} is sewn`}
+              onChange={(event) => chooseMethod(unit.kind, event.target.value as Method)}
+            >
               {methods.map((each) => (
                 <option key={each} value={each}>
                   {METHOD_WORDS[each]}

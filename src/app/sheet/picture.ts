@@ -47,7 +47,19 @@ export function inkInside(outline: readonly Point[], x: number, y: number): bool
   });
 }
 
-/** @returns an outline as the `points` of an SVG polygon, moved by dx, dy */
-export function svgPoints(outline: readonly Point[], dx = 0, dy = 0): string {
-  return outline.map((point) => inkOf(point)).map(([x, y]) => `${+(x + dx).toFixed(4)},${+(y + dy).toFixed(4)}`).join(' ');
+/** A piece to draw, and how far it is moved from its place. */
+export interface Placed {
+  readonly piece: Pick<Piece, 'fabric' | 'outline'>;
+  readonly dx: number;
+  readonly dy: number;
+}
+
+/** @returns for each fabric the one SVG path of all its pieces: a block of thousands of pieces stays a handful of elements */
+export function pathsByFabric(placed: readonly Placed[]): ReadonlyMap<string, string> {
+  const paths = new Map<string, string>();
+  for (const { piece, dx, dy } of placed) {
+    const corners = piece.outline.map(inkOf).map(([x, y]) => `${+(x + dx).toFixed(4)} ${+(y + dy).toFixed(4)}`);
+    paths.set(piece.fabric, `${paths.get(piece.fabric) ?? ''}M${corners.join('L')}Z`);
+  }
+  return paths;
 }

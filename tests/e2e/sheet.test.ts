@@ -1,0 +1,112 @@
+import type { Page } from 'playwright';
+import { describe } from 'vitest';
+import { expect, test } from './browser.ts';
+import { click, cutsOf, openBlock, placeOf, sheet, sheetIsCurrent, swatch, table, tool } from './on-the-table.ts';
+
+/** Shoo Fly on the table: chalk corners, a lamp in the middle. */
+async function shooFly(page: Page): Promise<void> {
+  const corner = (x: number, y: number, dx: number, dy: number) => ({
+    fabric: 'chalk',
+    points: [[x, y], [x + dx, y], [x, y + dy]] as const,
+  });
+  await openBlock(page, {
+    patches: [
+      corner(0, 0, 1, 1), corner(3, 0, -1, 1), corner(3, 3, -1, -1), corner(0, 3, 1, -1),
+      { fabric: 'lamp', points: [[1, 1], [2, 1], [2, 2], [1, 2]] },
+    ],
+  });
+  await sheetIsCurrent(page);
+}
+
+/** @returns how much of the marks over a point of the drawing is opaque, 0 to 255: a veiled place more than 0, a lit one 0 */
+async function veilAt(page: Page, x: number, y: number): Promise<number> {
+  const [left, top, width, height] = (await table(page).getAttribute('data-view'))!.split(' ').map(Number) as [number, number, number, number];
+  return page.evaluate(
+    ([px, py]) => {
+      const marks = [...document.querySelectorAll<HTMLCanvasElement>('.table-cloth canvas')].at(-1)!;
+      const ratio = marks.width / marks.clientWidth;
+      return marks.getContext('2d')!.getImageData(Math.round(px * ratio), Math.round(py * ratio), 1, 1).data[3]!;
+    },
+    [left + (x * width) / 3, top + (y * height) / 3] as const,
+  );
+}
+
+const lineOf = (page: Page, text: RegExp) => page.locator('[data-line]').filter({ hasText: text });
+
+describe('a line of the sheet and its patches in the drawing', () => {
+  test('light up together while the pointer is on the line', async ({ page }) => {
+    await shooFly(page);
+    const middle = lineOf(page, /^1square 4 1\/2 in\./);
+    await middle.hover();
+    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('1');
+    await expect.poll(() => veilAt(page, 1.5, 1.5)).toBe(0);
+    expect(await veilAt(page, 0.2, 1.5)).toBeGreaterThan(100);
+    await page.mouse.move(5, 5);
+    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('0');
+    await expect.poll(() => veilAt(page, 0.2, 1.5)).toBe(0);
+  });
+
+  test('light up together while the line has the focus, and stay lit when it is pressed', async ({ page }) => {
+    await shooFly(page);
+    const lamp = page.getByRole('button', { name: 'Unit A: show it in the drawing' });
+    await lamp.focus();
+    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('8');
+    await page.keyboard.press('Enter');
+    expect(await lamp.getAttribute('aria-pressed')).toBe('true');
+    await lamp.blur();
+    expect(await table(page).getAttribute('data-lit')).toBe('8');
+    await lamp.press('Enter');
+    await lamp.blur();
+    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('0');
+  });
+
+  test('are marked from the drawing, by pointer and by keys', async ({ page }) => {
+    await shooFly(page);
+    const middle = lineOf(page, /^1square 4 1\/2 in\./);
+    expect(await middle.getAttribute('data-marked')).toBeNull();
+    const at = await placeOf(page, 1.5, 1.5);
+    await page.mouse.move(at.x, at.y);
+    await expect.poll(() => middle.getAttribute('data-marked')).toBe('true');
+    const unit = page.locator('[data-line="unit A"]');
+    expect(await unit.getAttribute('data-marked')).toBeNull();
+    await page.mouse.move(5, 5);
+    await tool(page, 'Pick up').focus();
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Home');
+    await page.keyboard.press('PageUp');
+    await expect.poll(() => unit.getAttribute('data-marked')).toBe('true');
+    expect(await middle.getAttribute('data-marked')).toBeNull();
+  });
+});
+
+describe('what the sewer chooses', () => {
+  test('a method changes the cutting list', async ({ page }) => {
+    await shooFly(page);
+    await page.getByLabel('How every half-square triangle is sewn').selectOption('eight-at-a-time');
+    // Eight at a time: 2 (4 + 7/8), a spare unit for every one that is not needed.
+    await expect.poll(() => cutsOf(page, 'Chalk')).toEqual([expect.stringMatching(/^1 square 9 3\/4 in\..*4 spare for A$/)]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => cutsOf(page, 'Chalk')).toEqual(['2 squares 4 7/8 in. for A']);
+  });
+
+  test('a seam allowance changes every size, and more blocks every count', async ({ page }) => {
+    await shooFly(page);
+    await page.getByRole('combobox', { name: 'Seams' }).selectOption({ label: '1/2 in.' });
+    await expect.poll(() => cutsOf(page, 'Lamp')).toEqual([expect.stringMatching(/^1 square 5 in\./)]);
+    await page.getByRole('spinbutton', { name: 'Blocks' }).fill('12');
+    await expect.poll(() => cutsOf(page, 'Lamp')).toEqual([expect.stringMatching(/^12 squares 5 in\./)]);
+  });
+});
+
+describe('the sheet follows the drawing', () => {
+  test('stroke by stroke, and ends with the last one however fast they come', async ({ page }) => {
+    await openBlock(page, { cells: 6 });
+    await swatch(page, 'Chalk').click();
+    await tool(page, 'Half-square').click();
+    for (let i = 0; i < 6; i++) await click(page, i + 0.2, i + 0.2);
+    await sheetIsCurrent(page);
+    // Six half-square triangles of 2 in.: three squares of 2 7/8 make six, two at a time.
+    expect(await cutsOf(page, 'Chalk')).toEqual(['3 squares 2 7/8 in. for A']);
+    expect(await sheet(page).getByRole('heading', { level: 2 }).textContent()).toBe('Boat shed');
+  });
+});
