@@ -1,0 +1,74 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { addCorner, beginSweep, extendSweep, laidBy, outlineOf, snapToHalfGrid, type GridPoint } from '../../src/canvas/gesture.ts';
+import { cellsPassed } from '../../src/canvas/stride.ts';
+
+const GRID = { columns: 16, rows: 12 };
+const place = fc.tuple(fc.double({ min: 0, max: 15.99, noNaN: true }), fc.double({ min: 0, max: 11.99, noNaN: true }));
+
+describe('a stroke from one place to another', () => {
+  test('passes from cell to neighbouring cell and skips none', () => {
+    fc.assert(
+      fc.property(place, place, (from, to) => {
+        const cells = cellsPassed(from, to);
+        expect(cells[0]).toEqual([Math.floor(from[0]), Math.floor(from[1])]);
+        expect(cells.at(-1)).toEqual([Math.floor(to[0]), Math.floor(to[1])]);
+        for (let i = 1; i < cells.length; i++) {
+          expect(Math.abs(cells[i]![0] - cells[i - 1]![0]) + Math.abs(cells[i]![1] - cells[i - 1]![1])).toBe(1);
+        }
+      }),
+      { seed: 1 },
+    );
+  });
+
+  test('lays each cell once, however often it comes back, and nothing beside the block', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(fc.double({ min: -5, max: 20, noNaN: true }), fc.double({ min: -5, max: 20, noNaN: true })), { maxLength: 8 }), (ways) => {
+        let sweep = beginSweep('half', 1, [8.5, 6.5]);
+        for (const to of ways) ({ sweep } = extendSweep(sweep, to, GRID));
+        const laid = sweep.strokes.map((stroke) => outlineOf(stroke).join(' '));
+        expect(new Set(laid).size).toBe(laid.length);
+        for (const stroke of sweep.strokes) {
+          for (const [x, y] of outlineOf(stroke)) expect(x >= 0 && y >= 0 && x <= GRID.columns && y <= GRID.rows).toBe(true);
+        }
+      }),
+      { seed: 2 },
+    );
+  });
+
+  test('of whole cells lays rectangles that cover just these cells, each once', () => {
+    fc.assert(
+      fc.property(fc.array(place, { minLength: 1, maxLength: 8 }), ([first, ...rest]) => {
+        let sweep = beginSweep('square', 0, first!);
+        for (const to of rest) ({ sweep } = extendSweep(sweep, to, GRID));
+        const covered: string[] = [];
+        for (const stroke of laidBy(sweep)) {
+          const [[left, top], , [right, bottom]] = outlineOf(stroke) as [GridPoint, GridPoint, GridPoint];
+          for (let row = top; row < bottom; row++) for (let column = left; column < right; column++) covered.push(`${column},${row}`);
+        }
+        expect(covered.toSorted()).toEqual([...sweep.passed].toSorted());
+      }),
+      { seed: 3 },
+    );
+  });
+
+  test('along a whole row lays one patch', () => {
+    const { sweep } = extendSweep(beginSweep('square', 0, [0.5, 3.5]), [15.5, 3.5], GRID);
+    expect(laidBy(sweep)).toHaveLength(1);
+  });
+});
+
+describe('an outline, corner by corner', () => {
+  test('snaps to half cells and stays on the block', () => {
+    expect(snapToHalfGrid([2.26, 1.2], 4, 4)).toEqual([2.5, 1]);
+    expect(snapToHalfGrid([-1, 9], 4, 4)).toEqual([0, 4]);
+  });
+
+  test('takes a corner set twice once, and lengthens a side that goes straight on', () => {
+    const started = [[0, 0], [1, 0]] as const;
+    expect(addCorner(started, [1, 0])).toEqual(started);
+    expect(addCorner(started, [3, 0])).toEqual([[0, 0], [3, 0]]);
+    expect(addCorner(started, [0.5, 0])).toHaveLength(3);
+    expect(addCorner(started, [1, 2])).toHaveLength(3);
+  });
+});
