@@ -1,9 +1,9 @@
+import { formatLength } from '../measure/lengths.ts';
 import type { Problem } from '../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
 import type { Block, DrawnSeam, Fabric, LatticePoint, LengthUnit } from './block.ts';
 import type { Choices } from './choices.ts';
 import { toDrawing } from './drawing.ts';
-import { formatExact } from './exact-number.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS,
   PLAIN_TEXT,
@@ -36,7 +36,7 @@ export function checkGrid({ columns, rows }: Block['grid']): Checked {
 /** @returns whether a finished side is more than 0 and at most 200 in. or 508 cm */
 export function checkSide(side: 'width' | 'height', length: Rational, unit: LengthUnit): Checked {
   const fits = compare(length, ZERO) > 0 && compare(length, rational(MAX_FINISHED[unit])) <= 0;
-  return fits ? null : say.sizeOutOfRange(side, formatExact(length), unit);
+  return fits ? null : say.sizeOutOfRange(side, formatLength(length), unit);
 }
 
 /** @returns whether the fabrics have different ids and printable names */
@@ -65,7 +65,7 @@ export function checkFabricKnown(where: string, id: string, fabrics: readonly Fa
 export function checkPoint(where: string, [x, y]: LatticePoint, { grid, denominator }: Ground): Checked {
   const on = x >= 0 && y >= 0 && x <= grid.columns * denominator && y <= grid.rows * denominator;
   if (on) return null;
-  const at = `${formatExact(rational(x, denominator))}, ${formatExact(rational(y, denominator))}`;
+  const at = `${formatLength(rational(x, denominator))}, ${formatLength(rational(y, denominator))}`;
   return say.offBlock(where, at, grid.columns, grid.rows);
 }
 
@@ -94,7 +94,7 @@ export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
     if (length === undefined) continue;
     const enough = name === 'trim' ? compare(length, ZERO) >= 0 : compare(length, ZERO) > 0;
     const fits = enough && compare(length, rational(MAX_CHOSEN[name][unit])) <= 0;
-    if (!fits) return say.choiceOutOfRange(name, formatExact(length), unit);
+    if (!fits) return say.choiceOutOfRange(name, formatLength(length), unit);
   }
   const { blocks = 1 } = choices;
   return Number.isInteger(blocks) && blocks >= 1 && blocks <= MAX_BLOCKS ? null : say.blocksOutOfRange(String(blocks));

@@ -4,7 +4,7 @@ import type { Block, Patch } from './block.ts';
 import { crossingFactor } from './crossings.ts';
 import { onLattice } from './lattice.ts';
 import { MAX_PATCHES } from './limits.ts';
-import { boundsOf, boundsOverlap, doubleArea, whereIs, type Outline } from './outline.ts';
+import { boundsOf, boundsOverlap, whereIs, type Outline } from './outline.ts';
 import { joined, regionOf, without, type Region } from './overlay.ts';
 import { paint } from './painting.ts';
 import { patchAt } from './patches.ts';
@@ -46,8 +46,6 @@ export function fill(block: Block, fabric: string, at: Point): Result<Block> {
     if (content === null) return refused(areaTooFine());
     again.push(...content.filter((patch) => patch.whole || patch.fabric !== fabric));
   }
-  // What surrounds has the larger outline, so it is laid before what it surrounds.
-  again.sort((a, b) => doubleArea(b.points) - doubleArea(a.points));
   const patches = [...painted.value.patches, ...again];
   return patches.length > MAX_PATCHES ? refused(tooManyPatches(patches.length)) : good({ ...painted.value, patches });
 }
@@ -76,7 +74,10 @@ function areaOn(block: Block, at: Point): Result<Area> {
   return region ? good({ fabric, region, denominator: block.denominator }) : refused(areaTooFine());
 }
 
-/** @returns what a hole shows, as patches that reproduce it when the larger are laid first; null where that is not exact */
+/**
+ * A patch has no holes, so what shows inside its outline was laid after it: the order of the patches is kept.
+ * @returns what a hole shows, as patches that reproduce it; null where that is not exact
+ */
 function contentOf(block: Block, hole: Outline): readonly Patch[] | null {
   const content: Patch[] = [];
   const bounds = boundsOf(hole);

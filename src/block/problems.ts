@@ -1,7 +1,7 @@
+import { formatLength } from '../measure/lengths.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
-import { formatExact } from './exact-number.ts';
 import {
   MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS, MAX_STEPS,
 } from './limits.ts';
@@ -71,8 +71,8 @@ export const numberTooFine = (where: string, text: string): Problem =>
 export const noCommonStep = (width: Rational, height: Rational, unit: LengthUnit): Problem =>
   problem(
     'too-fine',
-    `The finished size ${formatExact(width)} by ${formatExact(height)} ${unitName(unit)} and the grid share no step ` +
-      `coarse enough to be held exactly; choose rounder sizes or coarser points.`,
+    `At ${formatLength(width)} by ${formatLength(height)} ${unitName(unit)} the points need more than the ${count(MAX_STEPS)} steps ` +
+      'to a side of the block that can be held exactly; choose rounder sizes or coarser fractions.',
   );
 
 export const unknownFabric = (where: string, id: string, known: readonly string[]): Problem =>

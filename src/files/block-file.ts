@@ -1,9 +1,9 @@
 import * as v from 'valibot';
 import type { Block, LatticePoint, Patch } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
-import { formatExact } from '../block/exact-number.ts';
 import { coarsest } from '../block/lattice.ts';
 import { refused } from '../block/problems.ts';
+import { formatLength } from '../measure/lengths.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import { rational, type Rational } from '../measure/rational.ts';
 import { blockShape, FORMAT, VERSION } from './block-shape.ts';
@@ -55,7 +55,7 @@ export function formatBlock(block: Block): string {
     ['format', JSON.stringify(FORMAT)],
     ['version', String(VERSION)],
     ['name', JSON.stringify(name)],
-    ['finished', oneLine({ width: formatExact(width), height: formatExact(height), unit })],
+    ['finished', oneLine({ width: formatLength(width), height: formatLength(height), unit })],
     ['grid', oneLine({ columns: grid.columns, rows: grid.rows })],
     ['fabrics', list(fabrics.map((fabric) => oneLine({ id: fabric.id, name: fabric.name, color: fabric.color })))],
     ['ground', JSON.stringify(ground)],
@@ -69,11 +69,11 @@ export function formatBlock(block: Block): string {
 /** @returns a coordinate as JSON: whole numbers and halves as numbers, other fractions as text */
 function coordinate(steps: number, denominator: number): string {
   if ((2 * steps) % denominator === 0) return String(steps / denominator);
-  return JSON.stringify(formatExact(rational(steps, denominator)));
+  return JSON.stringify(formatLength(rational(steps, denominator)));
 }
 
 function writtenChoices({ seam, ruler, trim, methods, way, blocks, width }: Choices): Readonly<Record<string, unknown>> {
-  const length = (value: Rational | undefined): string | undefined => value && formatExact(value);
+  const length = (value: Rational | undefined): string | undefined => value && formatLength(value);
   return { seam: length(seam), ruler: length(ruler), trim: length(trim), methods, way, blocks, width: length(width) };
 }
 

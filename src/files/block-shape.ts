@@ -1,10 +1,10 @@
 import * as v from 'valibot';
 import type { Method, Way } from '../block/choices.ts';
-import { NUMBER_TEXT } from '../block/exact-number.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS, PLAIN_TEXT,
 } from '../block/limits.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import { NUMBER_TEXT } from './exact-number.ts';
 import type { ShapeFault } from './shape-problems.ts';
 
 /*

@@ -1,13 +1,13 @@
 import type { Block, DrawnSeam, LatticePoint, LengthUnit, Patch } from '../block/block.ts';
 import { checkBlock, checkGrid } from '../block/checks.ts';
 import type { Choices } from '../block/choices.ts';
-import { parseExact } from '../block/exact-number.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
 import { MAX_STEPS } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
 import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { BlockShape } from './block-shape.ts';
+import { parseExact } from './exact-number.ts';
 
 type Written = number | string;
 type WrittenPoint = readonly [Written, Written];

@@ -3,8 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Choices } from '../../src/block/choices.ts';
 import { coarsest } from '../../src/block/lattice.ts';
-import { rational } from '../../src/measure/rational.ts';
 import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
+import { rational } from '../../src/measure/rational.ts';
 import { block, must, SEED } from '../block/drawn.ts';
 import { shooFly, spoilt } from './shoo-fly.ts';
 
@@ -32,7 +32,7 @@ describe('a block file', () => {
     fc.assert(
       fc.property(block, fc.option(choices), (drawn, chosen) => {
         const whole = chosen === null ? drawn : { ...drawn, choices: chosen };
-        // toDrawing needs twice the lattice, true in proportion; sides that share no coarse step are no valid block.
+        // Sides that share no coarse step are no valid block.
         const read = parseBlock(formatBlock(whole));
         if (!read.ok) expect(read.problem.code).toBe('too-fine');
         else expect(read.value).toEqual(coarsest(whole));
@@ -64,6 +64,11 @@ describe('a block file', () => {
     const read = must(parseBlock(text));
     expect(read.denominator).toBe(60);
     expect(read.patches[1]!.points).toEqual([[6, 75], [80, 0], [100, 120]]);
+  });
+
+  it('takes decimals that JSON writes with an exponent', () => {
+    const read = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['choices'], { trim: 1.5e-7 }))));
+    expect(read.choices).toEqual({ trim: { n: 3, d: 20_000_000 } });
   });
 
   it('takes a finished size as a whole number, decimal, fraction or mixed number', () => {

@@ -39,11 +39,3 @@ function decimal(digits: string, exponent: number): Rational | NumberFault {
   const [whole, part = ''] = digits.split('.') as [string, string?];
   return held(Number(whole + part), 10 ** (part.length + exponent));
 }
-
-/** @returns a number as text that parseExact reads back: "3", "1/2", "1 2/3", "-1 2/3" */
-export function formatExact({ n, d }: Rational): string {
-  if (d === 1) return String(n);
-  const size = Math.abs(n);
-  const whole = Math.floor(size / d);
-  return `${n < 0 ? '-' : ''}${whole > 0 ? `${whole} ` : ''}${size - whole * d}/${d}`;
-}

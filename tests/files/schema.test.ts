@@ -1,0 +1,64 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import Ajv from 'ajv/dist/2020.js';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { SCHEMA_FILE, schemaText } from '../../scripts/schema.ts';
+import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
+import { block, SEED } from '../block/drawn.ts';
+import { shooFly, spoilt } from './shoo-fly.ts';
+
+const published = readFileSync(SCHEMA_FILE, 'utf8');
+const validate = new Ajv({ strict: true, allowUnionTypes: true, strictTuples: false }).compile(JSON.parse(published) as object);
+const folders = ['../cases/', '../../demo-blocks/'].map((folder) => new URL(folder, import.meta.url));
+const files = folders.flatMap((folder) =>
+  readdirSync(folder).filter((file) => file.endsWith('.block.json')).map((file) => [file, new URL(file, folder)] as const),
+);
+
+/** Faults that a schema can see: one value of the wrong kind. */
+const shapeFaults: readonly (readonly [path: readonly (string | number)[], value: unknown])[] = [
+  [['format'], 'other'], [['format'], undefined], [['version'], 2], [['version'], '1'], [['name'], undefined], [['name'], 7],
+  [['name'], 'a'.repeat(201)], [['name'], 'two\nlines'], [['name'], null],
+  [['finished', 'unit'], 'yd'], [['finished', 'width'], 'twelve'], [['finished', 'width'], '1/0'], [['finished', 'depth'], '1'],
+  [['grid', 'columns'], 0], [['grid', 'columns'], 65], [['grid', 'rows'], 1.5], [['grid', 'rows'], '3'], [['grid'], undefined],
+  [['fabrics'], []], [['fabrics'], {}], [['fabrics', 0, 'color'], 'red'], [['fabrics', 0, 'colour'], '#ffffff'],
+  [['patches', 0, 'points'], [[0, 0], [1, 1]]], [['patches', 0, 'points', 0], [1]], [['patches', 0, 'points', 0], [1, 2, 3]],
+  [['patches', 0, 'points', 0], ['1/0', 1]], [['patches', 0, 'points', 0], [null, 1]], [['patches', 0, 'points', 0], ['1 1', 1]],
+  [['patches', 0, 'whole'], 1], [['patches', 0, 'hole'], true], [['patches', 0, 'fabric'], undefined],
+  [['patches'], Array.from({ length: 5001 }, () => shooFly().patches[1])],
+  [['seams', 0], [[0, 1]]], [['seams', 0, 0], 'start'], [['seams'], null], [['extra'], 1],
+  [['choices'], { methods: { 'flying geese': 'magic' } }], [['choices'], { methods: { duck: 'triangles' } }],
+  [['choices'], { way: 'fast' }], [['choices'], { blocks: 0 }], [['choices'], { blocks: 1.5 }], [['choices'], { seam: [] }],
+];
+
+describe('the published schema of the block file', () => {
+  it('is the one that the program checks by (npx tsx scripts/schema.ts writes it)', () => {
+    expect(published).toBe(schemaText());
+  });
+
+  it('is of draft 2020-12 and describes each property', () => {
+    const schema = JSON.parse(published) as { $schema: string; properties: Record<string, { description?: string; const?: unknown }> };
+    expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
+    const bare = Object.entries(schema.properties).filter(([, property]) => !property.description && property.const === undefined);
+    expect(bare).toEqual([]);
+  });
+
+  it('has examples to agree on', () => {
+    expect(files.length).toBeGreaterThanOrEqual(13);
+  });
+
+  it.each(files)('agrees with the program that %s is a block', (_, file) => {
+    const text = readFileSync(file, 'utf8');
+    expect(validate(JSON.parse(text)), JSON.stringify(validate.errors)).toBe(true);
+    expect(parseBlock(text)).toMatchObject({ ok: true });
+  });
+
+  it.each(shapeFaults)('agrees with the program that %j cannot be %j', (path, value) => {
+    const data = spoilt(shooFly(), path, value);
+    expect(validate(data)).toBe(false);
+    expect(parseBlock(JSON.stringify(data))).toMatchObject({ ok: false });
+  });
+
+  it('takes whatever the program writes', () => {
+    fc.assert(fc.property(block, (drawn) => validate(JSON.parse(formatBlock(drawn)))), SEED);
+  });
+});
