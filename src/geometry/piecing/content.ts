@@ -1,8 +1,8 @@
-import { clothAt, cutAtLevels, cellOf, type Field } from './field.ts';
+import type { Field } from './field.ts';
 
 /**
- * Which rectangles of cells show the same picture, up to quarter turns: rectangles with equal numbers do. Unequal
- * pictures get unequal numbers but for a chance in 2^50; a wrong guess would only make a plan less natural, never wrong.
+ * Which rectangles of cells have the same seams drawn in them: those with equal numbers do. Unequal
+ * ones get unequal numbers but for a chance in 2^50; a wrong guess would only make a plan less natural, never wrong.
  */
 export type ContentOf = (i0: number, j0: number, i1: number, j1: number) => number;
 
@@ -16,21 +16,19 @@ function mixed(seed: number, values: readonly number[]): number {
   return (h ^ (h >>> 13)) | 0;
 }
 
-/** A slanted part in its cell: ends relative to the cell's top-left corner as [x, y, w], cloth to the left and right going from → to. */
+/** A slanted part in its cell: its ends relative to the cell's top-left corner as [x, y, w]. */
 interface Mark {
   readonly from: readonly [number, number, number];
   readonly to: readonly [number, number, number];
-  readonly right: number;
-  readonly left: number;
 }
 
 /** The number of one cell's picture after `turn` quarter turns clockwise. */
-function cellNumber(marks: readonly Mark[], cloth: number, width: number, height: number, turn: number, seed: number): number {
-  let sum = mixed(seed, turn % 2 === 0 ? [cloth, width, height] : [cloth, height, width]);
-  for (const { from, to, right, left } of marks) {
+function cellNumber(marks: readonly Mark[], width: number, height: number, turn: number, seed: number): number {
+  let sum = mixed(seed, turn % 2 === 0 ? [width, height] : [height, width]);
+  for (const { from, to } of marks) {
     const [p, q] = [spin(from, width, height, turn), spin(to, width, height, turn)];
     // Either way round is the same mark: both directions are added.
-    sum = (sum + mixed(seed, [...p, ...q, right, left]) + mixed(seed, [...q, ...p, left, right])) | 0;
+    sum = (sum + mixed(seed, [...p, ...q]) + mixed(seed, [...q, ...p])) | 0;
   }
   return sum;
 }
@@ -42,81 +40,86 @@ function spin([x, y, w]: readonly [number, number, number], width: number, heigh
   return [y, width * w - x, w];
 }
 
-/** The marks of every cell. */
-function marksOf(field: Field, clothNumber: (fabric: string) => number): readonly (readonly Mark[])[] {
-  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const marks: Mark[][] = Array.from({ length: m * n }, () => []);
-  for (const { line, drawn, between } of field.boundaries.values()) {
-    if (line.a === 0 || line.b === 0) continue;
-    const seams = drawn.map((s) => ({ ...s, front: '', back: '' }));
-    for (const stretch of [...between, ...seams]) {
-      for (const { from, to } of cutAtLevels(line, stretch, field.xs, field.ys)) {
-        const [i, j] = [cellOf(field.xs, from, to, 'x'), cellOf(field.ys, from, to, 'y')];
-        const [x0, y0] = [field.xs[i]!, field.ys[j]!];
-        // Going from left to right (or down) along a line of positive normal, its front lies to the left when b < 0.
-        const frontRight = line.b > 0;
-        const [front, back] = [clothNumber(stretch.front), clothNumber(stretch.back)];
-        marks[i + j * m]!.push({
-          from: [from.x - x0 * from.w, from.y - y0 * from.w, from.w],
-          to: [to.x - x0 * to.w, to.y - y0 * to.w, to.w],
-          right: frontRight ? front : back,
-          left: frontRight ? back : front,
-        });
+/** The slanted marks of every cell. */
+function marksOf(field: Field): readonly (readonly Mark[])[] {
+  const m = field.xs.length - 1;
+  return field.slants.map((slants, cell) => {
+    const [x0, y0] = [field.xs[cell % m]!, field.ys[(cell - (cell % m)) / m]!];
+    return slants.map(({ from, to }) => ({
+      from: [from.x - x0 * from.w, from.y - y0 * from.w, from.w],
+      to: [to.x - x0 * to.w, to.y - y0 * to.w, to.w],
+    }));
+  });
+}
+
+/** Running sums of position-weighted numbers, for one turn of the block. */
+class Weighted {
+  private readonly table: Int32Array;
+  private readonly stride: number;
+  constructor(columns: number, rows: number, term: (i: number, j: number) => number) {
+    this.stride = columns + 1;
+    this.table = new Int32Array((columns + 1) * (rows + 1));
+    const t = this.table;
+    for (let j = 0; j < rows; j++) {
+      for (let i = 0; i < columns; i++) {
+        const at = (j + 1) * this.stride + i + 1;
+        t[at] = (term(i, j) + t[at - 1]! + t[at - this.stride]! - t[at - this.stride - 1]!) | 0;
       }
     }
   }
-  return marks;
+  over(i0: number, j0: number, i1: number, j1: number): number {
+    if (i1 <= i0 || j1 <= j0) return 0;
+    const [t, s] = [this.table, this.stride];
+    return (t[j1 * s + i1]! - t[j0 * s + i1]! - t[j1 * s + i0]! + t[j0 * s + i0]!) | 0;
+  }
 }
 
-/** @returns the numbering of a field's rectangles by what they show */
-export function contentOf(field: Field): ContentOf {
+/** @returns numberings of a field's rectangles by what is drawn in them, whatever the cloth: up to quarter turns, and the same way up */
+export function contentOf(field: Field): { readonly content: ContentOf; readonly upright: ContentOf } {
   const { xs, ys } = field;
   const [m, n] = [xs.length - 1, ys.length - 1];
   const [width, height] = [xs[m]!, ys[n]!];
-  const cloths = new Map<string, number>();
-  const clothNumber = (fabric: string): number => {
-    let number = cloths.get(fabric);
-    if (number === undefined) cloths.set(fabric, (number = cloths.size + 1));
-    return number;
-  };
-  const marks = marksOf(field, clothNumber);
-  const cloth = marks.map((own, cell) => (own.length === 0 ? clothNumber(clothAt(field, cell % m, (cell - (cell % m)) / m).fabric) : 0));
+  const marks = marksOf(field);
   const far = Math.max(width, height);
+  /** Where the top-left corner of a box lies after quarter turns clockwise of the block. */
+  const corner = (x0: number, y0: number, x1: number, y1: number, turn: number): readonly [number, number] =>
+    turn === 0 ? [x0, y0] : turn === 1 ? [height - y1, x0] : turn === 2 ? [width - x1, height - y1] : [y0, width - x1];
   const halves = [
     { p: 0x01000193, q: 0x27d4eb2f, seed: 17 },
     { p: 0x165667b1, q: 0x3c6ef35f, seed: 91 },
   ].map(({ p, q, seed }) => {
     const [px, qy] = [powers(p, far), powers(q, far)];
     const tables = [0, 1, 2, 3].map((turn) => {
-      const table = new Int32Array((m + 1) * (n + 1));
-      for (let j = 0; j < n; j++) {
-        for (let i = 0; i < m; i++) {
-          const [x0, y0, x1, y1] = [xs[i]!, ys[j]!, xs[i + 1]!, ys[j + 1]!];
-          const [u, v] = turn === 0 ? [x0, y0] : turn === 1 ? [height - y1, x0] : turn === 2 ? [width - x1, height - y1] : [y0, width - x1];
-          const own = cellNumber(marks[i + j * m]!, cloth[i + j * m]!, x1 - x0, y1 - y0, turn, seed);
-          const term = Math.imul(own, Math.imul(px[u]!, qy[v]!));
-          const at = (j + 1) * (m + 1) + i + 1;
-          table[at] = (term + table[at - 1]! + table[at - m - 1]! - table[at - m - 2]!) | 0;
-        }
-      }
-      return table;
+      const at = (own: number, x0: number, y0: number, x1: number, y1: number): number => {
+        const [u, v] = corner(x0, y0, x1, y1, turn);
+        return Math.imul(own, Math.imul(px[u]!, qy[v]!));
+      };
+      const cells = new Weighted(m, n, (i, j) => {
+        const [x0, y0, x1, y1] = [xs[i]!, ys[j]!, xs[i + 1]!, ys[j + 1]!];
+        return at(cellNumber(marks[i + j * m]!, x1 - x0, y1 - y0, turn, seed), x0, y0, x1, y1);
+      });
+      // A drawn edge is a box without width: upright ones become level by an odd turn.
+      const edge = (length: number, upright: boolean): number => mixed(seed + 5, [length, upright === (turn % 2 === 0) ? 1 : 2]);
+      const upright = new Weighted(m + 1, n, (i, j) =>
+        field.uprightDrawn(i, j, j + 1) ? at(edge(ys[j + 1]! - ys[j]!, true), xs[i]!, ys[j]!, xs[i]!, ys[j + 1]!) : 0,
+      );
+      const level = new Weighted(m, n + 1, (i, j) =>
+        field.levelDrawn(j, i, i + 1) ? at(edge(xs[i + 1]! - xs[i]!, false), xs[i]!, ys[j]!, xs[i + 1]!, ys[j]!) : 0,
+      );
+      return { cells, upright, level };
     });
     return (i0: number, j0: number, i1: number, j1: number, turn: number): number => {
-      const t = tables[turn]!;
-      const s = m + 1;
-      const sum = (t[j1 * s + i1]! - t[j0 * s + i1]! - t[j1 * s + i0]! + t[j0 * s + i0]!) | 0;
-      const [x0, y0, x1, y1] = [xs[i0]!, ys[j0]!, xs[i1]!, ys[j1]!];
-      const [u, v] = turn === 0 ? [x0, y0] : turn === 1 ? [height - y1, x0] : turn === 2 ? [width - x1, height - y1] : [y0, width - x1];
+      const { cells, upright, level } = tables[turn]!;
+      const sum = (cells.over(i0, j0, i1, j1) + upright.over(i0 + 1, j0, i1, j1) + level.over(i0, j0 + 1, i1, j1)) | 0;
+      const [u, v] = corner(xs[i0]!, ys[j0]!, xs[i1]!, ys[j1]!, turn);
       return Math.imul(sum, Math.imul(px[far - u]!, qy[far - v]!));
     };
   });
-  return (i0, j0, i1, j1) => {
-    let least = Infinity;
-    for (let turn = 0; turn < 4; turn++) {
-      const number = (halves[0]!(i0, j0, i1, j1, turn) >>> 0) * 0x200000 + (halves[1]!(i0, j0, i1, j1, turn) & 0x1fffff);
-      if (number < least) least = number;
-    }
-    return least;
+  const number = (i0: number, j0: number, i1: number, j1: number, turn: number): number =>
+    (halves[0]!(i0, j0, i1, j1, turn) >>> 0) * 0x200000 + (halves[1]!(i0, j0, i1, j1, turn) & 0x1fffff);
+  return {
+    content: (i0, j0, i1, j1) => Math.min(...[0, 1, 2, 3].map((turn) => number(i0, j0, i1, j1, turn))),
+    upright: (i0, j0, i1, j1) => number(i0, j0, i1, j1, 0),
   };
 }
 

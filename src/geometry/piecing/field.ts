@@ -71,6 +71,8 @@ function levels(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>,
       for (const p of [from, to]) if (p.w === 1) found.add(upright ? p.x : p.y);
     }
   }
+  // Four blocks may meet at the middle with nothing drawn there; in a block of thirds the middle is only in the way.
+  if (!(found.has(far / 3) && found.has((2 * far) / 3))) found.add(far / 2);
   return candidates.filter((v) => found.has(v));
 }
 
@@ -135,7 +137,7 @@ function grid(columns: number, rows: number, value: (i: number, j: number) => nu
 }
 
 /** Cuts a slanted stretch wherever it crosses a cell edge. */
-export function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[], ys: readonly number[]): readonly Stretch[] {
+function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[], ys: readonly number[]): readonly Stretch[] {
   const points = [stretch.from, stretch.to];
   for (const x of xs) {
     const level = { x, y: 0, w: 1 };
@@ -155,7 +157,7 @@ export function cutAtLevels(line: Line, stretch: Stretch, xs: readonly number[],
 }
 
 /** @returns the cell along one axis that holds a slanted part which crosses no cell edge */
-export function cellOf(edges: readonly number[], p: Point, q: Point, axis: 'x' | 'y'): number {
+function cellOf(edges: readonly number[], p: Point, q: Point, axis: 'x' | 'y'): number {
   const least = (axis === 'x' ? compareX(p, q) : compareY(p, q)) <= 0 ? p : q;
   const [n, d] = [least[axis], least.w];
   return Math.min(edges.length - 2, paneIndex(edges, (n - (n % d)) / d));

@@ -14,6 +14,13 @@ export interface Counts {
   readonly joins: readonly number[];
 }
 
+/** Lines that every row and column of the block keeps to: nothing is sewn across them but whole modules. */
+export interface Modules {
+  /** By index into the field's xs and ys: whether a module ends there. */
+  readonly upright: readonly boolean[];
+  readonly level: readonly boolean[];
+}
+
 /** The picture each rectangle of cells shows, by rectId; pictures are numbered from 0. */
 export type Contents = ArrayLike<number>;
 
@@ -22,6 +29,7 @@ export interface Plan {
   readonly tree: Tree;
   /** How often each leaf class is used. */
   readonly used: ReadonlyMap<number, number>;
+  readonly leaves: readonly Cells[];
   /** Joins of rows or columns, by what they show, and how often each is made. */
   readonly joined: ReadonlyMap<number, number>;
   readonly rings: number;
@@ -29,119 +37,174 @@ export interface Plan {
 
 const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 
+/** @returns whether a module ends strictly between two edges */
+export function holds(ends: readonly boolean[], from: number, to: number): boolean {
+  for (let i = from + 1; i < to; i++) if (ends[i]) return true;
+  return false;
+}
+
 /** Rings are looked for in rectangles of at most this many cells a side. */
 const RING_CELLS = 16;
 
 /**
- * Finds the cheapest way to cut a field into leaves by rows and columns, by dynamic programming over all rectangles of
- * cells, smallest first. A row of three is one join, not a join of joins.
- * @param counts how often each class is expected to be used: what its newness costs is shared among so many
+ * Prepares to find the cheapest way to cut a field into leaves by rows and columns, by dynamic programming over all
+ * rectangles of cells, smallest first. A row of three is one join, not a join of joins.
  * @param contents which picture each rectangle of cells shows: joins that show the same are worked out once
- * @returns null when every way would divide a whole patch
+ * @returns a search: given how often everything is expected to be used (what its newness costs is shared among so many)
+ * and where every cut between modules must lie (null: anywhere), the cheapest plan; null when every way would divide a
+ * whole patch
  */
-export function cheapestPlan(leaves: Leaves, weights: Weights, { leaves: counts, joins: joinCounts }: Counts, contents: Contents): Plan | null {
+export function searcher(leaves: Leaves, weights: Weights, contents: Contents): (counts: Counts, modules: Modules | null) => Plan | null {
   const { field, classes, classOf } = leaves;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const size = rectCount(field);
-  const bySize = new Map<string, number>();
-  classes.forEach((leaf, c) => bySize.set(leaf.size, (bySize.get(leaf.size) ?? 0) + counts[c]!));
-  const price = classes.map((leaf, c) => {
-    const own = clothNovelty(leaf, weights) / Math.max(1, counts[c]!);
-    return handling(leaf, weights) + own + sizeNovelty(leaf, weights) / Math.max(1, bySize.get(leaf.size)!);
-  });
-  // Cheapest as a row of columns still open for more, as a column of rows, and as neither.
-  const upright = new Float64Array(size).fill(Infinity);
-  const level = new Float64Array(size).fill(Infinity);
-  const single = new Float64Array(size).fill(Infinity);
-  // What it costs that the finished row or column is one more thing to make.
-  const closing = new Float64Array(joinCounts.length);
-  for (let c = 0; c < closing.length; c++) closing[c] = weights.join / Math.max(1, joinCounts[c]!);
+  // The cheapest as a row of parts still open for more, as a column of parts, as neither, and the cheapest finished of all.
+  const upright = new Float64Array(size);
+  const level = new Float64Array(size);
+  const single = new Float64Array(size);
+  const closed = new Float64Array(size);
+  // Where the last part of the row or column begins, and whether what comes before it is a row (a column) that goes on.
   const uprightAt = new Uint16Array(size);
   const levelAt = new Uint16Array(size);
-  const rings = new Map<number, Ring>();
+  const uprightOpen = new Uint8Array(size);
+  const levelOpen = new Uint8Array(size);
   const findRings = ringFinder(field);
   const id = (i0: number, j0: number, i1: number, j1: number): number => rectId(n, i0, j0, i1, j1);
-  const close = (at: number): number => closing[contents[at]!]!;
-  const best = (at: number): number => Math.min(Math.min(upright[at]!, level[at]!) + close(at), single[at]!);
-  /** As a part of a row: not a row itself. */
-  const inRow = (at: number): number => Math.min(level[at]! + close(at), single[at]!);
-  const inColumn = (at: number): number => Math.min(upright[at]! + close(at), single[at]!);
+  /** rectId(i0, j0, i1, j1) is the sum of acrossAt for the columns and downAt for the rows. */
+  const stride = Math.max(m, n) + 1;
+  const acrossAt = new Float64Array(stride * stride);
+  const downAt = new Float64Array(stride * stride);
+  for (let a = 0; a < stride; a++) {
+    for (let b = a + 1; b < stride; b++) {
+      if (b <= m) acrossAt[a * stride + b] = id(a, 0, b, 1);
+      if (b <= n) downAt[a * stride + b] = id(0, a, 1, b) - id(0, 0, 1, 1);
+    }
+  }
+  const rings = new Map<number, Ring>();
 
-  for (let w = 1; w <= m; w++) {
-    for (let i0 = 0; i0 + w <= m; i0++) {
-      const i1 = i0 + w;
-      for (let h = 1; h <= n; h++) {
-        for (let j0 = 0; j0 + h <= n; j0++) {
-          const j1 = j0 + h;
-          const at = id(i0, j0, i1, j1);
-          const leaf = classOf[at]!;
-          if (leaf >= 0) single[at] = price[leaf]!;
-          for (let i = i0 + 1; i < i1; i++) {
-            if (field.uprightLocked(i, j0, j1)) continue;
-            const [first, second] = [id(i0, j0, i, j1), id(i, j0, i1, j1)];
-            const cost = Math.min(upright[first]!, inRow(first)) + inRow(second);
-            if (cost < upright[at]! - 1e-9) [upright[at], uprightAt[at]] = [cost, i];
-          }
-          for (let j = j0 + 1; j < j1; j++) {
-            if (field.levelLocked(j, i0, i1)) continue;
-            const [first, second] = [id(i0, j0, i1, j), id(i0, j, i1, j1)];
-            const cost = Math.min(level[first]!, inColumn(first)) + inColumn(second);
-            if (cost < level[at]! - 1e-9) [level[at], levelAt[at]] = [cost, j];
-          }
-          if (leaf < 0 && w > 2 && h > 2 && w <= RING_CELLS && h <= RING_CELLS) {
-            for (const ring of findRings({ i0, j0, i1, j1 })) {
-              const parts = [ring.centre, ...ring.arms].map((c) => best(id(c.i0, c.j0, c.i1, c.j1)));
-              const cost = weights.unit['partial-seam ring'] + parts.reduce((sum, p) => sum + p, 0);
-              if (cost < single[at]!) {
-                single[at] = cost;
-                rings.set(at, ring);
+  function weigh({ leaves: counts, joins }: Counts, modules: Modules | null): void {
+    const price = leafPrices(classes, weights, counts);
+    // What it costs that a finished row or column is one more thing to make.
+    const closing = Float64Array.from(joins, (count) => weights.join / Math.max(1, count));
+    for (const table of [upright, level, single]) table.fill(Infinity);
+    rings.clear();
+    for (let w = 1; w <= m; w++) {
+      for (let i0 = 0; i0 + w <= m; i0++) {
+        const i1 = i0 + w;
+        const across = acrossAt[i0 * stride + i1]!;
+        const manyAcross = modules !== null && holds(modules.upright, i0, i1);
+        for (let h = 1; h <= n; h++) {
+          for (let j0 = 0; j0 + h <= n; j0++) {
+            const j1 = j0 + h;
+            const down = downAt[j0 * stride + j1]!;
+            const at = across + down;
+            const leaf = classOf[at]!;
+            const many = manyAcross || (modules !== null && holds(modules.level, j0, j1));
+            let finished = Infinity;
+            if (leaf >= 0 && !many) finished = single[at] = price[leaf]!;
+            let least = Infinity;
+            for (let i = i0 + 1; i < i1; i++) {
+              const [first, second] = [acrossAt[i0 * stride + i]! + down, acrossAt[i * stride + i1]! + down];
+              if (many && !modules!.upright[i]) continue;
+              // A module is finished before it becomes part of a row.
+              const open = many && !holds(modules!.upright, i0, i) ? Infinity : upright[first]!;
+              const cost = (open < closed[first]! ? open : closed[first]!) + closed[second]!;
+              if (cost < least - 1e-9 && !field.uprightLocked(i, j0, j1)) {
+                least = cost;
+                uprightAt[at] = i;
+                uprightOpen[at] = open <= closed[first]! ? 1 : 0;
               }
             }
+            upright[at] = least;
+            least = Infinity;
+            for (let j = j0 + 1; j < j1; j++) {
+              const [first, second] = [across + downAt[j0 * stride + j]!, across + downAt[j * stride + j1]!];
+              if (many && !modules!.level[j]) continue;
+              const open = many && !holds(modules!.level, j0, j) ? Infinity : level[first]!;
+              const cost = (open < closed[first]! ? open : closed[first]!) + closed[second]!;
+              if (cost < least - 1e-9 && !field.levelLocked(j, i0, i1)) {
+                least = cost;
+                levelAt[at] = j;
+                levelOpen[at] = open <= closed[first]! ? 1 : 0;
+              }
+            }
+            level[at] = least;
+            if (leaf < 0 && !many && w > 2 && h > 2 && w <= RING_CELLS && h <= RING_CELLS) {
+              for (const ring of findRings({ i0, j0, i1, j1 })) {
+                const cost = [ring.centre, ...ring.arms].reduce(
+                  (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
+                  weights.unit['partial-seam ring'],
+                );
+                if (cost < finished) {
+                  finished = single[at] = cost;
+                  rings.set(at, ring);
+                }
+              }
+            }
+            const joined = Math.min(upright[at]!, level[at]!) + closing[contents[at]!]!;
+            closed[at] = finished < joined ? finished : joined;
           }
         }
       }
     }
   }
 
-  const used = new Map<number, number>();
-  const joined = new Map<number, number>();
-  let ringCount = 0;
-  const build = (cells: Cells, form: number, continues = false): Tree => {
-    const { i0, j0, i1, j1 } = cells;
-    const at = id(i0, j0, i1, j1);
-    const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
-    const region = rectangle(x0, y0, x1, y1);
-    if (form === LEAF) {
-      used.set(classOf[at]!, (used.get(classOf[at]!) ?? 0) + 1);
-      return leaves.treeOf({ i0, j0, i1, j1 });
-    }
-    if (form === RING) {
-      ringCount++;
-      const { centre, arms } = rings.get(at)!;
-      const part = (c: Cells): Tree => build(c, formOf(c));
-      return { form: 'ring', region, centre: part(centre), arms: [part(arms[0]), part(arms[1]), part(arms[2]), part(arms[3])] };
-    }
-    if (!continues) joined.set(contents[at]!, (joined.get(contents[at]!) ?? 0) + 1);
-    const across = form === UPRIGHT;
-    const cut = across ? uprightAt[at]! : levelAt[at]!;
-    const first: Cells = across ? { i0, j0, i1: cut, j1 } : { i0, j0, i1, j1: cut };
-    const second: Cells = across ? { i0: cut, j0, i1, j1 } : { i0, j0: cut, i1, j1 };
-    const firstAt = id(first.i0, first.j0, first.i1, first.j1);
-    const goesOn = (across ? upright : level)[firstAt]! <= (across ? inRow : inColumn)(firstAt);
-    const line = across ? { a: 1, b: 0, c: field.xs[cut]! } : { a: 0, b: 1, c: field.ys[cut]! };
-    const back = goesOn ? build(first, form, true) : build(first, formOf(first, form));
-    return { form: 'cut', region, line, front: build(second, formOf(second, form)), back };
+  /** Reads the cheapest plan back from the tables. */
+  function read(): Plan {
+    const used = new Map<number, number>();
+    const laid: Cells[] = [];
+    const joined = new Map<number, number>();
+    let ringCount = 0;
+    const build = (cells: Cells, form: number, continues = false): Tree => {
+      const { i0, j0, i1, j1 } = cells;
+      const at = id(i0, j0, i1, j1);
+      const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
+      const region = rectangle(x0, y0, x1, y1);
+      if (form === LEAF) {
+        laid.push(cells);
+        used.set(classOf[at]!, (used.get(classOf[at]!) ?? 0) + 1);
+        return leaves.treeOf(cells);
+      }
+      if (form === RING) {
+        ringCount++;
+        const { centre, arms } = rings.get(at)!;
+        const part = (c: Cells): Tree => build(c, formOf(c));
+        return { form: 'ring', region, centre: part(centre), arms: [part(arms[0]), part(arms[1]), part(arms[2]), part(arms[3])] };
+      }
+      if (!continues) joined.set(contents[at]!, (joined.get(contents[at]!) ?? 0) + 1);
+      const across = form === UPRIGHT;
+      const cut = across ? uprightAt[at]! : levelAt[at]!;
+      const first: Cells = across ? { i0, j0, i1: cut, j1 } : { i0, j0, i1, j1: cut };
+      const second: Cells = across ? { i0: cut, j0, i1, j1 } : { i0, j0: cut, i1, j1 };
+      const goesOn = (across ? uprightOpen : levelOpen)[at] === 1;
+      const line = across ? { a: 1, b: 0, c: field.xs[cut]! } : { a: 0, b: 1, c: field.ys[cut]! };
+      const back = build(first, goesOn ? form : formOf(first), goesOn);
+      const tree: Tree = { form: 'cut', region, line, front: build(second, formOf(second)), back };
+      return continues ? tree : { ...tree, kind: 'joined unit' };
+    };
+    const formOf = ({ i0, j0, i1, j1 }: Cells): number => {
+      const at = id(i0, j0, i1, j1);
+      if (single[at]! <= closed[at]!) return rings.has(at) ? RING : LEAF;
+      // Rows before columns where both are equally good.
+      return level[at]! <= upright[at]! ? LEVEL : UPRIGHT;
+    };
+    const whole: Cells = { i0: 0, j0: 0, i1: m, j1: n };
+    const tree = build(whole, formOf(whole));
+    return { tree, used, leaves: laid, joined, rings: ringCount };
+  }
+
+  return (counts, modules) => {
+    weigh(counts, modules);
+    return closed[id(0, 0, m, n)] === Infinity ? null : read();
   };
-  /** The cheapest form of a rectangle, another than the one given. */
-  const formOf = ({ i0, j0, i1, j1 }: Cells, except = LEAF): number => {
-    const at = id(i0, j0, i1, j1);
-    const u = except === UPRIGHT ? Infinity : upright[at]!;
-    const l = except === LEVEL ? Infinity : level[at]!;
-    if (single[at]! <= Math.min(u, l) + close(at)) return rings.has(at) && classOf[at]! < 0 ? RING : LEAF;
-    // Rows before columns where both are equally good.
-    return l <= u ? LEVEL : UPRIGHT;
-  };
-  const whole: Cells = { i0: 0, j0: 0, i1: m, j1: n };
-  if (best(id(0, 0, m, n)) === Infinity) return null;
-  return { tree: build(whole, formOf(whole)), used, joined, rings: ringCount };
+}
+
+/** What each leaf costs when its newness is shared among as many as are expected of its cloths, and of its size. */
+function leafPrices(classes: Leaves['classes'], weights: Weights, counts: readonly number[]): Float64Array {
+  const bySize = new Map<string, number>();
+  classes.forEach((leaf, c) => bySize.set(leaf.size, (bySize.get(leaf.size) ?? 0) + counts[c]!));
+  return Float64Array.from(classes, (leaf, c) => {
+    const own = clothNovelty(leaf, weights) / Math.max(1, counts[c]!);
+    return handling(leaf, weights) + own + sizeNovelty(leaf, weights) / Math.max(1, bySize.get(leaf.size)!);
+  });
 }

@@ -1,5 +1,5 @@
 import { rectangle, type Convex } from '../convex.ts';
-import { needsTemplate } from '../shape.ts';
+import { needsTemplate, shapeOf } from '../shape.ts';
 import type { Label } from '../patchwork/patchwork.ts';
 import { recognise, type Rect, type Recognised } from './catalogue.ts';
 import { congruence } from './congruence.ts';
@@ -26,7 +26,7 @@ const pairs = (n: number): number => (n * (n + 1)) / 2;
 export const rectId = (rows: number, i0: number, j0: number, i1: number, j1: number): number =>
   ((i1 * (i1 - 1)) / 2 + i0) * pairs(rows) + (j1 * (j1 - 1)) / 2 + j0;
 
-const ONE_PIECE = { pieces: 1, templates: 0, corners: 0 };
+const ONE_PIECE = { pieces: 1, templates: 0, corners: 0, rounds: 0, alone: false };
 
 /** How many choices the search inside one free unit may examine. */
 const FREE_BUDGET = 400;
@@ -59,13 +59,18 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     }
     return found;
   };
-  const unitClass = (tree: Tree, { x0, y0, x1, y1 }: Rect, corners: number): number => {
+  const unitClass = (tree: Tree, cells: Cells, corners: number): number => {
+    const { x0, y0, x1, y1 } = rectOf(field, cells.i0, cells.j0, cells.i1, cells.j1);
+    const alone = drawnRound(field, cells);
     const { root, pieces } = assembled(tree, field.patchwork);
     const templates = root.kind === 'free unit' ? pieces.filter((p) => needsTemplate(p.outline)).length : 0;
     const kind = root.kind ?? 'free unit';
     const [w, h] = [x1 - x0, y1 - y0];
     const size = `${kind} ${corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
-    return classify({ kind, key: congruence(root).key, size, module: Math.min(w, h), pieces: pieces.length, templates, corners });
+    const leaf = { kind, key: congruence(root).key, size, module: Math.min(w, h), pieces: pieces.length, templates, corners, rounds: roundsOf(tree), alone };
+    const c = classify(leaf);
+    if (!alone && classes[c]!.alone) classes[c] = { ...classes[c]!, alone };
+    return c;
   };
 
   for (let i1 = 1; i1 <= m; i1++) {
@@ -84,7 +89,7 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
           const recognised = recognise(rect, slantsInside(field, i0, j0, i1, j1));
           if (!recognised) continue;
           units.set(id, recognised);
-          classOf[id] = unitClass(unitTree(field, { i0, j0, i1, j1 }, recognised), rect, recognised.corners);
+          classOf[id] = unitClass(unitTree(field, { i0, j0, i1, j1 }, recognised), { i0, j0, i1, j1 }, recognised.corners);
         }
       }
     }
@@ -97,7 +102,7 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     if (!found || found.tree.form !== 'cut') continue;
     const tree: Tree = { ...found.tree, kind: 'free unit' };
     free.set(id, tree);
-    classOf[id] = unitClass(tree, rect, 0);
+    classOf[id] = unitClass(tree, { i0, j0, i1, j1 }, 0);
   }
   return {
     field,
@@ -111,6 +116,28 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
       return free.get(id) ?? { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
     },
   };
+}
+
+/** @returns how many rounds of four corner triangles a tree takes off, down to one square piece; 0 when it is anything else */
+function roundsOf(tree: Tree): number {
+  let [inner, taken] = [tree, 0];
+  while (inner.form === 'cut') {
+    const [a, b]: readonly Tree[] = [inner.front, inner.back];
+    const isCorner = (part: Tree): boolean => part.form === 'piece' && part.region.points.length === 3 && !needsTemplate(part.region.points);
+    if (isCorner(a!)) inner = b!;
+    else if (isCorner(b!)) inner = a!;
+    else return 0;
+    taken++;
+  }
+  const square = inner.form === 'piece' && shapeOf(inner.region.points).shape === 'rectangle';
+  return square && taken % 4 === 0 ? taken / 4 : 0;
+}
+
+/** @returns whether a seam is drawn, or the block ends, all round a rectangle of cells */
+function drawnRound(field: Field, { i0, j0, i1, j1 }: Cells): boolean {
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  const upright = [i0, i1].every((i) => i === 0 || i === m || field.uprightDrawn(i, j0, j1) === j1 - j0);
+  return upright && [j0, j1].every((j) => j === 0 || j === n || field.levelDrawn(j, i0, i1) === i1 - i0);
 }
 
 const regionOf = ({ x0, y0, x1, y1 }: Rect): Convex => rectangle(x0, y0, x1, y1);

@@ -15,6 +15,10 @@ export interface LeafClass {
   readonly templates: number;
   /** Corners of a corner-triangle unit, else 0. */
   readonly corners: number;
+  /** Rounds of four corner triangles, one round a turn of 45° inside the other, in a free unit made of nothing else; else 0. */
+  readonly rounds: number;
+  /** Whether every such unit stands alone in the drawing, with a seam drawn all round it. */
+  readonly alone: boolean;
 }
 
 /**
@@ -27,13 +31,24 @@ export interface Weights {
   /** Setting the ruler to one more size of plain piece, or of unit; paid once, shared among all of that size. */
   readonly newPlainSize: number;
   readonly newUnitSize: number;
+  /** A unit in a second, third, … size, beyond what any new size costs. */
+  readonly anotherUnitSize: number;
+  /** What of that is left for a unit that is drawn apart from all its neighbours: nobody would divide it. */
+  readonly alone: number;
   /** Another cloth, or combination of cloths, at a size that is there already. */
   readonly newPlain: number;
   readonly newUnit: number;
+  /** What a plan in a frame of three by three equal modules, or of another number, costs relative to one without a frame. */
+  readonly nineModules: number;
+  readonly modules: number;
+  /** The same where all modules show the same seams the same way up: a block of equal blocks. */
+  readonly equalModules: number;
   /** One more join of rows or columns. */
   readonly join: number;
   /** A corner of a corner-triangle unit. */
   readonly corner: number;
+  /** One more round of corner triangles outside a square in a square. */
+  readonly round: number;
   /** A piece of a free unit that a ruler can cut, and one that needs a template. */
   readonly freePiece: number;
   readonly template: number;
@@ -46,21 +61,27 @@ export const NATURAL: Weights = {
     'half-square triangle': 1.35,
     'quarter-square triangle': 2.2,
     'split quarter-square triangle': 2.1,
-    'flying geese': 2,
+    'flying geese': 1.8,
     'corner-triangle unit': 2.6,
-    'square in a square': 3,
+    'square in a square': 2.4,
     'half-rectangle triangle': 1.8,
     peak: 2.4,
     'joined unit': 0,
-    'partial-seam ring': 2,
+    'partial-seam ring': 0.5,
     'free unit': 3,
   },
   newPlainSize: 1,
-  newUnitSize: 6,
+  newUnitSize: 3,
+  anotherUnitSize: 4,
+  alone: 0.25,
   newPlain: 0.3,
   newUnit: 0.5,
+  nineModules: 0.9,
+  modules: 0.97,
+  equalModules: 0.8,
   join: 0.8,
   corner: 0.9,
+  round: 2.5,
   freePiece: 2.2,
   template: 4.5,
 };
@@ -84,10 +105,16 @@ export const FEWEST: Weights = {
   },
   newPlainSize: 0,
   newUnitSize: 0,
+  anotherUnitSize: 0,
+  alone: 1,
   newPlain: 0,
   newUnit: 0,
+  nineModules: 1,
+  modules: 1,
+  equalModules: 1,
   join: 0.001,
   corner: 1,
+  round: 4,
   freePiece: 1,
   template: 1.001,
 };
@@ -96,7 +123,8 @@ export const FEWEST: Weights = {
 export function handling(leaf: LeafClass, weights: Weights): number {
   if (leaf.kind === 'corner-triangle unit') return weights.unit[leaf.kind] + weights.corner * leaf.corners;
   if (leaf.kind === 'free unit') {
-    const { pieces, templates } = leaf;
+    const { pieces, templates, rounds } = leaf;
+    if (rounds > 0) return weights.unit['square in a square'] + weights.round * (rounds - 1);
     return weights.unit[leaf.kind] + weights.freePiece * (pieces - templates) + weights.template * templates;
   }
   return weights.unit[leaf.kind];
@@ -109,4 +137,7 @@ export const isPlain = (leaf: LeafClass): boolean => leaf.kind === 'square' || l
 export const clothNovelty = (leaf: LeafClass, weights: Weights): number => (isPlain(leaf) ? weights.newPlain : weights.newUnit);
 
 /** @returns what a leaf's size costs once, to be shared among all leaves of that size */
-export const sizeNovelty = (leaf: LeafClass, weights: Weights): number => (isPlain(leaf) ? weights.newPlainSize : weights.newUnitSize);
+export function sizeNovelty(leaf: LeafClass, weights: Weights): number {
+  if (isPlain(leaf)) return weights.newPlainSize;
+  return leaf.alone ? weights.newUnitSize * weights.alone : weights.newUnitSize;
+}

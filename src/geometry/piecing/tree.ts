@@ -3,7 +3,10 @@ import { compareAlong, lineThrough, parallel, side, type Line, type Point } from
 import { labelsIn, type Label, type Patchwork } from '../patchwork/patchwork.ts';
 import type { Assembly, Piece, SewnSeam, UnitKind } from './assembly.ts';
 
-/** How a region comes apart: read backwards it is the sewing order. */
+/**
+ * How a region comes apart: read backwards it is the sewing order. A cut without a kind that is parallel to the cut it
+ * follows belongs to the same join.
+ */
 export type Tree =
   | { readonly form: 'piece'; readonly region: Convex; readonly label: Label }
   | { readonly form: 'cut'; readonly region: Convex; readonly line: Line; readonly front: Tree; readonly back: Tree; readonly kind?: UnitKind }
@@ -41,7 +44,7 @@ function chain(node: Tree & { form: 'cut' }, flatten: boolean): { readonly parts
   const parts: Tree[] = [];
   const seams: SewnSeam[] = [];
   const collect = (part: Tree): void => {
-    const follows = part === node || (flatten && part.form === 'cut' && part.kind === node.kind && parallel(part.line, node.line));
+    const follows = part === node || (flatten && part.form === 'cut' && part.kind === undefined && parallel(part.line, node.line));
     if (!follows || part.form !== 'cut') {
       parts.push(part);
       return;

@@ -1,0 +1,85 @@
+import { framesOf, regularity, type Frame } from './frames.ts';
+import { searcher, type Counts, type Modules, type Plan } from './grid-search.ts';
+import { rectCount, type Leaves } from './leaves.ts';
+import { sideBySide, type Pictures } from './pictures.ts';
+import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
+
+/** How often a search learns from its own plan. */
+const ROUNDS = 4;
+
+/** How many cuts may be weighed in all, whatever the size of the drawing (the first search is always made). */
+const EFFORT = 60_000_000;
+
+/** @returns the cost of a plan with every novelty paid once */
+function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
+  let cost = plan.joined.size * weights.join + plan.rings * weights.unit['partial-seam ring'];
+  const sizes = new Set<string>();
+  const kinds = new Set<string>();
+  for (const [c, count] of plan.used) {
+    const leaf = leaves.classes[c]!;
+    cost += count * handling(leaf, weights) + clothNovelty(leaf, weights);
+    if (!sizes.has(leaf.size)) cost += sizeNovelty(leaf, weights);
+    if (!sizes.has(leaf.size) && kinds.has(leaf.kind)) cost += weights.anotherUnitSize * (leaf.alone ? weights.alone : 1);
+    sizes.add(leaf.size);
+    if (!isPlain(leaf)) kinds.add(leaf.kind);
+  }
+  return cost;
+}
+
+/**
+ * Several views of the whole block, each an expectation of how often every leaf is used: as often as it can be found;
+ * and, for each size that units have here, as if the units of that size were the ones the block is made of.
+ */
+function readings(leaves: Leaves, occurrences: readonly number[]): readonly (readonly number[])[] {
+  const modules = new Set(leaves.classes.filter((leaf) => !isPlain(leaf)).map((leaf) => leaf.module));
+  const asModule = (module: number): readonly number[] =>
+    leaves.classes.map((leaf, c) => (isPlain(leaf) || leaf.module === module ? occurrences[c]! : 0));
+  return [occurrences, ...[...modules].sort((a, b) => a - b).map(asModule)];
+}
+
+/** One search: within which frame, from which expectation. */
+interface Attempt {
+  readonly modules: Modules | null;
+  readonly start: Counts;
+}
+
+/** The searches worth making, the most promising first. */
+function attempts(leaves: Leaves, frames: readonly Frame[], pictures: Pictures): readonly Attempt[] {
+  const [often, ...others] = readings(leaves, sideBySide(leaves.field, leaves.classOf, leaves.classes.length));
+  // Joins shared as widely as they could be, or not minded at all.
+  const within = (modules: Modules | null, hope: readonly number[]): readonly Attempt[] => [
+    { modules, start: { leaves: hope, joins: pictures.counts } },
+    { modules, start: { leaves: hope, joins: pictures.counts.map(() => Infinity) } },
+  ];
+  return [...within(null, often!), ...frames.flatMap(({ modules }) => within(modules, often!)), ...others.flatMap((hope) => within(null, hope))];
+}
+
+/**
+ * The construction an experienced pattern writer would choose: searches under several expectations of how often each
+ * thing is used, learns from each plan what is really used, and keeps the plan that costs least as a whole.
+ * @returns null when every way would divide a whole patch
+ */
+export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures): Plan | null {
+  const { field } = leaves;
+  const frames = framesOf(field, pictures, weights);
+  const search = searcher(leaves, weights, pictures.contents);
+  let passes = Math.max(1, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
+  let best: Plan | null = null;
+  let least = Infinity;
+  for (const { modules, start } of attempts(leaves, frames, pictures)) {
+    let counts = start;
+    for (let round = 0; round < ROUNDS && passes > 0; round++, passes--) {
+      const plan = search(counts, modules);
+      if (!plan) break;
+      const cost = fullCost(plan, leaves, weights) * regularity(plan, frames);
+      if (cost < least - 1e-9) [best, least] = [plan, cost];
+      const next: Counts = {
+        leaves: start.leaves.map((hope, c) => plan.used.get(c) ?? hope / 2),
+        joins: pictures.counts.map((hope, c) => plan.joined.get(c) ?? hope / 2),
+      };
+      if (next.leaves.every((v, c) => v === counts.leaves[c]) && next.joins.every((v, c) => v === counts.joins[c])) break;
+      counts = next;
+    }
+  }
+  return best;
+}
