@@ -12,6 +12,7 @@ export function pressing(step: Unworded, darkness: Darkness, fabricName: (id: st
   const pieces = step.parts.filter((part) => 'cut' in part.from);
   const fabrics = [...new Set(pieces.map((part) => ('cut' in part.from ? part.from.fabric : '')))];
   const darkest = fabrics.reduce<string | null>((best, f) => (best === null || darkness(f) > darkness(best) ? f : best), null);
+  if (step.joins.length === 0) return 'Press flat.';
   if (step.kind === 'partial-seam ring') return 'Press every seam away from the centre.';
   if (step.kind === 'quarter-square triangle') return 'Press the halves toward the darker fabric and the long seam open.';
   if (step.kind === 'flying geese') return 'Press toward the small triangles.';

@@ -58,7 +58,7 @@ export function stepsOf(piecing: Piecing, list: CutList, rules: SewingRules): re
     return { number, ...made, text: instruction(made, words), press: pressing(made, rules.darkness, rules.words.fabricName, row) };
   };
   const steps = piecing.units.map((unit, i) => write(unit.places[0]!.assembly, unit, i + 1));
-  return piecing.root.piece ? steps : [...steps, write(piecing.root, null, steps.length + 1)];
+  return [...steps, write(piecing.root, null, steps.length + 1)];
 }
 
 /** @returns whether a unit has a seam that runs along neither side of the block: only there is anything trimmed */

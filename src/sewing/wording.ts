@@ -31,6 +31,7 @@ function measured({ unfinished: { width, height } }: Unworded, { unit }: Vocabul
 }
 
 function howTo(step: Unworded, words: Vocabulary): string {
+  if (step.joins.length === 0) return `The block is one piece, ${partName(step.parts[0]!, words)}: there is nothing to sew.`;
   const allowance = printLength(words.seam, words.unit);
   switch (step.kind) {
     case 'half-square triangle':

@@ -84,10 +84,19 @@ export function recognise(rect: Rect, inside: readonly Stretch[]): Recognised | 
     }
   }
   const corners = inside.map((s) => cornerOf(rect, s));
-  if (inside.length > 0 && inside.length <= 4 && corners.every((c) => c >= 0) && new Set(corners).size === corners.length) {
+  if (inside.length > 0 && inside.length <= 4 && corners.every((c) => c >= 0) && apart(rect, inside, corners)) {
     return { kind: 'corner-triangle unit', lines: inside.map((s) => line(s.from, s.to)), corners: inside.length };
   }
   return null;
+}
+
+/** @returns whether the cut-off corners are all different ones and none reaches into its neighbour */
+function apart({ x0, y0, x1, y1 }: Rect, inside: readonly Stretch[], corners: readonly number[]): boolean {
+  const legs = [0, 0, 0, 0];
+  inside.forEach(({ from, to }, i) => (legs[corners[i]!]! += to.x - from.x));
+  // Sides in the order top, right, bottom, left, each between two corners.
+  const fits = legs.every((leg, i) => leg + legs[(i + 1) % 4]! <= (i % 2 === 0 ? x1 - x0 : y1 - y0));
+  return new Set(corners).size === corners.length && fits;
 }
 
 /** @returns which corner (0 top left, clockwise) the stretch cuts off at 45°, −1 when it does not */
