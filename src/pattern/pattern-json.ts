@@ -1,0 +1,103 @@
+import type { Cut } from '../cutting/cut.ts';
+import { formatLength } from '../measure/lengths.ts';
+import type { Rational } from '../measure/rational.ts';
+import type { Step } from '../sewing/step.ts';
+import { cornersOf, exactText } from './exact-text.ts';
+import type { Alternative, Cloth, Pattern, Size, UnitLine } from './pattern.ts';
+
+/** Width and height in the block's unit, as `parseLength` reads them: "12 1/2". */
+type SizeText = readonly [string, string];
+
+const sizeText = ({ width, height }: Size): SizeText => [formatLength(width), formatLength(height)];
+
+/**
+ * @returns the pattern as a plain object for other programs. Every length is text in the block's unit, whole part and fraction
+ * ("4 7/8"), also in centimetres. `patches` are the pieces of the sewn block; `cuts` count squares before any diagonal cut.
+ */
+export function patternJson(pattern: Pattern) {
+  const { block, choices, figures, lattice } = pattern;
+  return {
+    block: { name: block.name, finished: sizeText(block.finished), unfinished: sizeText(block.unfinished), unit: block.unit },
+    choices: {
+      seam: formatLength(choices.seam),
+      ruler: formatLength(choices.ruler),
+      trim: formatLength(choices.trim),
+      width: formatLength(choices.width),
+      blocks: choices.blocks,
+      methods: choices.methods,
+    },
+    way: pattern.way,
+    patches: figures.pieces,
+    seams: figures.seams,
+    partialSeams: figures.partialSeams,
+    setInSeams: figures.setInSeams,
+    differentUnits: figures.differentUnits,
+    units: pattern.units.map(unitJson),
+    cuts: pattern.cuts.map((cut) => cutJson(cut, lattice.step)),
+    steps: pattern.steps.map(stepJson),
+    fabrics: pattern.fabrics.map(clothJson),
+    alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
+    proof: { holds: pattern.proof.holds, seams: pattern.proof.seams, faults: pattern.proof.faults },
+    notes: pattern.notes,
+    cautions: pattern.cautions,
+  };
+}
+
+const unitJson = ({ unit, count, finished, unfinished, method, methods, pieces }: UnitLine) => ({
+  id: unit.id,
+  kind: unit.kind,
+  count,
+  finished: sizeText(finished),
+  unfinished: sizeText(unfinished),
+  method,
+  methods,
+  pieces,
+});
+
+const cutJson = (cut: Cut, step: Rational) => ({
+  id: cut.id,
+  fabric: cut.fabric,
+  quantity: cut.quantity,
+  shape: cut.shape,
+  width: formatLength(cut.width),
+  height: formatLength(cut.height),
+  exact: cut.exact && { width: exactText(cut.exact.width), height: exactText(cut.exact.height) },
+  subcut: cut.subcut,
+  ...(cut.diagonals && { diagonals: cut.diagonals }),
+  for: [...new Set(cut.uses.map((use) => use.unit))],
+  uses: cut.uses,
+  spare: cut.spare,
+  /** Finished corners, from the left and the top of the rectangle that holds them. */
+  ...(cut.template && { corners: cornersOf(cut.template, step).map(([x, y]): SizeText => [formatLength(x), formatLength(y)]) }),
+});
+
+const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press }: Step) => ({
+  number,
+  text,
+  makes,
+  kind,
+  count,
+  method,
+  finished: sizeText(finished),
+  unfinished: sizeText(unfinished),
+  trimmed,
+  press,
+});
+
+const clothJson = ({ fabric, strips, length, buy }: Cloth) => ({
+  id: fabric.id,
+  name: fabric.name,
+  strips: strips.map(({ width, count }) => ({ width: formatLength(width), count })),
+  length: formatLength(length),
+  buy,
+});
+
+const alternativeJson = ({ way, goodFor, figures }: Alternative) => ({
+  way,
+  goodFor,
+  patches: figures.pieces,
+  seams: figures.seams,
+  partialSeams: figures.partialSeams,
+  setInSeams: figures.setInSeams,
+  differentUnits: figures.differentUnits,
+});

@@ -1,0 +1,190 @@
+import { equals, ZERO, type Rational } from '../measure/rational.ts';
+import { printLength } from '../measure/lengths.ts';
+import type { Fabric } from '../block/block.ts';
+import type { Cut } from '../cutting/cut.ts';
+import type { Figures } from '../geometry/piecing/assembly.ts';
+import type { Step } from '../sewing/step.ts';
+import { cornersOf } from './exact-text.ts';
+import type { Cloth, Pattern, Size } from './pattern.ts';
+import { columnsOf, padded, wrapped } from './plain-lines.ts';
+
+/** Columns of the narrowest terminal that is still common. */
+const COLUMNS = 80;
+const INDENT = '  ';
+
+type Lines = readonly string[];
+
+/** @returns the pattern as plain text for a terminal or a printer, no line wider than 80 columns, ending in a line break */
+export function patternText(pattern: Pattern): string {
+  const parts: readonly Lines[] = [
+    headOf(pattern),
+    warningOf(pattern),
+    section('Materials', materials(pattern)),
+    section('Before you cut', bullets(pattern.notes)),
+    section('Cutting', pattern.fabrics.flatMap((cloth, i) => [...(i > 0 ? [''] : []), ...cutsOf(cloth, pattern)])),
+    section('Units', units(pattern)),
+    section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),
+    section('Proof', proofLines(pattern)),
+    section('Other ways to sew it', otherWays(pattern)),
+    boxed('Take care', pattern.cautions),
+  ];
+  const text = parts.filter((part) => part.length > 0).map((part) => part.join('\n'));
+  return `${text.join('\n\n')}\n`;
+}
+
+const paragraph = (text: string, first = INDENT): Lines => wrapped(text, COLUMNS, first);
+const bullets = (sentences: readonly string[]): Lines => sentences.flatMap((sentence) => paragraph(sentence, `${INDENT}- `));
+const section = (title: string, lines: Lines): Lines => (lines.length === 0 ? [] : [title, '-'.repeat(title.length), ...lines]);
+
+/** @returns "1 seam", "2 seams" */
+const several = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
+
+/** @returns "A", "A and B", "A, B and C" */
+function listed(words: readonly string[]): string {
+  const last = words.at(-1) ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
+}
+
+const sizeOf = ({ width, height }: Size, { block }: Pattern): string =>
+  `${printLength(width, block.unit, 'bare')} by ${printLength(height, block.unit)}`;
+
+function headOf(pattern: Pattern): Lines {
+  const { block, choices, figures, way } = pattern;
+  const length = (value: Rational): string => printLength(value, block.unit);
+  const title = wrapped(block.name.trim() || 'Block', COLUMNS);
+  const trim = equals(choices.trim, ZERO) ? '' : `, with ${length(choices.trim)} to trim off where a seam is diagonal`;
+  return [
+    ...title,
+    '='.repeat(Math.max(...title.map(columnsOf))),
+    ...paragraph(`${sizeOf(block.finished, pattern)} finished, ${sizeOf(block.unfinished, pattern)} unfinished`, ''),
+    ...(choices.blocks > 1 ? [`All that follows is for ${choices.blocks} blocks.`] : []),
+    ...paragraph(`Way to sew it: ${way}; ${figuresText(figures)}.`, ''),
+    ...paragraph(`Seam allowance ${length(choices.seam)}, cut sizes up to the next ${length(choices.ruler)} of the ruler${trim}.`, ''),
+  ];
+}
+
+function figuresText({ pieces, seams, partialSeams, setInSeams, differentUnits }: Figures): string {
+  const said = [several(pieces, 'piece'), several(seams, 'seam')];
+  if (differentUnits > 0) said.push(several(differentUnits, 'different unit'));
+  if (partialSeams > 0) said.push(several(partialSeams, 'partial seam'));
+  if (setInSeams > 0) said.push(several(setInSeams, 'set-in seam'));
+  return said.join(', ');
+}
+
+/** What must be seen before anything else. */
+function warningOf({ proof }: Pattern): Lines {
+  const warning = 'Sewn back in exact arithmetic, this pattern is not the drawing: see the proof below.';
+  return proof.holds ? [] : boxed('Do not cut yet', [warning]);
+}
+
+const nameOf = ({ name, id }: Fabric): string => name.trim() || id;
+
+function materials(pattern: Pattern): Lines {
+  const { fabrics, choices, block } = pattern;
+  const wide = Math.max(...fabrics.map(({ buy }) => columnsOf(buy)));
+  return [
+    ...fabrics.flatMap(({ fabric, buy }) => paragraph(nameOf(fabric), `${INDENT}${padded(buy, wide)}  `)),
+    ...paragraph(`Cloth of ${printLength(choices.width, block.unit)} usable width.`),
+  ];
+}
+
+const shapeOf = ({ shape, quantity }: Cut): string => (quantity === 1 ? shape : `${shape}s`);
+
+const cutSizeOf = (cut: Cut, pattern: Pattern): string =>
+  cut.shape === 'square' ? printLength(cut.width, pattern.block.unit) : sizeOf(cut, pattern);
+
+/** One fabric's part of the cutting list; its columns line up with those of the other fabrics. */
+function cutsOf({ fabric, buy, strips }: Cloth, pattern: Pattern): Lines {
+  const widest = (text: (cut: Cut) => string): number => Math.max(...pattern.cuts.map((cut) => columnsOf(text(cut))));
+  const columns: readonly (readonly [(cut: Cut) => string, 'left' | 'right'])[] = [
+    [({ id }) => `cut ${id}`, 'left'],
+    [({ quantity }) => `${quantity}`, 'right'],
+    [shapeOf, 'left'],
+    [(cut) => cutSizeOf(cut, pattern), 'left'],
+  ];
+  const widths = columns.map(([text]) => widest(text));
+  const row = (cut: Cut): Lines => {
+    const cells = columns.map(([text, side], i) => padded(text(cut), widths[i]!, side));
+    const details = detailsOf(cut, pattern).flatMap((detail) => paragraph(detail, ' '.repeat(widths[0]! + widths[1]! + 8)));
+    return [...paragraph(purposeOf(cut), `    ${cells.join('  ')}  `), ...details];
+  };
+  const bands = strips.map(({ width, count }) => `${several(count, 'strip')} ${printLength(width, pattern.block.unit)} wide`);
+  return [
+    ...paragraph(`${nameOf(fabric)} (${buy})`),
+    ...pattern.cuts.filter((cut) => cut.fabric === fabric.id).flatMap(row),
+    ...(bands.length === 0 ? [] : paragraph(`from ${listed(bands)}`, '    ')),
+  ];
+}
+
+/** Where the pieces of a line go, and what is cut of them first. */
+function purposeOf(cut: Cut): string {
+  const places = [...new Set(cut.uses.map(({ unit }) => (unit === 'block' ? 'the block' : unit)))];
+  const said = [`for ${listed(places)}`];
+  if (cut.subcut === 'once') said.push('cut once on the diagonal');
+  if (cut.subcut === 'twice') said.push('cut twice on the diagonals');
+  if (cut.spare > 0) said.push(`${cut.spare} to spare`);
+  return said.join(', ');
+}
+
+/** What a line of the list cannot say in a few words: which diagonals, which outline. */
+function detailsOf({ diagonals, template }: Cut, { lattice, block }: Pattern): readonly string[] {
+  const details: string[] = [];
+  if (diagonals) {
+    const hands = [
+      ...(diagonals.falling > 0 ? [`${diagonals.falling} from the top left to the bottom right`] : []),
+      ...(diagonals.rising > 0 ? [`${diagonals.rising} from the bottom left to the top right`] : []),
+    ];
+    details.push(`Right side up, standing on the short side, cut ${listed(hands)}.`);
+  }
+  if (template) {
+    const bare = (length: Rational): string => printLength(length, block.unit, 'bare');
+    const places = cornersOf(template, lattice.step).map(([x, y]) => `${bare(x)} by ${bare(y)}`);
+    details.push(`Finished corners, across by down: ${places.join('; ')}. Add the seam allowance all round.`);
+  }
+  return details;
+}
+
+function units(pattern: Pattern): Lines {
+  const ids = Math.max(...pattern.units.map(({ unit }) => unit.id.length));
+  const counts = Math.max(...pattern.units.map(({ count }) => `${count}`.length));
+  return pattern.units.flatMap(({ unit, count, method, finished, unfinished, pieces }) => {
+    const start = `${INDENT}${padded(unit.id, ids)}  make ${padded(`${count}`, counts, 'right')}  `;
+    const how = method === null ? several(pieces, 'piece') : method.replaceAll('-', ' ');
+    return [
+      ...paragraph(`${unit.kind}, ${how}`, start),
+      ...paragraph(`${sizeOf(finished, pattern)} finished, ${sizeOf(unfinished, pattern)} unfinished`, ' '.repeat(start.length)),
+    ];
+  });
+}
+
+function stepLines(step: Step, pattern: Pattern): Lines {
+  const start = `${INDENT}${padded(`${step.number}`, `${pattern.steps.length}`.length, 'right')}. `;
+  const below = ' '.repeat(start.length);
+  const block = step.count === 1 ? 'The block' : `The ${step.count} blocks`;
+  return [
+    ...paragraph(step.makes === 'block' ? block : `Unit ${step.makes}, ${step.kind}`, start),
+    ...paragraph(step.text, below),
+    ...(step.press === '' ? [] : paragraph(step.press, below)),
+  ];
+}
+
+function proofLines({ proof }: Pattern): Lines {
+  if (!proof.holds) return bullets(proof.faults);
+  const seams = `${several(proof.seams, 'seam')}, ${proof.seams === 1 ? '' : 'all '}straight`;
+  return paragraph(`Sewn back in exact arithmetic: ${seams}, and the result is the drawing.`);
+}
+
+function otherWays({ alternatives, way: chosen }: Pattern): Lines {
+  return alternatives
+    .filter(({ way }) => way !== chosen)
+    .flatMap(({ way, goodFor, figures }) => paragraph(`${way}: ${figuresText(figures)}. ${goodFor}`, `${INDENT}- `));
+}
+
+/** @returns sentences in a frame, for what must not be overlooked */
+function boxed(title: string, sentences: readonly string[]): Lines {
+  if (sentences.length === 0) return [];
+  const inside = COLUMNS - 4;
+  const lines = sentences.flatMap((sentence) => wrapped(sentence, inside, '- '));
+  const edge = '-'.repeat(inside + 2);
+  return [`+- ${title} ${edge.slice(title.length + 3)}+`, ...lines.map((line) => `| ${padded(line, inside)} |`), `+${edge}+`];
+}
