@@ -1,0 +1,28 @@
+import { methodsOfKinds, ways } from './choices.ts';
+
+const kinds = methodsOfKinds.map(([kind, methods]) => `  ${kind.padEnd(30)} ${methods.join(', ')}`);
+
+/** What `piecewright --help` prints. */
+export const HELP = `piecewright: the sewing pattern of a painted block, proven
+
+  piecewright plan FILE [--json]   print the pattern as text, or as data
+  piecewright check FILE           say whether the file is sound and the proof of its pattern holds
+
+FILE is a block file; - stands for what is piped in.
+
+Choices, each before what the file says and what is usual:
+  --method "KIND=METHOD"   how one kind of unit is cut and sewn; may be given for several kinds
+  --trim LENGTH            added to cuts that meet a diagonal seam, to trim off after sewing; 0
+  --seam LENGTH            seam allowance; 1/4 in. or 0,75 cm
+  --ruler LENGTH           smallest step of the ruler; 1/8 in. or 1 mm
+  --way WAY                ${ways.join(', ')}
+  --blocks NUMBER          how many blocks to cut for; 1
+  --width LENGTH           usable width of the cloth; 42 in. or 107 cm
+
+  --help, --version
+
+A LENGTH is in the block's unit: 3/8, 1 1/4, 0.5. Kinds and their methods, the usual one first:
+${kinds.join('\n')}
+
+Ends with 0; with 1 where the file or the drawing is at fault; with 2 where the command is.
+`;

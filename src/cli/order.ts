@@ -1,0 +1,64 @@
+import { parseArgs } from 'node:util';
+import { quoted } from '../block/problems.ts';
+import { bad, good, type Result } from '../measure/problem.ts';
+
+/** The choices as typed, not yet read: lengths need the unit of the block they are for. */
+export interface Wishes {
+  readonly method?: readonly string[];
+  readonly trim?: string;
+  readonly seam?: string;
+  readonly ruler?: string;
+  readonly width?: string;
+  readonly way?: string;
+  readonly blocks?: string;
+}
+
+/** What the person asks the program to do. */
+export type Order =
+  | { readonly command: 'help' | 'version' }
+  | { readonly command: 'plan' | 'check'; readonly file: string; readonly json: boolean; readonly wishes: Wishes };
+
+const OPTIONS = {
+  method: { type: 'string', multiple: true },
+  trim: { type: 'string' },
+  seam: { type: 'string' },
+  ruler: { type: 'string' },
+  way: { type: 'string' },
+  blocks: { type: 'string' },
+  width: { type: 'string' },
+  json: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+  version: { type: 'boolean', short: 'v' },
+} as const;
+
+type Option = keyof typeof OPTIONS;
+
+const isOption = (name: string): name is Option => Object.hasOwn(OPTIONS, name);
+const wrong = (sentence: string): Result<never> => bad('usage', sentence);
+
+/** @returns what the arguments ask for, or in one sentence why they cannot be followed and what is possible */
+export function readOrder(args: readonly string[]): Result<Order> {
+  // Not strict: the sentences about wrong options are our own, for Node's run over several lines.
+  const parsed = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true, strict: false, tokens: true });
+  const { tokens, positionals, values } = parsed;
+  for (const token of tokens) {
+    if (token.kind !== 'option') continue;
+    const { name, rawName, value } = token;
+    if (!isOption(name)) {
+      return wrong(`There is no option ${quoted(rawName)}; the options are ${Object.keys(OPTIONS).map((each) => `--${each}`).join(', ')}.`);
+    }
+    const { type } = OPTIONS[name];
+    if (type === 'boolean' && value !== undefined) return wrong(`The option --${name} stands alone; leave out ${quoted(value)}.`);
+    if (type === 'string' && value === undefined) return wrong(`The option --${name} needs a value; see piecewright --help.`);
+  }
+  if (values.help) return good({ command: 'help' });
+  if (values.version) return good({ command: 'version' });
+  const [command, file, ...others] = positionals;
+  if (command === undefined) return wrong('Say what to do: piecewright plan FILE or piecewright check FILE; --help tells more.');
+  if (command !== 'plan' && command !== 'check') return wrong(`There is no command ${quoted(command)}; the commands are plan and check.`);
+  if (file === undefined) return wrong(`Name the block file: piecewright ${command} FILE, or ${command} - to read what is piped in.`);
+  if (others.length > 0) return wrong(`One file at a time: leave out ${quoted(others.join(' '))}.`);
+  const { json = false, help: _, version: __, ...wishes } = values;
+  if (json && command === 'check') return wrong('The option --json goes with plan; check answers in one sentence.');
+  return good({ command, file, json: json === true, wishes: wishes as Wishes });
+}

@@ -1,0 +1,78 @@
+import packageJson from '../../package.json' with { type: 'json' };
+import { parseBlock } from '../files/block-file.ts';
+import { makePattern } from '../pattern/make-pattern.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { patternJson } from '../pattern/pattern-json.ts';
+import { patternText } from '../pattern/pattern-text.ts';
+import { harmless } from '../pattern/plain-lines.ts';
+import { readBlockText } from './block-text.ts';
+import { choicesIn, readChoices } from './choices.ts';
+import { HELP } from './help.ts';
+import { readOrder, type Order } from './order.ts';
+
+/** What the program says and how it ends: 0, 1 where the file or the drawing is at fault, 2 for wrong usage. */
+export interface Answer {
+  /** For standard output; empty where there is nothing to print. */
+  readonly print: string;
+  /** One sentence for standard error, null where all is well. */
+  readonly complaint: string | null;
+  readonly exit: 0 | 1 | 2;
+}
+
+const printed = (print: string): Answer => ({ print, complaint: null, exit: 0 });
+const refused = (exit: 1 | 2, sentence: string): Answer => ({ print: '', complaint: harmless(sentence), exit });
+
+/** @returns the answer to a command line */
+export async function run(args: readonly string[], standardInput: NodeJS.ReadableStream): Promise<Answer> {
+  const order = readOrder(args);
+  if (!order.ok) return refused(2, order.problem.sentence);
+  switch (order.value.command) {
+    case 'help':
+      return printed(HELP);
+    case 'version':
+      return printed(`${packageJson.version}\n`);
+    default:
+      return answer(order.value, standardInput);
+  }
+}
+
+type BlockOrder = Extract<Order, { readonly file: string }>;
+
+async function answer({ command, file, json, wishes }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
+  const typed = readChoices(wishes);
+  if (!typed.ok) return refused(2, typed.problem.sentence);
+  const text = await readBlockText(file, standardInput);
+  if (!text.ok) return refused(1, text.problem.sentence);
+  const block = parseBlock(text.value);
+  if (!block.ok) return refused(1, block.problem.sentence);
+  const choices = choicesIn(block.value.finished.unit, typed.value);
+  if (!choices.ok) return refused(2, choices.problem.sentence);
+  const pattern = makePattern(block.value, choices.value);
+  if (!pattern.ok) return refused(1, pattern.problem.sentence);
+  const { way } = choices.value;
+  if (way !== undefined && way !== pattern.value.way) {
+    const offered = [pattern.value, ...pattern.value.alternatives].map((other) => `"${other.way}"`);
+    return refused(2, `--way: this block has no way "${way}"; choose ${offered.join(' or ')}.`);
+  }
+  return report(command, pattern.value, json);
+}
+
+/** @returns what to say about a pattern; one whose proof does not hold is printed with a complaint, never as if it were sound */
+export function report(command: 'plan' | 'check', pattern: Pattern, json: boolean): Answer {
+  const { proof, figures, block } = pattern;
+  const [fault = ''] = proof.faults;
+  const warning = `Do not cut yet: sewn back in exact arithmetic, ${block.name} is not the drawing: ${fault}`;
+  const complaint = proof.holds ? null : harmless(warning);
+  const exit = proof.holds ? 0 : 1;
+  if (command === 'plan') return { print: json ? dataText(patternJson(pattern)) : patternText(pattern), complaint, exit };
+  const seams = `${figures.seams} ${figures.seams === 1 ? 'seam' : 'seams'}`;
+  const pieces = `${figures.pieces} ${figures.pieces === 1 ? 'piece' : 'pieces'}`;
+  const verdict = `${block.name} is sound: ${pieces}, ${seams}; sewn back in exact arithmetic it is the drawing.`;
+  return { print: proof.holds ? `${harmless(verdict)}\n` : '', complaint, exit };
+}
+
+/** JSON whose strings hold no character that could steer a terminal. */
+function dataText(data: unknown): string {
+  const escaped = (sign: string): string => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`;
+  return `${JSON.stringify(data, null, 2).replace(/[\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]/g, escaped)}\n`;
+}
