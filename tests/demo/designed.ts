@@ -35,10 +35,10 @@ export const designed: Readonly<Record<string, Designed>> = {
   '05-eddy': { units: { 'split quarter-square triangle': 16 }, pieces: 48 },
   // Head 2, wrists 2, wingtips 2, neck and tail; the body's lower half with two corners; the bill, a kite; 9 plain pieces.
   '06-kittiwake': { units: { 'half-square triangle': 8, 'corner-triangle unit': 1, 'free unit': 1 }, pieces: 16 + 3 + 3 + 9 },
-  // Two sails, a hull with two corners, a pennant, three waves; the mast and the sky on its six sides.
+  // Two sails, a hull with two corners, three waves; the mast, the flag and the sky on its six sides.
   '07-guild-sloop': {
-    units: { 'half-rectangle triangle': 2, 'corner-triangle unit': 1, 'half-square triangle': 1, 'flying geese': 3 },
-    pieces: 4 + 3 + 2 + 9 + 7,
+    units: { 'half-rectangle triangle': 2, 'corner-triangle unit': 1, 'flying geese': 3 },
+    pieces: 4 + 3 + 9 + 8,
   },
   // Nine flags, three of them strips and checks of plain pieces; six short sashes, four long ones, two sides.
   '08-code-flags': {
