@@ -83,7 +83,7 @@ console.log(`\n  Median ratio of ${ratios.length} blocks: ${middle} (from ${leas
 const star = blockNamed('cases', 'sawtooth-star-12');
 growth([
   { name: 'Sawtooth stars', at: (cells) => drawingOf(tiled(star, cells / star.grid.columns)) },
-  ...[5, 2, 3, 4].map((fabrics) => ({
+  ...[5, 3, 4, 2].map((fabrics) => ({
     name: `Random halves, ${fabrics} fabrics`,
     at: (cells: number) => drawingOf(randomHalves(cells, fabrics, 1000 * cells + fabrics)),
   })),
