@@ -10,6 +10,9 @@ export interface Cells {
   readonly j1: number;
 }
 
+/** Up to how many equal parts a side the block is divided into for the free search. */
+const EQUAL_PARTS = 6;
+
 /** At most this many different rectangles are searched freely in one drawing. */
 const MOST = 400;
 
@@ -25,7 +28,7 @@ export function freeCandidates(field: Field): readonly Cells[] {
     if (field.slantsIn(cells.i0, cells.j0, cells.i1, cells.j1) > 0) found.set(`${cells.i0} ${cells.j0} ${cells.i1} ${cells.j1}`, cells);
   };
   for (const cluster of clusters(field)) add(cluster);
-  for (const part of equalParts(field)) add(part);
+  for (let k = 1; k <= EQUAL_PARTS; k++) equalParts(field, k).forEach(add);
   const large = [...found.values()].slice(0, MOST);
   for (let j = 0; j < n; j++) for (let i = 0; i < m; i++) add({ i0: i, j0: j, i1: i + 1, j1: j + 1 });
   const single = [...found.values()].filter((c) => c.i1 - c.i0 === 1 && c.j1 - c.j0 === 1);
@@ -74,18 +77,13 @@ function after(edges: readonly number[], p: Point, axis: 'x' | 'y'): number {
   return edges[at]! * p.w === p[axis] ? at : at + 1;
 }
 
-/** The parts of the block cut into k by k equal ones, k from 1 to 6, where cells allow. */
-function equalParts(field: Field): readonly Cells[] {
-  const parts: Cells[] = [];
-  const { width, height } = field.patchwork;
-  for (let k = 1; k <= 6; k++) {
-    if (width % k !== 0 || height % k !== 0) continue;
-    const columns = Array.from({ length: k + 1 }, (_, i) => field.xs.indexOf((i * width) / k));
-    const rows = Array.from({ length: k + 1 }, (_, j) => field.ys.indexOf((j * height) / k));
-    if (columns.includes(-1) || rows.includes(-1)) continue;
-    for (let j = 0; j < k; j++) {
-      for (let i = 0; i < k; i++) parts.push({ i0: columns[i]!, j0: rows[j]!, i1: columns[i + 1]!, j1: rows[j + 1]! });
-    }
-  }
-  return parts;
+/** @returns the a by a equal parts of a block, row by row; none where they do not end between cells */
+export function equalParts(field: Field, a: number): readonly Cells[] {
+  const ends = (edges: readonly number[]): readonly number[] => {
+    const far = edges.at(-1)!;
+    return edges.flatMap((e, i) => ((e * a) % far === 0 ? [i] : []));
+  };
+  const [columns, rows] = [ends(field.xs), ends(field.ys)];
+  if (columns.length !== a + 1 || rows.length !== a + 1) return [];
+  return rows.slice(1).flatMap((j1, j) => columns.slice(1).map((i1, i) => ({ i0: columns[i]!, j0: rows[j]!, i1, j1 })));
 }

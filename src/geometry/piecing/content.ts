@@ -1,4 +1,4 @@
-import type { Field } from './field.ts';
+import { clothsIn, type Field } from './field.ts';
 
 /**
  * Which rectangles of cells have the same seams drawn in them: those with equal numbers do. Unequal
@@ -23,8 +23,8 @@ interface Mark {
 }
 
 /** The number of one cell's picture after `turn` quarter turns clockwise. */
-function cellNumber(marks: readonly Mark[], width: number, height: number, turn: number, seed: number): number {
-  let sum = mixed(seed, turn % 2 === 0 ? [width, height] : [height, width]);
+function cellNumber(marks: readonly Mark[], cloths: readonly number[], width: number, height: number, turn: number, seed: number): number {
+  let sum = mixed(seed, [...cloths, ...(turn % 2 === 0 ? [width, height] : [height, width])]);
   for (const { from, to } of marks) {
     const [p, q] = [spin(from, width, height, turn), spin(to, width, height, turn)];
     // Either way round is the same mark: both directions are added.
@@ -52,6 +52,20 @@ function marksOf(field: Field): readonly (readonly Mark[])[] {
   });
 }
 
+/** The fabrics that show in every cell, as numbers in order. */
+function clothsOf(field: Field): readonly (readonly number[])[] {
+  const numbers = new Map<string, number>();
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  return Array.from({ length: m * n }, (_, cell) => {
+    const [i, j] = [cell % m, (cell - (cell % m)) / m];
+    const shown = clothsIn(field, i, j).map((fabric) => {
+      if (!numbers.has(fabric)) numbers.set(fabric, numbers.size + 1);
+      return numbers.get(fabric)!;
+    });
+    return [...new Set(shown)].sort((a, b) => a - b);
+  });
+}
+
 /** Running sums of position-weighted numbers, for one turn of the block. */
 class Weighted {
   private readonly table: Int32Array;
@@ -74,12 +88,16 @@ class Weighted {
   }
 }
 
-/** @returns numberings of a field's rectangles by what is drawn in them, whatever the cloth: up to quarter turns, and the same way up */
-export function contentOf(field: Field): { readonly content: ContentOf; readonly upright: ContentOf } {
+/**
+ * @param cloth whether the same seams in other cloth count as another picture
+ * @returns numberings of a field's rectangles by what is drawn in them: up to quarter turns, and the same way up
+ */
+export function contentOf(field: Field, cloth: boolean): { readonly content: ContentOf; readonly upright: ContentOf } {
   const { xs, ys } = field;
   const [m, n] = [xs.length - 1, ys.length - 1];
   const [width, height] = [xs[m]!, ys[n]!];
   const marks = marksOf(field);
+  const cloths = cloth ? clothsOf(field) : marks.map(() => []);
   const far = Math.max(width, height);
   /** Where the top-left corner of a box lies after quarter turns clockwise of the block. */
   const corner = (x0: number, y0: number, x1: number, y1: number, turn: number): readonly [number, number] =>
@@ -96,7 +114,7 @@ export function contentOf(field: Field): { readonly content: ContentOf; readonly
       };
       const cells = new Weighted(m, n, (i, j) => {
         const [x0, y0, x1, y1] = [xs[i]!, ys[j]!, xs[i + 1]!, ys[j + 1]!];
-        return at(cellNumber(marks[i + j * m]!, x1 - x0, y1 - y0, turn, seed), x0, y0, x1, y1);
+        return at(cellNumber(marks[i + j * m]!, cloths[i + j * m]!, x1 - x0, y1 - y0, turn, seed), x0, y0, x1, y1);
       });
       // A drawn edge is a box without width: upright ones become level by an odd turn.
       const edge = (length: number, upright: boolean): number => mixed(seed + 5, [length, upright === (turn % 2 === 0) ? 1 : 2]);

@@ -194,3 +194,17 @@ export function clothAt(field: Field, i: number, j: number): Label {
   const row = paneIndex(patchwork.rows, ys[j]!);
   return patchwork.panes[column + row * (patchwork.columns.length - 1)]![0]!.label;
 }
+
+/** @returns the fabrics that show in one cell, each as often as it has atoms there */
+export function clothsIn(field: Field, i: number, j: number): readonly string[] {
+  const { patchwork, xs, ys } = field;
+  const [first, last] = [paneIndex(patchwork.columns, xs[i]!), paneIndex(patchwork.columns, xs[i + 1]!)];
+  const [top, bottom] = [paneIndex(patchwork.rows, ys[j]!), paneIndex(patchwork.rows, ys[j + 1]!)];
+  const found: string[] = [];
+  for (let row = top; row < bottom; row++) {
+    for (let column = first; column < last; column++) {
+      for (const atom of patchwork.panes[column + row * (patchwork.columns.length - 1)]!) found.push(atom.label.fabric);
+    }
+  }
+  return found;
+}

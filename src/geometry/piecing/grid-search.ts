@@ -1,6 +1,7 @@
 import { rectangle } from '../convex.ts';
 import type { Cells } from './clusters.ts';
 import { rectOf } from './field.ts';
+import { ACROSS, AROUND, FREE, JOINED, KEPT } from './keep.ts';
 import { rectCount, rectId, type Leaves } from './leaves.ts';
 import { clothNovelty, handling, sizeNovelty, type Weights } from './price.ts';
 import { ringFinder, type Ring } from './rings.ts';
@@ -12,13 +13,6 @@ export interface Counts {
   readonly leaves: readonly number[];
   /** By number of the picture a rectangle shows. */
   readonly joins: readonly number[];
-}
-
-/** Lines that every row and column of the block keeps to: nothing is sewn across them but whole modules. */
-export interface Modules {
-  /** By index into the field's xs and ys: whether a module ends there. */
-  readonly upright: readonly boolean[];
-  readonly level: readonly boolean[];
 }
 
 /** The picture each rectangle of cells shows, by rectId; pictures are numbered from 0. */
@@ -37,12 +31,6 @@ export interface Plan {
 
 const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 
-/** @returns whether a module ends strictly between two edges */
-export function holds(ends: readonly boolean[], from: number, to: number): boolean {
-  for (let i = from + 1; i < to; i++) if (ends[i]) return true;
-  return false;
-}
-
 /** Rings are looked for in rectangles of at most this many cells a side. */
 const RING_CELLS = 16;
 
@@ -51,10 +39,10 @@ const RING_CELLS = 16;
  * rectangles of cells, smallest first. A row of three is one join, not a join of joins.
  * @param contents which picture each rectangle of cells shows: joins that show the same are worked out once
  * @returns a search: given how often everything is expected to be used (what its newness costs is shared among so many)
- * and where every cut between modules must lie (null: anywhere), the cheapest plan; null when every way would divide a
- * whole patch
+ * and how every rectangle lies to the parts that are to be made by themselves (null: there are none), the cheapest plan;
+ * null when every way would divide a whole patch
  */
-export function searcher(leaves: Leaves, weights: Weights, contents: Contents): (counts: Counts, modules: Modules | null) => Plan | null {
+export function searcher(leaves: Leaves, weights: Weights, contents: Contents): (counts: Counts, kept: Uint8Array | null) => Plan | null {
   const { field, classes, classOf } = leaves;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const size = rectCount(field);
@@ -81,33 +69,38 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
     }
   }
   const rings = new Map<number, Ring>();
+  /** Of parts kept whole: what they cost as a row and as a column. */
+  const keptRow = new Map<number, readonly [number, number]>();
+  let closing = new Float64Array(0);
 
-  function weigh({ leaves: counts, joins }: Counts, modules: Modules | null): void {
+  function weigh({ leaves: counts, joins }: Counts, kept: Uint8Array | null): void {
     const price = leafPrices(classes, weights, counts);
     // What it costs that a finished row or column is one more thing to make.
-    const closing = Float64Array.from(joins, (count) => weights.join / Math.max(1, count));
+    closing = Float64Array.from(joins, (count) => weights.join / Math.max(1, count));
     for (const table of [upright, level, single]) table.fill(Infinity);
     rings.clear();
+    keptRow.clear();
     for (let w = 1; w <= m; w++) {
       for (let i0 = 0; i0 + w <= m; i0++) {
         const i1 = i0 + w;
         const across = acrossAt[i0 * stride + i1]!;
-        const manyAcross = modules !== null && holds(modules.upright, i0, i1);
         for (let h = 1; h <= n; h++) {
           for (let j0 = 0; j0 + h <= n; j0++) {
             const j1 = j0 + h;
             const down = downAt[j0 * stride + j1]!;
             const at = across + down;
             const leaf = classOf[at]!;
-            const many = manyAcross || (modules !== null && holds(modules.level, j0, j1));
+            const lies = kept === null ? FREE : kept[at]!;
+            if (lies === ACROSS) {
+              upright[at] = level[at] = closed[at] = Infinity;
+              continue;
+            }
             let finished = Infinity;
-            if (leaf >= 0 && !many) finished = single[at] = price[leaf]!;
+            if (leaf >= 0 && lies !== AROUND && lies !== JOINED) finished = single[at] = price[leaf]!;
             let least = Infinity;
             for (let i = i0 + 1; i < i1; i++) {
               const [first, second] = [acrossAt[i0 * stride + i]! + down, acrossAt[i * stride + i1]! + down];
-              if (many && !modules!.upright[i]) continue;
-              // A module is finished before it becomes part of a row.
-              const open = many && !holds(modules!.upright, i0, i) ? Infinity : upright[first]!;
+              const open = upright[first]!;
               const cost = (open < closed[first]! ? open : closed[first]!) + closed[second]!;
               if (cost < least - 1e-9 && !field.uprightLocked(i, j0, j1)) {
                 least = cost;
@@ -119,8 +112,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
             least = Infinity;
             for (let j = j0 + 1; j < j1; j++) {
               const [first, second] = [across + downAt[j0 * stride + j]!, across + downAt[j * stride + j1]!];
-              if (many && !modules!.level[j]) continue;
-              const open = many && !holds(modules!.level, j0, j) ? Infinity : level[first]!;
+              const open = level[first]!;
               const cost = (open < closed[first]! ? open : closed[first]!) + closed[second]!;
               if (cost < least - 1e-9 && !field.levelLocked(j, i0, i1)) {
                 least = cost;
@@ -129,7 +121,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
               }
             }
             level[at] = least;
-            if (leaf < 0 && !many && w > 2 && h > 2 && w <= RING_CELLS && h <= RING_CELLS) {
+            if (leaf < 0 && w > 2 && h > 2 && w <= RING_CELLS && h <= RING_CELLS) {
               for (const ring of findRings({ i0, j0, i1, j1 })) {
                 const cost = [ring.centre, ...ring.arms].reduce(
                   (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
@@ -143,6 +135,11 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
             }
             const joined = Math.min(upright[at]!, level[at]!) + closing[contents[at]!]!;
             closed[at] = finished < joined ? finished : joined;
+            // What is to be made by itself is finished before it becomes part of a row.
+            if (lies === KEPT || lies === JOINED) {
+              keptRow.set(at, [upright[at]!, level[at]!]);
+              upright[at] = level[at] = Infinity;
+            }
           }
         }
       }
@@ -184,17 +181,18 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
     };
     const formOf = ({ i0, j0, i1, j1 }: Cells): number => {
       const at = id(i0, j0, i1, j1);
-      if (single[at]! <= closed[at]!) return rings.has(at) ? RING : LEAF;
+      const [asRow, asColumn] = keptRow.get(at) ?? [upright[at]!, level[at]!];
+      if (single[at]! <= Math.min(asRow, asColumn) + closing[contents[at]!]!) return rings.has(at) ? RING : LEAF;
       // Rows before columns where both are equally good.
-      return level[at]! <= upright[at]! ? LEVEL : UPRIGHT;
+      return asColumn <= asRow ? LEVEL : UPRIGHT;
     };
     const whole: Cells = { i0: 0, j0: 0, i1: m, j1: n };
     const tree = build(whole, formOf(whole));
     return { tree, used, leaves: laid, joined, rings: ringCount };
   }
 
-  return (counts, modules) => {
-    weigh(counts, modules);
+  return (counts, kept) => {
+    weigh(counts, kept);
     return closed[id(0, 0, m, n)] === Infinity ? null : read();
   };
 }

@@ -1,5 +1,5 @@
 import { framesOf, regularity, type Frame } from './frames.ts';
-import { searcher, type Counts, type Modules, type Plan } from './grid-search.ts';
+import { searcher, type Counts, type Plan } from './grid-search.ts';
 import { rectCount, type Leaves } from './leaves.ts';
 import { sideBySide, type Pictures } from './pictures.ts';
 import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
@@ -39,7 +39,7 @@ function readings(leaves: Leaves, occurrences: readonly number[]): readonly (rea
 
 /** One search: within which frame, from which expectation. */
 interface Attempt {
-  readonly modules: Modules | null;
+  readonly kept: Uint8Array | null;
   readonly start: Counts;
 }
 
@@ -47,31 +47,33 @@ interface Attempt {
 function attempts(leaves: Leaves, frames: readonly Frame[], pictures: Pictures): readonly Attempt[] {
   const [often, ...others] = readings(leaves, sideBySide(leaves.field, leaves.classOf, leaves.classes.length));
   // Joins shared as widely as they could be, or not minded at all.
-  const within = (modules: Modules | null, hope: readonly number[]): readonly Attempt[] => [
-    { modules, start: { leaves: hope, joins: pictures.counts } },
-    { modules, start: { leaves: hope, joins: pictures.counts.map(() => Infinity) } },
+  const within = (kept: Uint8Array | null, hope: readonly number[]): readonly Attempt[] => [
+    { kept, start: { leaves: hope, joins: pictures.counts } },
+    { kept, start: { leaves: hope, joins: pictures.counts.map(() => Infinity) } },
   ];
-  return [...within(null, often!), ...frames.flatMap(({ modules }) => within(modules, often!)), ...others.flatMap((hope) => within(null, hope))];
+  return [...within(null, often!), ...frames.flatMap(({ kept }) => within(kept, often!)), ...others.flatMap((hope) => within(null, hope))];
 }
 
 /**
  * The construction an experienced pattern writer would choose: searches under several expectations of how often each
  * thing is used, learns from each plan what is really used, and keeps the plan that costs least as a whole.
+ * @param parts how rectangles lie to parts that must be made by themselves; null: there are none
  * @returns null when every way would divide a whole patch
  */
-export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures): Plan | null {
+export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null): Plan | null {
   const { field } = leaves;
-  const frames = framesOf(field, pictures, weights);
+  // Parts that must be made by themselves are a frame already.
+  const frames = parts === null ? framesOf(field, pictures, weights) : [];
   const search = searcher(leaves, weights, pictures.contents);
   let passes = Math.max(1, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
   let best: Plan | null = null;
   let least = Infinity;
-  for (const { modules, start } of attempts(leaves, frames, pictures)) {
+  for (const { kept, start } of attempts(leaves, frames, pictures)) {
     let counts = start;
     for (let round = 0; round < ROUNDS && passes > 0; round++, passes--) {
-      const plan = search(counts, modules);
+      const plan = search(counts, parts ?? kept);
       if (!plan) break;
-      const cost = fullCost(plan, leaves, weights) * regularity(plan, frames);
+      const cost = fullCost(plan, leaves, weights) * regularity(plan, field, frames);
       if (cost < least - 1e-9) [best, least] = [plan, cost];
       const next: Counts = {
         leaves: start.leaves.map((hope, c) => plan.used.get(c) ?? hope / 2),

@@ -16,12 +16,15 @@ export interface Pictures {
 /** Above this many rectangles of cells all are taken to be different. */
 const MOST = 400_000;
 
-/** @returns what a field's rectangles show */
-export function picturesOf(field: Field): Pictures {
+/**
+ * @param cloth whether the same seams in other cloth count as another picture
+ * @returns what a field's rectangles show
+ */
+export function picturesOf(field: Field, cloth: boolean): Pictures {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const contents = new Int32Array(rectCount(field));
   if (contents.length > MOST) return { contents, counts: [1], upright: (i0, j0, i1, j1) => rectId(n, i0, j0, i1, j1) };
-  const { content, upright } = contentOf(field);
+  const { content, upright } = contentOf(field, cloth);
   const numbers = new Map<number, number>();
   for (let i1 = 1; i1 <= m; i1++) {
     for (let i0 = 0; i0 < i1; i0++) {

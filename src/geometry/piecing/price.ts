@@ -119,6 +119,11 @@ export const FEWEST: Weights = {
   template: 1.001,
 };
 
+const NOTHING = Object.fromEntries(Object.keys(NATURAL.unit).map((kind) => [kind, 0])) as Weights['unit'];
+
+/** The order of joining for given leaves: as few different things to make as can be; the leaves themselves are settled. */
+export const ARRANGED: Weights = { ...FEWEST, unit: NOTHING, corner: 0, freePiece: 0, template: 0, round: 0, join: 1 };
+
 /** @returns what making one leaf of a class costs, its novelty not counted */
 export function handling(leaf: LeafClass, weights: Weights): number {
   if (leaf.kind === 'corner-triangle unit') return weights.unit[leaf.kind] + weights.corner * leaf.corners;

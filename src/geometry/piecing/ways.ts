@@ -4,19 +4,20 @@ import { boundariesOf } from '../patchwork/boundaries.ts';
 import type { Drawing } from '../patchwork/drawing.ts';
 import { canonicalView, inverse, taken, takenDrawing, takenOutline, type Symmetry } from '../patchwork/symmetry.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
+import { arranged } from './arrangement.ts';
 import type { Assembly, Figures, Piece, Piecing, Way } from './assembly.ts';
-import { fieldOf, type Field } from './field.ts';
+import { fieldOf } from './field.ts';
 import { searcher, type Plan } from './grid-search.ts';
-import { leavesIn } from './leaves.ts';
+import { leavesIn, type Leaves } from './leaves.ts';
 import { naturalPlan } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
 import { FEWEST, NATURAL } from './price.ts';
+import { mostRepeated } from './repeated.ts';
 import { assembled } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
 
 /** @returns the plan with the fewest pieces that rows, columns and free units allow */
-function fewestPieces(field: Field): Plan | null {
-  const leaves = leavesIn(field, FEWEST);
+function fewestPieces(leaves: Leaves): Plan | null {
   const often = leaves.classes.map(() => Infinity);
   const alike = new Int32Array(leaves.classOf.length);
   return searcher(leaves, FEWEST, alike)({ leaves: often, joins: [1] }, null);
@@ -71,15 +72,26 @@ export function waysToSew(drawing: Drawing): readonly Piecing[] {
   const boundaries = boundariesOf(patchwork);
   const back = inverse(view);
   const field = fieldOf(patchwork, boundaries);
-  const way = (name: Way, goodFor: string, plan: Plan | null): Piecing | null => {
+  const pictures = picturesOf(field, true);
+  const way = (name: Way, goodFor: string, leaves: Leaves, plan: Plan | null): Piecing | null => {
     if (!plan) return null;
-    const { root: rough, pieces } = inView(assembled(plan.tree, patchwork), back);
+    const { root: rough, pieces } = inView(assembled(arranged(plan, leaves, pictures), patchwork), back);
     const root = alike(rough);
     const units = unitsOf(root);
     return { way: name, goodFor, root, pieces, units, figures: figuresOf({ root, pieces, units }) };
   };
+  const [natural, fewest] = [leavesIn(field, NATURAL), leavesIn(field, FEWEST)];
+  const shapes = picturesOf(field, false);
+  const repeated = mostRepeated(field, pictures);
   return [
-    way('standard units', 'Familiar units and equal sizes: quick to cut, easy to teach.', naturalPlan(leavesIn(field, NATURAL), NATURAL, picturesOf(field))),
-    way('fewest pieces', 'The least to cut and the fewest seams; some pieces may be of odd sizes.', fewestPieces(field)),
+    way('standard units', 'Familiar units and equal sizes: quick to cut, easy to teach.', natural, naturalPlan(natural, NATURAL, shapes, null)),
+    way('fewest pieces', 'The least to cut and the fewest seams; some pieces may be of odd sizes.', fewest, fewestPieces(fewest)),
+    repeated &&
+      way(
+        'largest repeated unit',
+        'The same large part made again and again: good for chain piecing and for a class.',
+        natural,
+        naturalPlan(natural, NATURAL, shapes, repeated),
+      ),
   ].filter((w) => w !== null);
 }
