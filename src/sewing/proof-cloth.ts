@@ -87,8 +87,12 @@ function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need
     if (!triangle) return 'is cut once diagonally, but it is not a right triangle';
     const { short: a, long: b } = triangle;
     // s(a + b + d)/b with a, b, d as roots: s + s√(a²/b²) + s√((a² + b²)/b²)
-    const grown = (own: Fraction, other: Fraction): Roots =>
-      [...length(own), ...straight(s), ...root(s, over(own, other)), ...root(s, over(plus(own, other), other))];
+    const grown = (own: Fraction, other: Fraction): Roots => [
+      ...length(own),
+      ...straight(s),
+      ...root(s, over(own, other)),
+      ...root(s, over(plus(own, other), other)),
+    ];
     // The trim keeps the rectangle's proportion, so that the seam keeps its slope.
     return { width: grown(a, b), height: grown(b, a), trims: [straight(trim), root(trim, over(b, a))] };
   }
@@ -112,12 +116,14 @@ function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need
       return table.result?.some((p) => same(p, at)) ? square(sewnAsCut(leg)) : 'is flipped onto a corner, but does not lie in one';
     }
     case 'eight':
-      if (!resultIsSquare || outlines.length !== 2 || !legs.every((f) => is(f, result[0]))) return 'is made eight at a time, but is not half of a square unit';
+      if (!resultIsSquare || outlines.length !== 2 || !legs.every((f) => is(f, result[0])))
+        return 'is made eight at a time, but is not half of a square unit';
       return square([...halved(leg), ...halved(leg)], 2);
     case 'pair': {
       // Finished sides: the big triangle's legs, the small triangles' long sides are the unit's side.
       const fits = legs.every((f) => f !== null && (is(f, result[0]) || is(scaled(2, f), result[0])));
-      if (!resultIsSquare || !fits || outlines.length > 4) return 'is one of a pair of squares, but the unit is not made of halves and quarters of a square';
+      if (!resultIsSquare || !fits || outlines.length > 4)
+        return 'is one of a pair of squares, but the unit is not made of halves and quarters of a square';
       return square(biggest ? halved(leg) : quartered(scaled(2, leg)));
     }
     case 'large':
@@ -182,12 +188,15 @@ export function checkCloth(plan: Plan, table: SewnStep, tell: Tell): void {
 /** Compares one line's size with what one part needs. */
 function checkSize(plan: Plan, cut: Cut, need: Need, table: SewnStep, name: string, tell: Tell): void {
   const ruler = exactly(plan.ruler);
-  const sizes = [[exactly(cut.width), need.width], [exactly(cut.height), need.height]] as const;
+  const sizes = [
+    [exactly(cut.width), need.width],
+    [exactly(cut.height), need.height],
+  ] as const;
   const size = `${say(sizes[0][0])} by ${say(sizes[1][0])}`;
   const needed = (): string => sizes.map(([, length]) => say(onTheRuler(length, ruler))).join(' by ');
   /** Whether a side is a whole step of the ruler, or more, longer than it must be, also when `more` is added. */
-  const extra = (more: readonly [Roots, Roots] | null): boolean => sizes.some(([has, length], i) =>
-    compareRoots(straight(minus(has, ruler)), [...length, ...(more?.[i] ?? [])]) >= 0);
+  const extra = (more: readonly [Roots, Roots] | null): boolean =>
+    sizes.some(([has, length], i) => compareRoots(straight(minus(has, ruler)), [...length, ...(more?.[i] ?? [])]) >= 0);
   if (sizes.some(([has, length]) => compareRoots(straight(has), length) < 0)) {
     tell(`${name} is cut ${size}, too small for what is sewn from it: it needs ${needed()}.`);
   } else if (extra(need.trims)) {
@@ -206,11 +215,15 @@ function templateFault(plan: Plan, cut: Cut, outline: Outline): string | null {
   const allowance = straight(scaled(2, exactly(plan.seam)));
   const size = [straight(exactly(cut.width)), straight(exactly(cut.height))];
   const origin = spotOf({ x: 0, y: 0, w: 1 });
-  const across = [spotOf({ x: 1, y: 0, w: 1 }), ...template.map((p, i) => {
-    const q = template[(i + 1) % template.length];
-    return { x: q.x * p.w - p.x * q.w, y: q.y * p.w - p.y * q.w, w: 1n };
-  })];
-  // Upright, or lying on one of its edges: width and height of the outline along and across that direction.
+  const across = [
+    spotOf({ x: 1, y: 0, w: 1 }),
+    ...template.map((p, i) => {
+      const q = template[(i + 1) % template.length];
+      return { x: q.x * p.w - p.x * q.w, y: q.y * p.w - p.y * q.w, w: 1n };
+    }),
+  ];
+  // Upright, or lying on one of its edges: width and height of the outline along and across that direction. All cloth within the
+  // allowance is asked for; what of a sharp tip reaches further is trimmed off to fit the neighbour.
   const holds = across.some((way) => {
     const extent = (u: { x: bigint; y: bigint; w: bigint }): Roots => {
       const along = template.map((p) => dot(origin, u, p)).sort(order);
@@ -222,7 +235,9 @@ function templateFault(plan: Plan, cut: Cut, outline: Outline): string | null {
     const inside = (a: Roots, b: Roots): boolean => compareRoots(a, size[0]) <= 0 && compareRoots(b, size[1]) <= 0;
     return inside(w, h) || inside(h, w);
   });
-  return holds ? null : `is cut from ${say(exactly(cut.width))} by ${say(exactly(cut.height))}, too small for the template with its allowance`;
+  return holds
+    ? null
+    : `is cut from ${say(exactly(cut.width))} by ${say(exactly(cut.height))}, too small for the template with its allowance`;
 }
 
 /** @returns whether one outline is the other after some turn and shift (not mirrored: cloth has a right side) */
@@ -235,8 +250,10 @@ export function congruent(a: Outline, b: Outline): boolean {
   };
   const [one, other] = [a, b].map((outline) => outline.map((_, i) => corner(outline, i)));
   // A clockwise convex outline is settled by its edges and the angles between them, in order.
-  return other.some((_, start) => one.every((mine, i) => {
-    const theirs = other[(start + i) % other.length];
-    return order(mine[0], theirs[0]) === 0 && order(mine[1], theirs[1]) === 0;
-  }));
+  return other.some((_, start) =>
+    one.every((mine, i) => {
+      const theirs = other[(start + i) % other.length];
+      return order(mine[0], theirs[0]) === 0 && order(mine[1], theirs[1]) === 0;
+    }),
+  );
 }

@@ -39,7 +39,8 @@ function place(plan: Plan, outline: Outline): string {
 export function compareWithDrawing(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   const block = tables.find((table) => table.step.makes === 'block');
   if (!block) return;
-  if (block.result && !sameOutline(block.result, blockOutline(plan.drawing))) tell(`${block.name} does not come out as large as the drawing.`);
+  if (block.result && !sameOutline(block.result, blockOutline(plan.drawing)))
+    tell(`${block.name} does not come out as large as the drawing.`);
   const laid = placedPieces(tables);
   if (!laid) return tell('The steps multiply their units into more pieces than any block holds.');
   const pieces = laid.filter((piece) => isConvex(piece.outline));
@@ -70,7 +71,9 @@ function checkCovering(plan: Plan, pieces: readonly Placed[], tell: Tell): void 
   const overlaps = counted(tell, (n) => `So do ${n} more pairs of pieces.`);
   for (const [i, j] of neighbours(outlines, boxes)) {
     if (!apart(outlines[i], outlines[j])) {
-      overlaps.tell(`The ${pieces[i].fabric} piece (${pieces[i].where}) and the ${pieces[j].fabric} piece (${pieces[j].where}) overlap in the block.`);
+      overlaps.tell(
+        `The ${pieces[i].fabric} piece (${pieces[i].where}) and the ${pieces[j].fabric} piece (${pieces[j].where}) overlap in the block.`,
+      );
     }
   }
   overlaps.close();
@@ -88,7 +91,9 @@ function checkFabrics(plan: Plan, pieces: readonly Placed[], tell: Tell): Shown[
     const inPiece = shownIn(piece.outline, patches);
     const others = [...new Set(inPiece.map((s) => fabricOf(s.patch)))].filter((fabric) => fabric !== piece.fabric);
     if (others.length > 0) {
-      wrong.tell(`The ${piece.fabric} piece (${piece.where}) lies ${place(plan, piece.outline)}, where the drawing shows ${others.join(' and ')}.`);
+      wrong.tell(
+        `The ${piece.fabric} piece (${piece.where}) lies ${place(plan, piece.outline)}, where the drawing shows ${others.join(' and ')}.`,
+      );
     }
     return inPiece;
   });
@@ -103,9 +108,11 @@ function checkWhole(drawing: Drawing, shown: readonly (readonly Shown[])[], tell
     const parts = shown.flatMap((inPiece) => inPiece.filter((s) => s.patch === index));
     if (parts.length < 2) return;
     const name = `Patch ${index + 1} (${patch.fabric}) must stay whole, but`;
-    tell(fillsConvex(parts.flatMap((part) => part.regions))
-      ? `${name} it is sewn from ${parts.length} pieces.`
-      : `${name} what shows of it has an inner corner, so it is sewn from ${parts.length} pieces.`);
+    tell(
+      fillsConvex(parts.flatMap((part) => part.regions))
+        ? `${name} it is sewn from ${parts.length} pieces.`
+        : `${name} what shows of it has an inner corner, so it is sewn from ${parts.length} pieces.`,
+    );
   });
 }
 
@@ -119,11 +126,13 @@ function checkDrawnSeams(plan: Plan, pieces: readonly Placed[], shown: readonly 
     const [top, bottom] = [ends[0][1], ends[1][1]].sort((p, q) => p - q);
     // One step more on every side: a seam along a grid line has no width of its own.
     const near = { left: left - 1, right: right + 1, top: top - 1, bottom: bottom + 1 };
-    const through = pieces.find((piece, i) => meets(boxes[i], near)
-      && !shown[i].some((s) => s.patch >= 0 && drawing.patches[s.patch].whole)
-      && crosses(piece.outline, a, b));
+    const through = pieces.find(
+      (piece, i) =>
+        meets(boxes[i], near) && !shown[i].some((s) => s.patch >= 0 && drawing.patches[s.patch].whole) && crosses(piece.outline, a, b),
+    );
     if (!through) continue;
     const [from, to] = ends.map(([x, y]) => [x, y].map((n) => say(times(fraction(BigInt(n)), exactly(plan.step)))));
-    tell(`The seam drawn from ${from[0]} across, ${from[1]} down to ${to[0]} across, ${to[1]} down is not sewn: it runs through ${through.where}.`);
+    const drawn = `from ${from[0]} across, ${from[1]} down to ${to[0]} across, ${to[1]} down`;
+    tell(`The seam drawn ${drawn} is not sewn: it runs through ${through.where}.`);
   }
 }

@@ -46,14 +46,16 @@ export const meets = (a: Box, b: Box): boolean => a.left < b.right && b.left < a
 
 /** @returns the drawing's patches, the topmost first */
 export function drawnPatches(drawing: Drawing): DrawnPatch[] {
-  return drawing.patches.map((patch, index) => {
-    const corners = patch.points.map(([x, y]) => spot(BigInt(x), BigInt(y)));
-    const edges = corners.map((from, i): DrawnEdge => {
-      const to = corners[(i + 1) % corners.length];
-      return { from, to, box: boxOf([from, to]) };
-    });
-    return { index, fabric: patch.fabric, whole: patch.whole === true, edges, box: boxOf(corners) };
-  }).reverse();
+  return drawing.patches
+    .map((patch, index) => {
+      const corners = patch.points.map(([x, y]) => spot(BigInt(x), BigInt(y)));
+      const edges = corners.map((from, i): DrawnEdge => {
+        const to = corners[(i + 1) % corners.length];
+        return { from, to, box: boxOf([from, to]) };
+      });
+      return { index, fabric: patch.fabric, whole: patch.whole === true, edges, box: boxOf(corners) };
+    })
+    .reverse();
 }
 
 /** @returns whether the segment a–b runs through the inside of a convex region */
@@ -79,7 +81,7 @@ function holds(edges: readonly DrawnEdge[], p: Spot): boolean {
     if (box.bottom < level - 1 || box.top > level + 1) continue;
     const [above, below] = [compareY(from, p) <= 0, compareY(to, p) <= 0];
     // An edge that goes down the screen has p to its right when it passes to the right of p, one that goes up to its left.
-    if (above !== below && (side(from, to, p) > 0) === above) odd = !odd;
+    if (above !== below && side(from, to, p) > 0 === above) odd = !odd;
   }
   return odd;
 }

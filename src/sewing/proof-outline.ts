@@ -161,7 +161,12 @@ export function bounds(points: readonly Spot[]): Bounds {
     if (compareY(p, top) < 0) top = p;
     if (compareY(p, bottom) > 0) bottom = p;
   }
-  return { left: fraction(left.x, left.w), top: fraction(top.y, top.w), right: fraction(right.x, right.w), bottom: fraction(bottom.y, bottom.w) };
+  return {
+    left: fraction(left.x, left.w),
+    top: fraction(top.y, top.w),
+    right: fraction(right.x, right.w),
+    bottom: fraction(bottom.y, bottom.w),
+  };
 }
 
 /**

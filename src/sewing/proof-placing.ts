@@ -75,7 +75,10 @@ function onto(unit: Bounds, turn: number, outline: Outline): Move {
 }
 
 /** @returns the pairs of outlines whose bounding rectangles meet in more than an edge, found by a sweep from left to right */
-export function neighbours(outlines: readonly Outline[], boxes: readonly { left: number; right: number; top: number; bottom: number }[]): [number, number][] {
+export function neighbours(
+  outlines: readonly Outline[],
+  boxes: readonly { left: number; right: number; top: number; bottom: number }[],
+): [number, number][] {
   const sorted = outlines.map((_, i) => i).sort((i, j) => boxes[i].left - boxes[j].left);
   const pairs: [number, number][] = [];
   let open: number[] = [];

@@ -70,7 +70,9 @@ function facing(outlines: readonly Outline[], p: Spot, q: Spot, clothOnRight: bo
 function fill(edges: readonly Edge[], p: Spot, q: Spot): boolean {
   const [low, high] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
   if (edges.length === 0) return false;
-  return same(edges[0][0], low) && same(edges[edges.length - 1][1], high) && edges.every((edge, i) => i === 0 || same(edges[i - 1][1], edge[0]));
+  return (
+    same(edges[0][0], low) && same(edges[edges.length - 1][1], high) && edges.every((edge, i) => i === 0 || same(edges[i - 1][1], edge[0]))
+  );
 }
 
 /** Begins a ring: two convex parts meet at one end of their edges, and one edge runs on beyond the other. */
@@ -105,10 +107,12 @@ function sewnToRing(ring: Thing, open: OpenSeam, part: Outline, from: Spot, to: 
   const flapEdge = edgeOnLine(flap, from, to);
   const flapTakesPart = flapEdge !== undefined && across.some(([a, b]) => isEdge(flapEdge, a, b));
   // Only the end of the flap that is already sewn lies firm; the other end still swings free.
-  if (flapTakesPart && !flapEdge.some((p) => same(p, open.start))) return 'takes in the loose end of a seam that is sewn only part of the way';
+  if (flapTakesPart && !flapEdge.some((p) => same(p, open.start)))
+    return 'takes in the loose end of a seam that is sewn only part of the way';
   const wrong = onRight ? 1 : -1;
   const body = ring.members.filter((_, i) => i !== open.flap || flapTakesPart);
-  if (body.some((member) => member.some((p) => side(from, to, p) === wrong))) return 'would have to turn a corner: what it joins lies on both sides of it';
+  if (body.some((member) => member.some((p) => side(from, to, p) === wrong)))
+    return 'would have to turn a corner: what it joins lies on both sides of it';
   if (ring.members.some((member) => !apart(member, part))) return 'joins things that overlap';
   return { ...ring, members: [...ring.members, part] };
 }
@@ -116,13 +120,19 @@ function sewnToRing(ring: Thing, open: OpenSeam, part: Outline, from: Spot, to: 
 /** Sews the open seam to its end and checks that the ring has closed. */
 function finished(ring: Thing, open: OpenSeam, from: Spot, to: Spot): Thing | string {
   if (side(open.start, open.end, from) !== 0 || side(open.start, open.end, to) !== 0) return 'does not follow the seam it is to finish';
-  if (same(from, to) || (!same(from, open.end) && !same(to, open.end)) || !within(from, open.start, open.end) || !within(to, open.start, open.end)) {
+  if (
+    same(from, to) ||
+    (!same(from, open.end) && !same(to, open.end)) ||
+    !within(from, open.start, open.end) ||
+    !within(to, open.start, open.end)
+  ) {
     return 'does not end where the seam it finishes ends';
   }
   const flapEdge = edgeOnLine(ring.members[open.flap], open.start, open.end) as Edge;
   const flapOnRight = compareAlong(flapEdge[0], flapEdge[1]) === compareAlong(open.start, open.end);
   const others = ring.members.filter((_, i) => i !== open.flap);
-  if (!fill(facing(others, open.start, open.end, !flapOnRight), open.start, open.end)) return 'joins two edges that do not match in length and place';
+  if (!fill(facing(others, open.start, open.end, !flapOnRight), open.start, open.end))
+    return 'joins two edges that do not match in length and place';
   const outline = hull(ring.members.flat());
   const areas = ring.members.map(area).reduce(plus);
   if (order(areas, area(outline)) !== 0) return 'closes a ring that is not a convex whole without gap';
@@ -163,8 +173,10 @@ export function sewn(parts: readonly Outline[], joins: readonly Join[], tell: Te
   };
 
   const finish = (join: Join, from: Spot, to: Spot): Made => {
-    const at = things.findIndex((thing, i) => !gone.has(i) && thing?.open !== undefined
-      && (thing.open.join === join.first || thing.open.join + parts.length === join.first));
+    const at = things.findIndex(
+      (thing, i) =>
+        !gone.has(i) && thing?.open !== undefined && (thing.open.join === join.first || thing.open.join + parts.length === join.first),
+    );
     const ring = at < 0 ? null : things[at];
     if (!ring?.open) return 'finishes a seam that was not begun';
     if (join.second !== at && !ring.holds.includes(join.second)) return 'closes the ring against something that is not in it';
@@ -213,7 +225,11 @@ export function sewn(parts: readonly Outline[], joins: readonly Join[], tell: Te
     return null;
   }
   if (left.length !== 1) {
-    tell(unsewn.length > 0 ? `${unsewn.join(' and ')} ${unsewn.length > 1 ? 'are' : 'is'} never sewn on` : 'its seams leave more than one thing');
+    tell(
+      unsewn.length > 0
+        ? `${unsewn.join(' and ')} ${unsewn.length > 1 ? 'are' : 'is'} never sewn on`
+        : 'its seams leave more than one thing',
+    );
     return null;
   }
   const result = things[left[0]];

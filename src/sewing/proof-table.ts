@@ -76,7 +76,8 @@ function partOutline(part: StepPart, made: ReadonlyMap<string, SewnStep>, name: 
     const unit = made.get(part.from.unit);
     if (!unit) tell(`${name} is unit ${part.from.unit}, which no earlier step makes.`);
     else if (unit.result && !sameOutline(turnedToOrigin(unit.result, part.turn), turnedToOrigin(outline, 0))) {
-      tell(`${name} is unit ${part.from.unit}${part.turn === 0 ? '' : ` turned ${part.turn} quarter turns`}, but its outline there is a different one.`);
+      const turned = part.turn === 0 ? '' : ` turned ${part.turn} quarter turn${part.turn === 1 ? '' : 's'}`;
+      tell(`${name} is unit ${part.from.unit}${turned}, but its outline there is a different one.`);
     }
   }
   return outline;
@@ -92,7 +93,8 @@ function checkSize(plan: Plan, step: Step, result: Outline, name: string, tell: 
   const height = times(minus(held.bottom, held.top), unit);
   const compare = (word: string, stated: Step['finished'], across: Fraction, down: Fraction): void => {
     if (order(exactly(stated.width), across) === 0 && order(exactly(stated.height), down) === 0) return;
-    tell(`${name} says ${word} ${say(exactly(stated.width))} by ${say(exactly(stated.height))}, but it measures ${say(across)} by ${say(down)}.`);
+    const size = `${say(exactly(stated.width))} by ${say(exactly(stated.height))}`;
+    tell(`${name} says ${word} ${size}, but it measures ${say(across)} by ${say(down)}.`);
   };
   compare('finished', step.finished, width, height);
   compare('unfinished', step.unfinished, plus(width, allowance), plus(height, allowance));

@@ -48,7 +48,13 @@ function layout(table: SewnStep, mirrored = false): string {
     const { left, top } = bounds(turned.flat());
     const back = spot(-left.n * top.d, -top.n * left.d, left.d * top.d);
     // The corners of a convex outline tell it, in whatever order.
-    const named = turned.map((part, i) => `${cloth[i]}: ${part.map((p) => nameOf(shifted(p, back))).sort().join(' ')}`);
+    const named = turned.map(
+      (part, i) =>
+        `${cloth[i]}: ${part
+          .map((p) => nameOf(shifted(p, back)))
+          .sort()
+          .join(' ')}`,
+    );
     return named.sort().join('; ');
   });
   return turns.sort()[0];
@@ -64,6 +70,8 @@ export interface Asked {
   readonly squares: number;
   /** What is made of them beyond what is wanted: triangles, halves or units. */
   readonly spare: number;
+  /** The same in triangles where both squares of a pair come from this line. */
+  readonly triangles: number;
 }
 
 /** Squares that are used up together, a round of them giving so many results. */
@@ -129,7 +137,8 @@ export function asked(steps: readonly { readonly table: SewnStep; readonly count
     return [...new Set(keys)].map((key) => {
       const [line, role] = key.split(' ');
       const each = keys.filter((other) => other === key).length;
-      return { line, role, hand: cutAlong, squares: rounds * each, spare: rounds * results - wanted + beyond };
+      const spare = rounds * results - wanted + beyond;
+      return { line, role, hand: cutAlong, squares: rounds * each, spare, triangles: spare * (role === 'small' ? 1 : each) };
     });
   });
 }

@@ -24,7 +24,11 @@ export function prove(plan: Plan): Proof {
   const tell = (fault: string): void => void faults.push(fault);
   let seams = 0;
   if ([plan.step, plan.ruler].some((length) => length.n <= 0) || [plan.seam, plan.trim].some((length) => length.n < 0)) {
-    return { holds: false, seams, faults: ['The step, the ruler, the seam allowance and the trim must be lengths, so the pattern cannot be proved.'] };
+    return {
+      holds: false,
+      seams,
+      faults: ['The step, the ruler, the seam allowance and the trim must be lengths, so the pattern cannot be proved.'],
+    };
   }
   try {
     const tables = sewSteps(plan, tell);

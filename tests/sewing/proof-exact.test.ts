@@ -31,20 +31,31 @@ describe('sums of square roots', () => {
   });
 
   test('agrees with doubles wherever doubles can tell', () => {
-    const term = fc.tuple(fc.integer({ min: -50, max: 50 }), fc.integer({ min: 1, max: 20 }), fc.integer({ min: 0, max: 60 }), fc.integer({ min: 1, max: 9 }));
-    fc.assert(fc.property(fc.array(term, { minLength: 1, maxLength: 5 }), (terms) => {
-      const near = terms.reduce((sum, [k, d, n, e]) => sum + (k / d) * Math.sqrt(n / e), 0);
-      const exact = signOf(terms.map(([k, d, n, e]) => ({ k: fraction(BigInt(k), BigInt(d)), of: fraction(BigInt(n), BigInt(e)) })));
-      fc.pre(Math.abs(near) > 1e-9);
-      expect(exact).toBe(Math.sign(near));
-    }), SEEDED);
+    const term = fc.tuple(
+      fc.integer({ min: -50, max: 50 }),
+      fc.integer({ min: 1, max: 20 }),
+      fc.integer({ min: 0, max: 60 }),
+      fc.integer({ min: 1, max: 9 }),
+    );
+    fc.assert(
+      fc.property(fc.array(term, { minLength: 1, maxLength: 5 }), (terms) => {
+        const near = terms.reduce((sum, [k, d, n, e]) => sum + (k / d) * Math.sqrt(n / e), 0);
+        const exact = signOf(terms.map(([k, d, n, e]) => ({ k: fraction(BigInt(k), BigInt(d)), of: fraction(BigInt(n), BigInt(e)) })));
+        fc.pre(Math.abs(near) > 1e-9);
+        expect(exact).toBe(Math.sign(near));
+      }),
+      SEEDED,
+    );
   });
 
   test('a whole root is the greatest whose square fits', () => {
-    fc.assert(fc.property(fc.bigInt({ min: 0n, max: 1n << 200n }), (a) => {
-      const r = wholeRoot(a);
-      return r * r <= a && (r + 1n) * (r + 1n) > a;
-    }), SEEDED);
+    fc.assert(
+      fc.property(fc.bigInt({ min: 0n, max: 1n << 200n }), (a) => {
+        const r = wholeRoot(a);
+        return r * r <= a && (r + 1n) * (r + 1n) > a;
+      }),
+      SEEDED,
+    );
   });
 
   test('sizes are said as in the trade', () => {
@@ -53,12 +64,19 @@ describe('sums of square roots', () => {
 });
 
 describe('outlines', () => {
-  const corner = fc.tuple(fc.integer({ min: -40, max: 40 }), fc.integer({ min: -40, max: 40 }), fc.integer({ min: 1, max: 6 }))
+  const corner = fc
+    .tuple(fc.integer({ min: -40, max: 40 }), fc.integer({ min: -40, max: 40 }), fc.integer({ min: 1, max: 6 }))
     .map(([x, y, w]) => spot(BigInt(x), BigInt(y), BigInt(w)));
-  const convex = fc.array(corner, { minLength: 3, maxLength: 9 }).map(hull).filter((outline) => outline.length >= 3);
+  const convex = fc
+    .array(corner, { minLength: 3, maxLength: 9 })
+    .map(hull)
+    .filter((outline) => outline.length >= 3);
 
   test('a hull is convex and runs clockwise', () => {
-    fc.assert(fc.property(convex, (outline) => isConvex(outline) && area(outline).n > 0n && !isConvex(outline.toReversed())), SEEDED);
+    fc.assert(
+      fc.property(convex, (outline) => isConvex(outline) && area(outline).n > 0n && !isConvex(outline.toReversed())),
+      SEEDED,
+    );
   });
 
   test('a star that goes round twice is not convex, though it turns right at every corner', () => {
@@ -68,23 +86,29 @@ describe('outlines', () => {
   });
 
   test('a cut divides an outline into two convex ones of the same area together', () => {
-    fc.assert(fc.property(convex, corner, corner, (outline, p, q) => {
-      fc.pre(p.x !== q.x || p.y !== q.y || p.w !== q.w);
-      const { right, left } = split(outline, p, q);
-      const parts = [right, left].filter((part): part is Spot[] => part !== null);
-      const sum = parts.map(area).reduce(plus);
-      expect(parts.every(isConvex)).toBe(true);
-      expect(sum).toEqual(area(outline));
-    }), SEEDED);
+    fc.assert(
+      fc.property(convex, corner, corner, (outline, p, q) => {
+        fc.pre(p.x !== q.x || p.y !== q.y || p.w !== q.w);
+        const { right, left } = split(outline, p, q);
+        const parts = [right, left].filter((part): part is Spot[] => part !== null);
+        const sum = parts.map(area).reduce(plus);
+        expect(parts.every(isConvex)).toBe(true);
+        expect(sum).toEqual(area(outline));
+      }),
+      SEEDED,
+    );
   });
 
   test('a quarter turn changes no area and turns width into height', () => {
-    fc.assert(fc.property(convex, (outline) => {
-      const turned = outline.map((p) => turnedBy(p, 1));
-      const [a, b] = [bounds(outline), bounds(turned)];
-      expect(isConvex(turned)).toBe(true);
-      expect(area(turned)).toEqual(area(outline));
-      expect(plus(b.right, times(fraction(-1n), b.left))).toEqual(plus(a.bottom, times(fraction(-1n), a.top)));
-    }), SEEDED);
+    fc.assert(
+      fc.property(convex, (outline) => {
+        const turned = outline.map((p) => turnedBy(p, 1));
+        const [a, b] = [bounds(outline), bounds(turned)];
+        expect(isConvex(turned)).toBe(true);
+        expect(area(turned)).toEqual(area(outline));
+        expect(plus(b.right, times(fraction(-1n), b.left))).toEqual(plus(a.bottom, times(fraction(-1n), a.top)));
+      }),
+      SEEDED,
+    );
   });
 });

@@ -14,6 +14,10 @@ test('a checker that shares an algorithm with what it checks proves nothing: the
 });
 
 test('that check can fail', () => {
-  expect(borrowed("import type { Cut } from '../cutting/cut.ts';\nimport { halfSquare } from '../cutting/formulas.ts';")).toEqual(['../cutting/formulas.ts']);
-  expect(borrowed("import { split,\n  side } from '../geometry/convex.ts';\nimport { say } from './proof-number.ts';")).toEqual(['../geometry/convex.ts']);
+  expect(borrowed("import type { Cut } from '../cutting/cut.ts';\nimport { halfSquare } from '../cutting/formulas.ts';")).toEqual([
+    '../cutting/formulas.ts',
+  ]);
+  expect(borrowed("import { split,\n  side } from '../geometry/convex.ts';\nimport { say } from './proof-number.ts';")).toEqual([
+    '../geometry/convex.ts',
+  ]);
 });

@@ -20,14 +20,17 @@ describe.each(Object.entries(ALL))('%s', (_, plan) => {
 
 test('no two changes together cancel one another', () => {
   const plans = Object.entries(ALL);
-  fc.assert(fc.property(fc.nat(), fc.nat(), fc.nat(), (p, a, b) => {
-    const [, plan] = plans[p % plans.length];
-    const once = mutants(plan)[a % mutants(plan).length];
-    const twice = mutants(once.plan);
-    const { what, plan: changed } = twice[b % twice.length];
-    // The same place changed back is no change.
-    fc.pre(JSON.stringify(changed) !== JSON.stringify(plan));
-    const { holds } = prove(changed);
-    if (holds) throw new Error(`${once.what}, then ${what}`);
-  }), { seed: 20261, numRuns: 3000 });
+  fc.assert(
+    fc.property(fc.nat(), fc.nat(), fc.nat(), (p, a, b) => {
+      const [, plan] = plans[p % plans.length];
+      const once = mutants(plan)[a % mutants(plan).length];
+      const twice = mutants(once.plan);
+      const { what, plan: changed } = twice[b % twice.length];
+      // The same place changed back is no change.
+      fc.pre(JSON.stringify(changed) !== JSON.stringify(plan));
+      const { holds } = prove(changed);
+      if (holds) throw new Error(`${once.what}, then ${what}`);
+    }),
+    { seed: 20261, numRuns: 3000 },
+  );
 });
