@@ -47,7 +47,7 @@ export function App({ table, acts, desk, kept, autosave }: {
       .map(({ id, version, savedAt, work }) => ({
         id,
         savedAt,
-        name: work.block.name,
+        block: work.block,
         unfold: () => {
           kept.set({ id, version, state: 'kept' });
           acts.unfold(work);

@@ -1,13 +1,14 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import type { Result } from '../measure/problem.ts';
-import { demoBlocks } from './demo-blocks.ts';
+import { BlockPicture } from './BlockPicture.tsx';
+import { demoBlocks, type DemoBlock } from './demo-blocks.ts';
 import type { Acts } from './table.ts';
 
 /** A drawing kept in this browser, beside the one on the table. */
 export interface KeptDrawing {
   readonly id: string;
-  readonly name: string;
+  readonly block: Block;
   readonly savedAt: number;
   readonly unfold: () => void;
 }
@@ -26,42 +27,30 @@ export function Drawings({ acts, kept, close }: {
     kept().then(setOthers, () => undefined);
     return () => shown?.close();
   }, [kept]);
-  const take = (fetched: Promise<Result<Block>>): void => {
-    fetched.then(
-      (block) => (block.ok ? acts.open(block.value) : acts.alarm(block.problem.sentence)),
-      () => acts.alarm('This block of the sampler could not be fetched; check the connection and open it again.'),
-    );
-    close();
-  };
   return (
-    <dialog ref={dialog} className="sheetlet" aria-labelledby="drawings-title" onClose={close}>
+    <dialog ref={dialog} className="sheetlet wide" aria-labelledby="drawings-title" onClose={close}>
       <h2 id="drawings-title">Kittiwake Point sampler</h2>
       <p className="quiet">Undo brings back the drawing that is on the table now.</p>
-      <ul className="choose-list">
+      <ul className="gallery">
         {demoBlocks.map((demo) => (
-          <li key={demo.title}>
-            <button type="button" onClick={() => take(demo.open())}>
-              {demo.title}
-            </button>
-          </li>
+          <DemoCard key={demo.title} demo={demo} acts={acts} close={close} />
         ))}
       </ul>
       {others.length > 0 && (
         <>
           <h3>Also kept in this browser</h3>
-          <ul className="choose-list">
+          <ul className="gallery">
             {others.map((drawing) => (
-              <li key={drawing.id}>
-                <button
-                  type="button"
-                  onClick={() => {
-                    drawing.unfold();
-                    close();
-                  }}
-                >
-                  {drawing.name} <span className="quiet">{new Date(drawing.savedAt).toLocaleString()}</span>
-                </button>
-              </li>
+              <Card
+                key={drawing.id}
+                block={drawing.block}
+                title={drawing.block.name}
+                more={new Date(drawing.savedAt).toLocaleString()}
+                take={() => {
+                  drawing.unfold();
+                  close();
+                }}
+              />
             ))}
           </ul>
         </>
@@ -72,5 +61,38 @@ export function Drawings({ acts, kept, close }: {
         </button>
       </div>
     </dialog>
+  );
+}
+
+function DemoCard({ demo, acts, close }: { readonly demo: DemoBlock; readonly acts: Acts; readonly close: () => void }): ReactNode {
+  const [read, setRead] = useState<Result<Block> | null>(null);
+  useEffect(() => {
+    const sentence = `The block "${demo.title}" could not be fetched; check the connection and open the sampler again.`;
+    demo.open().then(setRead, () => setRead({ ok: false, problem: { code: 'unreachable', sentence } }));
+  }, [demo]);
+  const take = (): void => {
+    if (!read) return;
+    if (read.ok) acts.open(read.value);
+    else acts.alarm(read.problem.sentence);
+    close();
+  };
+  return <Card block={read?.ok ? read.value : null} title={read?.ok ? read.value.name : demo.title} take={take} />;
+}
+
+function Card({ block, title, more, take }: {
+  /** null while it is fetched. */
+  readonly block: Block | null;
+  readonly title: string;
+  readonly more?: string;
+  readonly take: () => void;
+}): ReactNode {
+  return (
+    <li>
+      <button type="button" className="card" onClick={take}>
+        <span className="card-picture">{block && <BlockPicture block={block} />}</span>
+        <span>{title}</span>
+        {more !== undefined && <span className="quiet">{more}</span>}
+      </button>
+    </li>
   );
 }

@@ -40,12 +40,11 @@ export function SwatchTray({ block, fabric, letters, acts }: {
       </ul>
       <div className="tray-acts">
         <button type="button" className="plain" onClick={() => setAsked('new')}>
-          <Plus size={20} aria-hidden="true" /> Add fabric
+          <Plus size={20} aria-hidden="true" /> Add<span className="unseen"> fabric</span>
         </button>
         {held && (
           <button type="button" className="plain" onClick={() => setAsked('edit')}>
-            <Pencil size={18} aria-hidden="true" /> Change it
-            <span className="unseen">: {held.name}</span>
+            <Pencil size={18} aria-hidden="true" /> Change<span className="unseen"> {held.name}</span>
           </button>
         )}
       </div>

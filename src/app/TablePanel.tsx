@@ -51,6 +51,7 @@ export function TablePanel({ now, acts, letters, pattern, kept }: {
 
   const deeds: DrawingTableProps['deeds'] = {
     lay: acts.lay,
+    foresee: acts.foresee,
     fill: acts.fill,
     takeUpTool: acts.takeUpTool,
     say: setSaid,

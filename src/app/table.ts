@@ -2,10 +2,11 @@ import type { Block } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { fill } from '../block/filling.ts';
 import { begin, commit, redo, undo, type Work } from '../block/history.ts';
-import { paint, type Stroke } from '../block/painting.ts';
+import type { Stroke } from '../block/painting.ts';
 import { pointNear } from '../canvas/cell-fabrics.ts';
 import type { Tool } from '../canvas/tool.ts';
 import { good, type Result } from '../measure/problem.ts';
+import { createPaintAhead } from './paint-ahead.ts';
 import type { Store } from './store.ts';
 
 /** What lies on the table: the drawing with its past, and what the hand holds. */
@@ -36,6 +37,8 @@ function withWork(table: Table, work: Work): Table {
 /** Everything that can be done at the table; each change of the drawing is one entry of its history. */
 export interface Acts {
   readonly change: (label: string, verb: (block: Block) => Result<Block>) => void;
+  /** Says what a sweep under way will lay, or (null) that it was dropped; the drawing changes only when it is laid. */
+  readonly foresee: (strokes: readonly Stroke[] | null, fabric: string) => void;
   readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
   readonly fill: (at: readonly [number, number], fabric: string) => void;
   readonly choose: (some: Choices) => void;
@@ -62,20 +65,14 @@ export function actsOn(table: Store<Table>): Acts {
     else alarm(changed.problem.sentence);
   };
 
+  const ahead = createPaintAhead();
   return {
     change,
     alarm,
+    foresee: (strokes, fabric) => (strokes ? ahead.add(table.get().work.block, fabric, strokes) : ahead.drop()),
     lay: (strokes, fabric) => {
       const name = table.get().work.block.fabrics.find(({ id }) => id === fabric)?.name ?? '';
-      change(`lay ${name}`, (block) => {
-        let now = block;
-        for (const stroke of strokes) {
-          const laid = paint(now, fabric, stroke);
-          if (!laid.ok) return laid;
-          now = laid.value;
-        }
-        return good(now);
-      });
+      change(`lay ${name}`, (block) => ahead.finish(block, fabric, strokes));
     },
     fill: (at, fabric) => change('fill', (block) => fill(block, fabric, pointNear(at))),
     choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),

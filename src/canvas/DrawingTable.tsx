@@ -1,19 +1,17 @@
-import { useEffect, useLayoutEffect, useMemo, useRef, type KeyboardEvent, type PointerEvent, type ReactNode } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
+import { toNumber } from '../measure/rational.ts';
 import { createEasel } from './easel.ts';
 import { createHand, type Deeds } from './hand.ts';
 import { inkColorsOf } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
+import { tapeFor } from './ruler-marks.ts';
 import { tableVerb } from './table-keys.ts';
 import { TableLayers } from './TableLayers.tsx';
 import type { Tool } from './tool.ts';
 import { useDarkness, useRoom } from './use-room.ts';
-import { fitView, type Margins } from './view.ts';
-
-/** Margins of a wide table and of a narrow one, and where narrow begins, in CSS pixels. */
-const WIDE: Margins = { tape: 40, free: 14 };
-const NARROW: Margins = { tape: 28, free: 12 };
-const NARROW_BELOW = 420;
+import { fitView } from './view.ts';
 
 export interface DrawingTableProps {
   readonly block: Block;
@@ -37,7 +35,10 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
   const room = useRoom(element);
   const dark = useDarkness();
   const easel = useMemo(createEasel, []);
-  const view = useMemo(() => fitView(block, room, room.width < NARROW_BELOW ? NARROW : WIDE), [block.finished, block.grid, room]);
+  const { view, tapeText } = useMemo(() => {
+    const tape = tapeFor(block, room.width, room.text);
+    return { view: fitView(block, room, tape.margins), tapeText: tape.text };
+  }, [block.finished, block.grid, room]);
   const litPieces = useMemo(() => pieces.filter(({ id }) => lit.has(id)), [pieces, lit]);
 
   // What the hand sees: always the latest.
@@ -47,6 +48,7 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
     () =>
       createHand(() => now.current, {
         lay: (strokes, id) => now.current.deeds.lay(strokes, id),
+        foresee: (strokes, id) => now.current.deeds.foresee(strokes, id),
         fill: (at, id) => now.current.deeds.fill(at, id),
         takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
         takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
@@ -58,7 +60,7 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
     [easel],
   );
 
-  useLayoutEffect(() => easel.show({ block, view, ratio: room.ratio }), [easel, block, view, room.ratio]);
+  useLayoutEffect(() => easel.show({ block, view, ratio: room.ratio, tapeText }), [easel, block, view, room.ratio, tapeText]);
   useLayoutEffect(() => easel.showPieces(pieces, letters), [easel, pieces, letters]);
   useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
   useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, block]);
@@ -84,6 +86,8 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
     <div
       ref={element}
       className="table-cloth"
+      // How high the block is for its width, for tables that are only as high as they need.
+      style={{ '--shape': toNumber(block.finished.height) / toNumber(block.finished.width) } as CSSProperties}
       tabIndex={0}
       role="application"
       aria-roledescription="drawing table"
@@ -96,13 +100,13 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
       onFocus={() => hand.focus(element.current?.matches(':focus-visible') ?? false)}
       onBlur={() => hand.blur()}
       onPointerDown={(event) => {
-        if (event.button !== 0 && event.button !== 2) return;
+        if (!event.isPrimary || (event.button !== 0 && event.button !== 2)) return;
         element.current?.setPointerCapture(event.pointerId);
         hand.pointerDown(...place(event), event.button === 2 || event.altKey);
       }}
-      onPointerMove={(event) => hand.pointerMove(...place(event))}
-      onPointerUp={() => hand.pointerUp()}
-      onPointerCancel={() => hand.drop()}
+      onPointerMove={(event) => event.isPrimary && hand.pointerMove(...place(event))}
+      onPointerUp={(event) => event.isPrimary && hand.pointerUp()}
+      onPointerCancel={(event) => event.isPrimary && hand.drop()}
       onPointerLeave={() => hand.pointerLeave()}
       onContextMenu={(event) => event.preventDefault()}
     >

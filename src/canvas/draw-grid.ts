@@ -1,6 +1,7 @@
 import type { GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
+import { GAP, TICK } from './ruler-marks.ts';
 import { pixelOf, type View } from './view.ts';
 
 /** A mark on the tape, ready to be written. */
@@ -73,7 +74,6 @@ export function drawSeams(pen: Pen, view: View, ink: InkColors, seams: readonly 
 
 /** Draws the tape along the top and the left edge, in finished lengths. */
 export function drawTape(pen: Pen, view: View, ink: InkColors, font: string, along: readonly TapeMark[], down: readonly TapeMark[]): void {
-  const tick = 7;
   pen.strokeStyle = ink.quiet;
   pen.fillStyle = ink.quiet;
   pen.lineWidth = 1;
@@ -81,21 +81,21 @@ export function drawTape(pen: Pen, view: View, ink: InkColors, font: string, alo
   pen.beginPath();
   for (const { cell } of along) {
     const x = Math.round(view.left + (cell * view.width) / view.columns) + 0.5;
-    pen.moveTo(x, view.top - 4);
-    pen.lineTo(x, view.top - 4 - tick);
+    pen.moveTo(x, view.top - GAP / 2);
+    pen.lineTo(x, view.top - GAP / 2 - TICK);
   }
   for (const { cell } of down) {
     const y = Math.round(view.top + (cell * view.height) / view.rows) + 0.5;
-    pen.moveTo(view.left - 4, y);
-    pen.lineTo(view.left - 4 - tick, y);
+    pen.moveTo(view.left - GAP / 2, y);
+    pen.lineTo(view.left - GAP / 2 - TICK, y);
   }
   pen.stroke();
   pen.textAlign = 'center';
   pen.textBaseline = 'alphabetic';
-  for (const { cell, label } of along) pen.fillText(label, pixelOf(view, cell, 0)[0], view.top - 8 - tick);
+  for (const { cell, label } of along) pen.fillText(label, pixelOf(view, cell, 0)[0], view.top - GAP - TICK);
   pen.textAlign = 'right';
   pen.textBaseline = 'middle';
-  for (const { cell, label } of down) pen.fillText(label, view.left - 8 - tick, pixelOf(view, 0, cell)[1]);
+  for (const { cell, label } of down) pen.fillText(label, view.left - GAP - TICK, pixelOf(view, 0, cell)[1]);
 }
 
 /** Radius of the smallest disc that a letter can be read on, in pixels. */

@@ -19,6 +19,8 @@ export interface Canvas {
   readonly view: View;
   /** Device pixels to a CSS pixel. */
   readonly ratio: number;
+  /** Height of the numbers on the tape, in CSS pixels. */
+  readonly tapeText: number;
 }
 
 /**
@@ -33,14 +35,12 @@ export interface Easel {
   readonly light: (pieces: readonly PieceInk[]) => void;
   readonly mark: (marks: Marks) => void;
   readonly sweep: (added: readonly Stroke[] | null, fabric: string) => void;
-  readonly dress: (ink: InkColors, font: string) => void;
+  readonly dress: (ink: InkColors, fontFamily: string) => void;
 }
 
-/** Pixels between two numbers on the tape, along and down, at least. */
-const APART_ALONG = 52;
-const APART_DOWN = 30;
-/** A margin narrower than this takes small numbers. */
-const ROOMY = 36;
+/** Distance between two numbers on the tape, along and down, at least; in heights of its text. */
+const APART_ALONG = 4;
+const APART_DOWN = 2.2;
 
 /** @returns an easel with nothing on it */
 export function createEasel(): Easel {
@@ -76,9 +76,9 @@ export function createEasel(): Easel {
       const inGridUnits = ([x, y]: readonly [number, number]): GridPoint => [x / denominator, y / denominator];
       drawSeams(pen, view, ink, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
       const label = ({ cell, length }: RulerMark): TapeMark => ({ cell, label: printLength(length, finished.unit, 'bare') });
-      const along = rulerMarks(finished.width, grid.columns, view.width, APART_ALONG).map(label);
-      const down = rulerMarks(finished.height, grid.rows, view.height, APART_DOWN).map(label);
-      drawTape(pen, view, ink, `${Math.min(view.left, view.top) < ROOMY ? 10 : 13}px ${font}`, along, down);
+      const along = rulerMarks(finished.width, grid.columns, view.width, APART_ALONG * canvas.tapeText).map(label);
+      const down = rulerMarks(finished.height, grid.rows, view.height, APART_DOWN * canvas.tapeText).map(label);
+      drawTape(pen, view, ink, `${canvas.tapeText}px ${font}`, along, down);
       if (letters) drawLetters(pen, view, pieces, letters, font);
     },
     marks: (pen) => {

@@ -64,34 +64,6 @@ export function extendSweep(
   };
 }
 
-/**
- * @returns what a sweep lays: of whole cells the rectangles they make together, row by row, for one patch is better than sixty-four;
- * of other shapes every one
- */
-export function laidBy({ tool, strokes, passed }: Sweep): readonly Stroke[] {
-  if (tool !== 'square' && tool !== 'ground') return strokes;
-  const rows = new Map<number, number[]>();
-  for (const [column, row] of [...passed].map((name) => name.split(',').map(Number) as [number, number])) {
-    const columns = rows.get(row);
-    if (columns) columns.push(column);
-    else rows.set(row, [column]);
-  }
-  const rectangles: { left: number; right: number; top: number; bottom: number }[] = [];
-  for (const [row, columns] of [...rows].sort(([a], [b]) => a - b)) {
-    columns.sort((a, b) => a - b);
-    let from = 0;
-    columns.forEach((column, i) => {
-      if (columns[i + 1] === column + 1) return;
-      const left = columns[from]!;
-      from = i + 1;
-      const above = rectangles.find((each) => each.left === left && each.right === column && each.bottom === row - 1);
-      if (above) above.bottom = row;
-      else rectangles.push({ left, right: column, top: row, bottom: row });
-    });
-  }
-  return rectangles.map(({ left, right, top, bottom }) => rectangleBetween([left, top], [right, bottom]));
-}
-
 /** @returns the outline with one more corner; set twice in a row it counts once, further along a straight line it replaces the last */
 export function addCorner(outline: GridOutline, corner: GridPoint): GridOutline {
   const last = outline.at(-1);

@@ -3,7 +3,7 @@ import type { Stroke } from '../block/painting.ts';
 import { fabricAt, QUARTER_MIDDLES } from './cell-fabrics.ts';
 import { NO_MARKS, type Marks } from './draw-marks.ts';
 import {
-  addCorner, beginSweep, extendSweep, laidBy, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong, strokeInCell,
+  addCorner, beginSweep, extendSweep, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong, strokeInCell,
   type GridOutline, type GridPoint, type Sweep,
 } from './gesture.ts';
 import type { Cell } from './stride.ts';
@@ -32,6 +32,8 @@ export interface Pointing {
 export interface Deeds {
   /** Lays patches of one fabric, as one change of the drawing. */
   readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
+  /** What the sweep under way will lay for certain, as it grows; null when it is dropped. */
+  readonly foresee: (strokes: readonly Stroke[] | null, fabric: string) => void;
   /** Gives the whole area of one fabric at a place another fabric, as one change of the drawing. */
   readonly fill: (at: GridPoint, fabric: string) => void;
   readonly takeUpFabric: (fabric: string) => void;
@@ -125,6 +127,12 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     deeds.redraw();
   };
 
+  /** Shows what a sweep has grown by. */
+  const grow = (added: readonly Stroke[]): void => {
+    deeds.sweep(added, fabricHeld());
+    deeds.foresee(added, fabricHeld());
+  };
+
   const pick = (): void => deeds.takeUpFabric(fabricAt(bench().block, at));
 
   const pointerDown: Hand['pointerDown'] = (px, py, picking) => {
@@ -150,7 +158,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     } else {
       turn = turnAt(tool, place);
       sweep = beginSweep(tool, turn, at);
-      deeds.sweep(sweep.strokes, fabricHeld());
+      grow(sweep.strokes);
     }
     pointHere();
   };
@@ -167,7 +175,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     if (sweep) {
       const grown = extendSweep(sweep, gridPointAt(view, px, py), block.grid);
       sweep = grown.sweep;
-      if (grown.added.length > 0) deeds.sweep(grown.added, fabricHeld());
+      if (grown.added.length > 0) grow(grown.added);
     } else {
       turn = turnAt(tool, near);
     }
@@ -177,7 +185,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
 
   const pointerUp: Hand['pointerUp'] = () => {
     if (sweep) {
-      const strokes = laidBy(sweep);
+      const { strokes } = sweep;
       sweep = null;
       deeds.lay(strokes, fabricHeld());
       deeds.sweep(null, fabricHeld());
@@ -197,7 +205,10 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   };
 
   const drop: Hand['drop'] = () => {
-    if (sweep) deeds.sweep(null, fabricHeld());
+    if (sweep) {
+      deeds.sweep(null, fabricHeld());
+      deeds.foresee(null, fabricHeld());
+    }
     sweep = null;
     spanFrom = null;
     corners = [];

@@ -1,22 +1,31 @@
 import { useEffect, useState, type RefObject } from 'react';
 
-/** How much room an element has, in whole CSS pixels, and how many device pixels make one of them. */
+/** How much room an element has, in whole CSS pixels. */
 export interface Room {
   readonly width: number;
   readonly height: number;
+  /** Height of its text. */
+  readonly text: number;
+  /** Device pixels to a CSS pixel. */
   readonly ratio: number;
 }
 
 /** @returns the room of an element, followed through every change of its size, of the zoom and of the screen */
 export function useRoom(element: RefObject<HTMLElement | null>): Room {
-  const [room, setRoom] = useState<Room>({ width: 0, height: 0, ratio: 1 });
+  const [room, setRoom] = useState<Room>({ width: 0, height: 0, text: 16, ratio: 1 });
   useEffect(() => {
     const measured = element.current;
     if (!measured) return;
     const measure = (): void =>
       setRoom((now) => {
-        const next = { width: measured.clientWidth, height: measured.clientHeight, ratio: window.devicePixelRatio };
-        return next.width === now.width && next.height === now.height && next.ratio === now.ratio ? now : next;
+        const next: Room = {
+          width: measured.clientWidth,
+          height: measured.clientHeight,
+          text: Number.parseFloat(getComputedStyle(measured).fontSize),
+          ratio: window.devicePixelRatio,
+        };
+        const same = next.width === now.width && next.height === now.height && next.text === now.text && next.ratio === now.ratio;
+        return same ? now : next;
       });
     const observer = new ResizeObserver(measure);
     observer.observe(measured);

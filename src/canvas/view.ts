@@ -19,9 +19,11 @@ export interface CellPlace {
   readonly v: number;
 }
 
-/** Room that stays free round the block, in CSS pixels: at the top and the left for the tape, less at the other sides. */
+/** Room that stays free round the block, in CSS pixels: at the left and the top for the tape and its numbers. */
 export interface Margins {
-  readonly tape: number;
+  readonly left: number;
+  readonly top: number;
+  /** At the right and the bottom. */
   readonly free: number;
 }
 
@@ -29,18 +31,18 @@ export interface Margins {
 export function fitView(
   block: Pick<Block, 'finished' | 'grid'>,
   room: { readonly width: number; readonly height: number },
-  { tape, free }: Margins,
+  { left, top, free }: Margins,
 ): View {
   const wide = toNumber(block.finished.width);
   const high = toNumber(block.finished.height);
-  const across = room.width - tape - free;
-  const down = room.height - tape - free;
+  const across = room.width - left - free;
+  const down = room.height - top - free;
   const scale = Math.max(0, Math.min(across / wide, down / high));
   const width = Math.floor(wide * scale);
   const height = Math.floor(high * scale);
   return {
-    left: tape + Math.max(0, Math.round((across - width) / 2)),
-    top: tape,
+    left: left + Math.max(0, Math.round((across - width) / 2)),
+    top,
     width,
     height,
     columns: block.grid.columns,

@@ -16,7 +16,8 @@ const fabrics = [
 ];
 
 function painted(...strokes: readonly (readonly [string, Parameters<typeof paint>[2]])[]): Block {
-  const empty = blank({ name: 'Mole', finished: { width: rational(12), height: rational(6), unit: 'in' }, grid: { columns: 4, rows: 2 }, fabrics });
+  const finished = { width: rational(12), height: rational(6), unit: 'in' } as const;
+  const empty = blank({ name: 'Mole', finished, grid: { columns: 4, rows: 2 }, fabrics });
   if (!empty.ok) throw new Error(empty.problem.sentence);
   return strokes.reduce((block, [fabric, stroke]) => {
     const next = paint(block, fabric, stroke);
@@ -70,7 +71,8 @@ describe('the letters of the fabrics', () => {
 });
 
 describe('the tape along the edge', () => {
-  const labels = (cells: number, pixels: number): string[] => rulerMarks(rational(12), cells, pixels, 50).map(({ length }) => formatLength(length));
+  const labels = (cells: number, pixels: number): string[] =>
+    rulerMarks(rational(12), cells, pixels, 50).map(({ length }) => formatLength(length));
 
   test('has a number at every cell where there is room', () => {
     expect(labels(4, 400)).toEqual(['0', '3', '6', '9', '12']);

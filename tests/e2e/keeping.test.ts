@@ -1,7 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { describe } from 'vitest';
 import { appAddress, expect, test, visit } from './browser.ts';
-import { blockFile, click, drawingInWords, openBlock, openFile, swatch, table, tool } from './on-the-table.ts';
+import {
+  blockFile, click, drawingInWords, eventually, openBlock, openFile, sheet, sheetIsCurrent, swatch, table, tool,
+} from './on-the-table.ts';
 
 const keptWords = 'Kept in this browser';
 
@@ -14,13 +16,13 @@ describe('nothing is lost', () => {
     await page.mouse.move(5, 5);
     const before = await drawingInWords(page);
     expect(before[0]).toContain('Lamp');
-    await expect.poll(() => page.locator('.here').textContent()).toBe(keptWords);
+    await eventually(() => page.locator('.here').textContent()).toBe(keptWords);
     await page.reload();
-    await expect.poll(() => drawingInWords(page)).toEqual(before);
+    await eventually(() => drawingInWords(page)).toEqual(before);
     const undo = page.getByRole('button', { name: 'Undo' });
     await undo.click();
     await undo.click();
-    await expect.poll(async () => (await drawingInWords(page))[0]).toBe('Columns 1 to 3: Marram.');
+    await eventually(async () => (await drawingInWords(page))[0]).toBe('Columns 1 to 3: Marram.');
     await undo.click();
     expect(await undo.isDisabled()).toBe(true);
     expect(await table(page).getAttribute('aria-label')).not.toContain('Boat shed');
@@ -34,8 +36,8 @@ describe('nothing is lost', () => {
     await page.close({ runBeforeUnload: true });
     const again = await context.newPage();
     await again.goto(appAddress());
-    await expect.poll(() => table(again).getAttribute('aria-label')).toContain('Boat shed');
-    await expect.poll(() => table(again).getAttribute('data-patches')).toBe('1');
+    await eventually(() => table(again).getAttribute('aria-label')).toContain('Boat shed');
+    await eventually(() => table(again).getAttribute('data-patches')).toBe('1');
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -45,20 +47,20 @@ describe('nothing is lost', () => {
     await page.goto(appAddress());
     await openBlock(page);
     await page.mouse.move(5, 5);
-    await expect.poll(() => page.locator('.here').textContent()).toBe(keptWords);
+    await eventually(() => page.locator('.here').textContent()).toBe(keptWords);
     const other = await context.newPage();
     await other.goto(appAddress());
-    await expect.poll(() => table(other).getAttribute('aria-label')).toContain('Boat shed');
+    await eventually(() => table(other).getAttribute('aria-label')).toContain('Boat shed');
     await other.getByLabel('Name of the block').fill('Other window');
     await other.getByLabel('Name of the block').press('Enter');
-    await expect.poll(() => other.locator('.here').textContent()).toBe(keptWords);
+    await eventually(() => other.locator('.here').textContent()).toBe(keptWords);
     await click(page, 0.5, 0.5);
     await page.mouse.move(5, 5);
-    await expect.poll(() => page.locator('.here').textContent()).toBe(keptWords);
+    await eventually(() => page.locator('.here').textContent()).toBe(keptWords);
     await page.reload();
     await page.getByRole('button', { name: 'Sampler' }).click();
     await page.getByRole('dialog').getByRole('button', { name: /Other window/ }).click();
-    await expect.poll(() => table(page).getAttribute('aria-label')).toContain('Other window');
+    await eventually(() => table(page).getAttribute('aria-label')).toContain('Other window');
     expect(await table(page).getAttribute('data-patches')).toBe('0');
     expect(complaints).toEqual([]);
     await context.close();
@@ -74,9 +76,26 @@ describe('nothing is lost', () => {
     expect(download.suggestedFilename()).toBe('boat-shed.block.json');
     const text = await readFile(await download.path(), 'utf8');
     await openFile(page, blockFile({ name: 'Something else' }));
-    await expect.poll(() => table(page).getAttribute('aria-label')).toContain('Something else');
+    await eventually(() => table(page).getAttribute('aria-label')).toContain('Something else');
     await openFile(page, text);
-    await expect.poll(() => drawingInWords(page)).toEqual(before);
+    await eventually(() => drawingInWords(page)).toEqual(before);
+  });
+});
+
+describe('the sampler', () => {
+  test('opens each of its blocks, with a proof that holds', async ({ page }) => {
+    const open = page.getByRole('button', { name: 'Sampler' });
+    await open.click();
+    const names = await page.getByRole('dialog').getByRole('listitem').allTextContents();
+    expect(names.length).toBeGreaterThan(3);
+    await page.keyboard.press('Escape');
+    for (const [i, name] of names.entries()) {
+      await open.click();
+      await page.getByRole('dialog').getByRole('listitem').nth(i).getByRole('button').click();
+      await eventually(() => sheet(page).getByRole('heading', { level: 2 }).textContent()).toBe(name);
+      await sheetIsCurrent(page);
+      expect(await page.locator('[data-proof]').getAttribute('data-proof'), name).toBe('holds');
+    }
   });
 });
 
@@ -104,7 +123,7 @@ describe('a file that is no block', () => {
       expect(await drawingInWords(page)).toEqual(before);
       expect(await table(page).getAttribute('data-patches')).toBe('1');
       await alert.getByRole('button', { name: 'Put away' }).click();
-      await expect.poll(() => alert.count()).toBe(0);
+      await eventually(() => alert.count()).toBe(0);
     });
   }
 
@@ -117,6 +136,6 @@ describe('a file that is no block', () => {
     }, blockFile({ name: 'Washed up' }));
     await page.dispatchEvent('main', 'dragover', { dataTransfer: dropped });
     await page.dispatchEvent('main', 'drop', { dataTransfer: dropped });
-    await expect.poll(() => table(page).getAttribute('aria-label')).toContain('Washed up');
+    await eventually(() => table(page).getAttribute('aria-label')).toContain('Washed up');
   });
 });

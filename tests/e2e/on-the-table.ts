@@ -36,8 +36,11 @@ export async function openFile(page: Page, text: string | Buffer, name = 'drawin
 export async function openBlock(page: Page, block: BlockFile = {}): Promise<void> {
   const name = block.name ?? 'Boat shed';
   await openFile(page, blockFile(block));
-  await expect.poll(() => table(page).getAttribute('aria-label')).toContain(name);
+  await eventually(() => table(page).getAttribute('aria-label')).toContain(name);
 }
+
+/** What is expected as soon as the page has got to it; the limit is only there for what never comes. */
+export const eventually = <T>(read: () => T | Promise<T>) => expect.poll(read, { timeout: 60_000 });
 
 export const table = (page: Page): Locator => page.getByRole('application');
 export const sheet = (page: Page): Locator => page.getByRole('article');
@@ -46,11 +49,17 @@ export const tool = (page: Page, name: string): Locator =>
 export const swatch = (page: Page, name: string): Locator =>
   page.getByRole('group', { name: 'Swatch tray' }).getByRole('listitem').getByRole('button', { name });
 
+/** @returns where the block lies on the table: left, top, width and height in CSS pixels */
+export async function viewOf(page: Page): Promise<[number, number, number, number]> {
+  const view = await table(page).getAttribute('data-view');
+  return view!.split(' ').map(Number) as [number, number, number, number];
+}
+
 /** @returns the place in the window of a point of the drawing, in cells from its top-left corner */
 export async function placeOf(page: Page, x: number, y: number): Promise<{ x: number; y: number }> {
   await table(page).scrollIntoViewIfNeeded();
   const box = (await table(page).boundingBox())!;
-  const [left, top, width, height] = (await table(page).getAttribute('data-view'))!.split(' ').map(Number) as [number, number, number, number];
+  const [left, top, width, height] = await viewOf(page);
   const [, columns, rows] = /(\d+) by (\d+) cells/.exec((await table(page).getAttribute('aria-label'))!)!.map(Number);
   return { x: box.x + left + (x * width) / columns!, y: box.y + top + (y * height) / rows! };
 }
@@ -77,7 +86,7 @@ export async function drawingInWords(page: Page): Promise<string[]> {
 
 /** Waits until the sheet is that of the drawing on the table. */
 export async function sheetIsCurrent(page: Page): Promise<void> {
-  await expect.poll(() => sheet(page).getAttribute('aria-busy')).toBe('false');
+  await eventually(() => sheet(page).getAttribute('aria-busy')).toBe('false');
 }
 
 /** @returns the cutting list of one fabric, each line as "2 squares 4 7/8 in. for A" */

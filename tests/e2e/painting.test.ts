@@ -1,6 +1,8 @@
 import { describe } from 'vitest';
-import { expect, test } from './browser.ts';
-import { click, cutsOf, drawingInWords, openBlock, sheet, sheetIsCurrent, stroke, swatch, table, tool } from './on-the-table.ts';
+import { appAddress, expect, test, visit } from './browser.ts';
+import {
+  click, cutsOf, drawingInWords, eventually, openBlock, placeOf, sheet, sheetIsCurrent, stroke, swatch, table, tool,
+} from './on-the-table.ts';
 
 /**
  * Shoo Fly, 12 in., three fabrics: American Patchwork & Quilting (allpeoplequilt.com), Shoo Fly quilt block, 2019-04-02:
@@ -35,7 +37,7 @@ describe('a block painted from empty', () => {
     await tool(page, 'Square').click();
     await swatch(page, 'Lamp').click();
     await click(page, 1.5, 1.5);
-    await expect.poll(() => drawingInWords(page)).toEqual([
+    await eventually(() => drawingInWords(page)).toEqual([
       'Column 1: Chalk top left, Marram bottom right. Column 2: Marram. Column 3: Chalk top right, Marram bottom left.',
       'Column 1: Marram. Column 2: Lamp. Column 3: Marram.',
       'Column 1: Marram top right, Chalk bottom left. Column 2: Marram. Column 3: Marram top left, Chalk bottom right.',
@@ -49,17 +51,17 @@ describe('a block painted from empty', () => {
     for (let i = 0; i < 40 && !(await reached()); i++) await page.keyboard.press('Tab');
     expect(await reached()).toBe(true);
     const heard = page.locator('.table [aria-live="polite"]');
-    await expect.poll(() => heard.textContent()).toBe('Row 1, column 1: Marram');
+    await eventually(() => heard.textContent()).toBe('Row 1, column 1: Marram');
     const press = async (...keys: string[]): Promise<void> => {
       for (const key of keys) await page.keyboard.press(key);
     };
     await press('h', '2', 'Space');
-    await expect.poll(() => heard.textContent()).toBe('Row 1, column 1: Chalk top left, Marram bottom right');
+    await eventually(() => heard.textContent()).toBe('Row 1, column 1: Chalk top left, Marram bottom right');
     await press('ArrowRight', 'ArrowRight', 't', 'Space');
     await press('ArrowDown', 'ArrowDown', 't', 'Space');
     await press('Home', 't', 'Space');
     await press('s', '3', 'ArrowRight', 'ArrowUp', 'Enter');
-    await expect.poll(() => heard.textContent()).toBe('Row 2, column 2: Lamp');
+    await eventually(() => heard.textContent()).toBe('Row 2, column 2: Lamp');
     await expectShooFly(page);
   });
 
@@ -76,10 +78,10 @@ describe('a block painted from empty', () => {
     expect(await asked.getByRole('alert').textContent()).toMatch(/.no length. is not a length/);
     await asked.getByLabel('Finished height').fill('6');
     await asked.getByRole('button', { name: 'Lay it out' }).click();
-    await expect.poll(() => table(page).getAttribute('aria-label')).toBe('Slipway, 7 by 4 cells');
+    await eventually(() => table(page).getAttribute('aria-label')).toBe('Slipway, 7 by 4 cells');
     expect(await page.locator('.block-size').textContent()).toContain('10 1/2 × 6 in.');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => table(page).getAttribute('aria-label')).toBe('Boat shed, 3 by 3 cells');
+    await eventually(() => table(page).getAttribute('aria-label')).toBe('Boat shed, 3 by 3 cells');
   });
 });
 
@@ -90,7 +92,7 @@ describe('the tools', () => {
     await tool(page, 'Half-square').click();
     await stroke(page, [0.2, 0.2], [7.5, 0.2], [7.5, 7.5]);
     expect(await table(page).getAttribute('data-patches')).toBe('15');
-    await expect.poll(async () => (await drawingInWords(page))[0]).toBe('Columns 1 to 8: Chalk top left, Marram bottom right.');
+    await eventually(async () => (await drawingInWords(page))[0]).toBe('Columns 1 to 8: Chalk top left, Marram bottom right.');
     await page.keyboard.press('Control+z');
     expect(await table(page).getAttribute('data-patches')).toBe('0');
     await page.keyboard.press('Control+Shift+z');
@@ -107,7 +109,7 @@ describe('the tools', () => {
     await click(page, 0.9, 0.5);
     await tool(page, 'Rectangle').click();
     await stroke(page, [1.5, 1.5], [2.5, 3.5]);
-    await expect.poll(() => drawingInWords(page)).toEqual([
+    await eventually(() => drawingInWords(page)).toEqual([
       'Column 1: Marram top, Chalk right, Marram bottom, Marram left. Columns 2 to 4: Marram.',
       'Column 1: Marram. Columns 2 to 3: Chalk. Column 4: Marram.',
       'Column 1: Marram. Columns 2 to 3: Chalk. Column 4: Marram.',
@@ -121,15 +123,15 @@ describe('the tools', () => {
     await click(page, 2.5, 2.5);
     await tool(page, 'Ground').click();
     await stroke(page, [1.5, 1.5], [1.5, 3.5]);
-    await expect.poll(async () => (await drawingInWords(page))[3]).toBe('Columns 1 to 2: Marram. Column 3: Lamp. Column 4: Marram.');
+    await eventually(async () => (await drawingInWords(page))[3]).toBe('Columns 1 to 2: Marram. Column 3: Lamp. Column 4: Marram.');
     await swatch(page, 'Chalk').click();
     await tool(page, 'Outline').click();
     for (const [x, y] of [[3, 2], [4, 2], [4, 3]] as const) await click(page, x, y);
     await table(page).focus();
     await page.keyboard.press('Enter');
-    await expect
-      .poll(async () => (await drawingInWords(page))[2])
-      .toBe('Columns 1 to 2: Marram. Column 3: Lamp. Column 4: Chalk top right, Marram bottom left.');
+    await eventually(async () => (await drawingInWords(page))[2]).toBe(
+      'Columns 1 to 2: Marram. Column 3: Lamp. Column 4: Chalk top right, Marram bottom left.',
+    );
     await sheetIsCurrent(page);
   });
 
@@ -143,6 +145,31 @@ describe('the tools', () => {
     expect(await table(page).getAttribute('data-patches')).toBe('0');
   });
 
+  test('an outline begun is dropped by Escape', async ({ page }) => {
+    await openBlock(page);
+    await tool(page, 'Outline').click();
+    for (const [x, y] of [[0, 0], [2, 0], [0, 2]] as const) await click(page, x, y);
+    await table(page).focus();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Enter');
+    expect(await table(page).getAttribute('data-patches')).toBe('0');
+  });
+
+  test('work by finger on a small tablet', async ({ browser }) => {
+    const { context, page, complaints } = await visit(browser, { viewport: { width: 600, height: 960 }, hasTouch: true });
+    await page.goto(appAddress());
+    await openBlock(page);
+    await tool(page, 'Half-square').tap();
+    await swatch(page, 'Lamp').tap();
+    const at = await placeOf(page, 1.8, 1.8);
+    await page.touchscreen.tap(at.x, at.y);
+    await eventually(async () => (await drawingInWords(page))[1]).toBe(
+      'Column 1: Marram. Column 2: Marram top left, Lamp bottom right. Column 3: Marram.',
+    );
+    expect(complaints).toEqual([]);
+    await context.close();
+  });
+
   test('fabrics are added, renamed and recoloured, and keep a letter of their own', async ({ page }) => {
     await openBlock(page);
     await page.getByRole('button', { name: 'Add fabric' }).click();
@@ -150,12 +177,12 @@ describe('the tools', () => {
     await asked.getByLabel('Name').fill('Mast');
     await asked.getByLabel('Colour').fill('#885533');
     await asked.getByRole('button', { name: 'Done' }).click();
-    await expect.poll(() => swatch(page, 'Mast').getAttribute('aria-pressed')).toBe('true');
+    await eventually(() => swatch(page, 'Mast').getAttribute('aria-pressed')).toBe('true');
     const letters = await page.locator('.swatch-letter').allTextContents();
     expect(letters).toEqual(['M', 'C', 'L', 'A']);
-    await page.getByRole('button', { name: 'Change it' }).click();
+    await page.getByRole('button', { name: 'Change Mast' }).click();
     await page.getByRole('dialog').getByLabel('Name').fill('Spar');
     await page.getByRole('dialog').getByRole('button', { name: 'Done' }).click();
-    await expect.poll(() => page.locator('.swatch-letter').allTextContents()).toEqual(['M', 'C', 'L', 'S']);
+    await eventually(() => page.locator('.swatch-letter').allTextContents()).toEqual(['M', 'C', 'L', 'S']);
   });
 });

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
 import { expect, test } from './browser.ts';
-import { click, cutsOf, openBlock, placeOf, sheet, sheetIsCurrent, swatch, table, tool } from './on-the-table.ts';
+import { click, cutsOf, eventually, openBlock, placeOf, sheet, sheetIsCurrent, swatch, table, tool, viewOf } from './on-the-table.ts';
 
 /** Shoo Fly on the table: chalk corners, a lamp in the middle. */
 async function shooFly(page: Page): Promise<void> {
@@ -20,7 +20,7 @@ async function shooFly(page: Page): Promise<void> {
 
 /** @returns how much of the marks over a point of the drawing is opaque, 0 to 255: a veiled place more than 0, a lit one 0 */
 async function veilAt(page: Page, x: number, y: number): Promise<number> {
-  const [left, top, width, height] = (await table(page).getAttribute('data-view'))!.split(' ').map(Number) as [number, number, number, number];
+  const [left, top, width, height] = await viewOf(page);
   return page.evaluate(
     ([px, py]) => {
       const marks = [...document.querySelectorAll<HTMLCanvasElement>('.table-cloth canvas')].at(-1)!;
@@ -38,26 +38,26 @@ describe('a line of the sheet and its patches in the drawing', () => {
     await shooFly(page);
     const middle = lineOf(page, /^1square 4 1\/2 in\./);
     await middle.hover();
-    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('1');
-    await expect.poll(() => veilAt(page, 1.5, 1.5)).toBe(0);
+    await eventually(() => table(page).getAttribute('data-lit')).toBe('1');
+    await eventually(() => veilAt(page, 1.5, 1.5)).toBe(0);
     expect(await veilAt(page, 0.2, 1.5)).toBeGreaterThan(100);
     await page.mouse.move(5, 5);
-    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('0');
-    await expect.poll(() => veilAt(page, 0.2, 1.5)).toBe(0);
+    await eventually(() => table(page).getAttribute('data-lit')).toBe('0');
+    await eventually(() => veilAt(page, 0.2, 1.5)).toBe(0);
   });
 
   test('light up together while the line has the focus, and stay lit when it is pressed', async ({ page }) => {
     await shooFly(page);
     const lamp = page.getByRole('button', { name: 'Unit A: show it in the drawing' });
     await lamp.focus();
-    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('8');
+    await eventually(() => table(page).getAttribute('data-lit')).toBe('8');
     await page.keyboard.press('Enter');
     expect(await lamp.getAttribute('aria-pressed')).toBe('true');
     await lamp.blur();
     expect(await table(page).getAttribute('data-lit')).toBe('8');
     await lamp.press('Enter');
     await lamp.blur();
-    await expect.poll(() => table(page).getAttribute('data-lit')).toBe('0');
+    await eventually(() => table(page).getAttribute('data-lit')).toBe('0');
   });
 
   test('are marked from the drawing, by pointer and by keys', async ({ page }) => {
@@ -66,7 +66,7 @@ describe('a line of the sheet and its patches in the drawing', () => {
     expect(await middle.getAttribute('data-marked')).toBeNull();
     const at = await placeOf(page, 1.5, 1.5);
     await page.mouse.move(at.x, at.y);
-    await expect.poll(() => middle.getAttribute('data-marked')).toBe('true');
+    await eventually(() => middle.getAttribute('data-marked')).toBe('true');
     const unit = page.locator('[data-line="unit A"]');
     expect(await unit.getAttribute('data-marked')).toBeNull();
     await page.mouse.move(5, 5);
@@ -74,7 +74,7 @@ describe('a line of the sheet and its patches in the drawing', () => {
     await page.keyboard.press('Tab');
     await page.keyboard.press('Home');
     await page.keyboard.press('PageUp');
-    await expect.poll(() => unit.getAttribute('data-marked')).toBe('true');
+    await eventually(() => unit.getAttribute('data-marked')).toBe('true');
     expect(await middle.getAttribute('data-marked')).toBeNull();
   });
 });
@@ -84,17 +84,17 @@ describe('what the sewer chooses', () => {
     await shooFly(page);
     await page.getByLabel('How every half-square triangle is sewn').selectOption('eight-at-a-time');
     // Eight at a time: 2 (4 + 7/8), a spare unit for every one that is not needed.
-    await expect.poll(() => cutsOf(page, 'Chalk')).toEqual([expect.stringMatching(/^1 square 9 3\/4 in\..*4 spare for A$/)]);
+    await eventually(() => cutsOf(page, 'Chalk')).toEqual([expect.stringMatching(/^1 square 9 3\/4 in\..*4 spare for A$/)]);
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => cutsOf(page, 'Chalk')).toEqual(['2 squares 4 7/8 in. for A']);
+    await eventually(() => cutsOf(page, 'Chalk')).toEqual(['2 squares 4 7/8 in. for A']);
   });
 
   test('a seam allowance changes every size, and more blocks every count', async ({ page }) => {
     await shooFly(page);
     await page.getByRole('combobox', { name: 'Seams' }).selectOption({ label: '1/2 in.' });
-    await expect.poll(() => cutsOf(page, 'Lamp')).toEqual([expect.stringMatching(/^1 square 5 in\./)]);
+    await eventually(() => cutsOf(page, 'Lamp')).toEqual([expect.stringMatching(/^1 square 5 in\./)]);
     await page.getByRole('spinbutton', { name: 'Blocks' }).fill('12');
-    await expect.poll(() => cutsOf(page, 'Lamp')).toEqual([expect.stringMatching(/^12 squares 5 in\./)]);
+    await eventually(() => cutsOf(page, 'Lamp')).toEqual([expect.stringMatching(/^12 squares 5 in\./)]);
   });
 });
 

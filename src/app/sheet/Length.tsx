@@ -4,7 +4,7 @@ import { printLength } from '../../measure/lengths.ts';
 import type { Rational } from '../../measure/rational.ts';
 import type { Size } from '../../pattern/pattern.ts';
 
-/** "4 7/8", kept on one line. */
+/** A length without its unit. */
 function Figure({ value, unit }: { readonly value: Rational; readonly unit: LengthUnit }): ReactNode {
   return (
     <span className="number">
@@ -13,14 +13,17 @@ function Figure({ value, unit }: { readonly value: Rational; readonly unit: Leng
   );
 }
 
-/** A sentence whose fractions are set as fractions; copied and read aloud it stays what it is. */
+/** A sentence whose fractions are set as fractions, each on one line with its whole number; copied and read aloud it stays what it is. */
 export function Prose({ text }: { readonly text: string }): ReactNode {
-  return text.split(/(\d+\/\d+)/).map((part, i) => {
+  return text.split(/((?:\d+ )?\d+\/\d+)/).map((part, i) => {
     if (i % 2 === 0) return part;
-    const [over, under] = part.split('/');
+    const [, whole, over, under] = /^(\d+ )?(\d+)\/(\d+)$/.exec(part)!;
     return (
-      <span key={i} className="fraction">
-        <span className="over">{over}</span>/<span className="under">{under}</span>
+      <span key={i} className="number">
+        {whole}
+        <span className="fraction">
+          <span className="over">{over}</span>/<span className="under">{under}</span>
+        </span>
       </span>
     );
   });

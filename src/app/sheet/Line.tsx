@@ -3,9 +3,11 @@ import { keepLit, lights, litLine, passOver, type LineName } from '../lights.ts'
 import { useStore } from '../store.ts';
 
 /** One line of the sheet: while the pointer is on it its patches light up in the drawing; it is marked when the drawing points at it. */
-export function Line({ name, className, children }: {
+export function Line({ name, className, wide, children }: {
   readonly name: LineName;
   readonly className: string;
+  /** Its picture takes a row of its own. */
+  readonly wide?: boolean;
   readonly children: ReactNode;
 }): ReactNode {
   const lit = useStore(lights, (now) => litLine(now) === name);
@@ -14,6 +16,7 @@ export function Line({ name, className, children }: {
     <li
       className={`line ${className}`}
       data-line={name}
+      data-wide={wide || undefined}
       data-lit={lit || undefined}
       data-marked={marked || undefined}
       onPointerEnter={(event) => event.pointerType !== 'touch' && passOver(name)}

@@ -1,9 +1,14 @@
 import type { ReactNode } from 'react';
+import { toNumber } from '../../measure/rational.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
 import { Area, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
+import { isWide } from './picture.ts';
 import { StepPicture } from './StepPicture.tsx';
+
+/** The word a pressing instruction begins with, so that the eye finds it. */
+const PRESS = 'Press';
 
 /** The sewing order: what to lay down, how to press it, and what it must measure then. */
 export function Steps({ pattern, colors }: { readonly pattern: Pattern; readonly colors: ReadonlyMap<string, string> }): ReactNode {
@@ -27,7 +32,7 @@ function StepRow({ step, pattern, colors }: {
 }): ReactNode {
   const name = `step ${step.number}` as const;
   return (
-    <Line name={name} className="step">
+    <Line name={name} className="step" wide={isWide({ width: toNumber(step.finished.width), height: toNumber(step.finished.height) })}>
       <Lamp name={name} says={`Step ${step.number}: show it in the drawing`} className="step-picture">
         <StepPicture step={step} pattern={pattern} colors={colors} />
       </Lamp>
@@ -41,7 +46,8 @@ function StepRow({ step, pattern, colors }: {
         </p>
         {step.press !== '' && (
           <p className="press">
-            <Prose text={step.press} />
+            {step.press.startsWith(PRESS) && <span className="word">{PRESS}</span>}
+            <Prose text={step.press.startsWith(PRESS) ? step.press.slice(PRESS.length) : step.press} />
           </p>
         )}
         <p className="measure">
@@ -60,8 +66,7 @@ function titleOf(step: Step): ReactNode {
   if (step.makes === 'block') return step.count === 1 ? 'The block' : `${step.count} blocks`;
   return (
     <>
-      <span className="letter">{step.makes}</span> {step.kind}
-      <span className="quiet"> · make {step.count}</span>
+      <span className="letter">{step.makes}</span> {step.kind} <span className="quiet makes">make {step.count}</span>
     </>
   );
 }

@@ -27,7 +27,7 @@ export function Ways({ pattern, chosen, chooseWay }: {
 }): ReactNode {
   const others = pattern.alternatives.filter(({ way }) => way !== pattern.way);
   if (others.length === 0) return null;
-  const ways = [{ way: pattern.way, figures: pattern.figures, goodFor: 'The way of this sheet.' }, ...others];
+  const ways = [{ way: pattern.way, figures: pattern.figures, goodFor: null }, ...others];
   ways.sort((a, b) => WAYS.indexOf(a.way) - WAYS.indexOf(b.way));
   return (
     <fieldset className="ways">
@@ -37,11 +37,11 @@ export function Ways({ pattern, chosen, chooseWay }: {
           <label key={way} className="way">
             <input type="radio" name="way" value={way} checked={chosen === way} onChange={() => chooseWay(way)} />
             <span className="way-words">
-              <span className="way-name">{way}</span>
               <span>
-                {several(figures.pieces, 'piece', 'pieces')}, {several(figures.seams, 'seam', 'seams')}
+                <span className="way-name">{way}</span> {several(figures.pieces, 'piece', 'pieces')},{' '}
+                {several(figures.seams, 'seam', 'seams')}
               </span>
-              <span className="quiet">{goodFor}</span>
+              {goodFor !== null && <span className="quiet good-for">{goodFor}</span>}
             </span>
           </label>
         ))}

@@ -26,6 +26,9 @@ export function frameOf(outline: readonly Point[]): Frame {
   return { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
 }
 
+/** @returns whether something is so wide that its picture needs a line of its own */
+export const isWide = ({ width, height }: Pick<Frame, 'width' | 'height'>): boolean => width >= 3.5 * height;
+
 /** @returns the mean of the corners: inside, for a convex outline */
 export function middleOf(outline: readonly Point[]): readonly [number, number] {
   let x = 0;
