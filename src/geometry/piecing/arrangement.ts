@@ -4,6 +4,7 @@ import { ACROSS, AROUND, JOINED, KEPT, keeping } from './keep.ts';
 import { rectId, type Leaves } from './leaves.ts';
 import type { Pictures } from './pictures.ts';
 import { ARRANGED } from './price.ts';
+import { NO_RINGS, ringsWorthwhile } from './rings.ts';
 import type { Tree } from './tree.ts';
 
 /** At most so many different parts are set aside to be made by themselves. */
@@ -27,7 +28,7 @@ interface Part {
 export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures): Tree {
   const { field } = leaves;
   if (plan.leaves.length < 3 || pictures.counts.length === 1) return plan.tree;
-  const search = searcher(leaves, ARRANGED, pictures.contents);
+  const search = searcher(leaves, ARRANGED, pictures.contents, plan.rings > 0 ? ringsWorthwhile(leaves) : NO_RINGS);
   const counts = { leaves: leaves.classes.map(() => 1), joins: pictures.counts };
   let marks = keeping(field, plan.leaves);
   let best = search(counts, marks)?.tree ?? plan.tree;

@@ -27,7 +27,15 @@ export function freeCandidates(field: Field): readonly Cells[] {
   const add = (cells: Cells): void => {
     if (field.slantsIn(cells.i0, cells.j0, cells.i1, cells.j1) > 0) found.set(`${cells.i0} ${cells.j0} ${cells.i1} ${cells.j1}`, cells);
   };
-  for (const cluster of clusters(field)) add(cluster);
+  const apart = clusters(field);
+  apart.forEach(add);
+  // Two that face each other across a row or a column may be the two sides of one thing, a tower or a hull.
+  for (const a of apart) {
+    for (const b of apart) {
+      const facing = (a.j0 === b.j0 && a.j1 === b.j1 && a.i1 <= b.i0) || (a.i0 === b.i0 && a.i1 === b.i1 && a.j1 <= b.j0);
+      if (facing) add(around(a, b));
+    }
+  }
   for (let k = 1; k <= EQUAL_PARTS; k++) equalParts(field, k).forEach(add);
   const large = [...found.values()].slice(0, MOST);
   for (let j = 0; j < n; j++) for (let i = 0; i < m; i++) add({ i0: i, j0: j, i1: i + 1, j1: j + 1 });

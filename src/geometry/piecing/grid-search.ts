@@ -4,7 +4,7 @@ import { rectOf } from './field.ts';
 import { ACROSS, AROUND, FREE, JOINED, KEPT } from './keep.ts';
 import { rectCount, rectId, type Leaves } from './leaves.ts';
 import { clothNovelty, handling, sizeNovelty, type Weights } from './price.ts';
-import { ringFinder, type Ring } from './rings.ts';
+import type { Ring, RingsAt } from './rings.ts';
 import type { Tree } from './tree.ts';
 
 /** How often things are expected to be used. */
@@ -31,18 +31,16 @@ export interface Plan {
 
 const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 
-/** Rings are looked for in rectangles of at most this many cells a side. */
-const RING_CELLS = 16;
-
 /**
  * Prepares to find the cheapest way to cut a field into leaves by rows and columns, by dynamic programming over all
  * rectangles of cells, smallest first. A row of three is one join, not a join of joins.
  * @param contents which picture each rectangle of cells shows: joins that show the same are worked out once
+ * @param ringsAt partial-seam rings that may be used
  * @returns a search: given how often everything is expected to be used (what its newness costs is shared among so many)
  * and how every rectangle lies to the parts that are to be made by themselves (null: there are none), the cheapest plan;
  * null when every way would divide a whole patch
  */
-export function searcher(leaves: Leaves, weights: Weights, contents: Contents): (counts: Counts, kept: Uint8Array | null) => Plan | null {
+export function searcher(leaves: Leaves, weights: Weights, contents: Contents, ringsAt: RingsAt): (counts: Counts, kept: Uint8Array | null) => Plan | null {
   const { field, classes, classOf } = leaves;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const size = rectCount(field);
@@ -56,7 +54,6 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
   const levelAt = new Uint16Array(size);
   const uprightOpen = new Uint8Array(size);
   const levelOpen = new Uint8Array(size);
-  const findRings = ringFinder(field);
   const id = (i0: number, j0: number, i1: number, j1: number): number => rectId(n, i0, j0, i1, j1);
   /** rectId(i0, j0, i1, j1) is the sum of acrossAt for the columns and downAt for the rows. */
   const stride = Math.max(m, n) + 1;
@@ -121,16 +118,14 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents): 
               }
             }
             level[at] = least;
-            if (leaf < 0 && w > 2 && h > 2 && w <= RING_CELLS && h <= RING_CELLS) {
-              for (const ring of findRings({ i0, j0, i1, j1 })) {
-                const cost = [ring.centre, ...ring.arms].reduce(
-                  (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
-                  weights.unit['partial-seam ring'],
-                );
-                if (cost < finished) {
-                  finished = single[at] = cost;
-                  rings.set(at, ring);
-                }
+            for (const ring of ringsAt.get(at) ?? []) {
+              const cost = [ring.centre, ...ring.arms].reduce(
+                (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
+                weights.unit['partial-seam ring'],
+              );
+              if (cost < finished && lies !== KEPT) {
+                finished = single[at] = cost;
+                rings.set(at, ring);
               }
             }
             const joined = Math.min(upright[at]!, level[at]!) + closing[contents[at]!]!;

@@ -3,6 +3,7 @@ import { searcher, type Counts, type Plan } from './grid-search.ts';
 import { rectCount, type Leaves } from './leaves.ts';
 import { sideBySide, type Pictures } from './pictures.ts';
 import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
+import { NO_RINGS, ringsWorthwhile, type RingsAt } from './rings.ts';
 
 /** How often a search learns from its own plan. */
 const ROUNDS = 4;
@@ -55,16 +56,30 @@ function attempts(leaves: Leaves, frames: readonly Frame[], pictures: Pictures):
 }
 
 /**
- * The construction an experienced pattern writer would choose: searches under several expectations of how often each
- * thing is used, learns from each plan what is really used, and keeps the plan that costs least as a whole.
+ * The construction an experienced pattern writer would choose. A seam sewn in two goes is taken only where every way
+ * with through-seams has more pieces.
  * @param parts how rectangles lie to parts that must be made by themselves; null: there are none
  * @returns null when every way would divide a whole patch
  */
 export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null): Plan | null {
+  const straight = cheapestOfAll(leaves, weights, pictures, parts, NO_RINGS);
+  const ringsAt = ringsWorthwhile(leaves);
+  if (ringsAt.size === 0) return straight;
+  const turning = cheapestOfAll(leaves, weights, pictures, parts, ringsAt);
+  return turning && (!straight || piecesIn(turning, leaves) < piecesIn(straight, leaves)) ? turning : straight;
+}
+
+const piecesIn = (plan: Plan, { classes }: Leaves): number => [...plan.used].reduce((sum, [c, count]) => sum + count * classes[c]!.pieces, 0);
+
+/**
+ * Searches under several expectations of how often each thing is used, learns from each plan what is really used, and
+ * keeps the plan that costs least as a whole.
+ */
+function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null, ringsAt: RingsAt): Plan | null {
   const { field } = leaves;
   // Parts that must be made by themselves are a frame already.
   const frames = parts === null ? framesOf(field, pictures, weights) : [];
-  const search = searcher(leaves, weights, pictures.contents);
+  const search = searcher(leaves, weights, pictures.contents, ringsAt);
   let passes = Math.max(1, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
   let best: Plan | null = null;
   let least = Infinity;

@@ -82,8 +82,8 @@ export const NATURAL: Weights = {
   join: 0.8,
   corner: 0.9,
   round: 2.5,
-  freePiece: 2.2,
-  template: 4.5,
+  freePiece: 3.5,
+  template: 6,
 };
 
 /** The same search for the fewest pieces of cloth: nothing else has weight, ties aside. */
@@ -100,7 +100,7 @@ export const FEWEST: Weights = {
     'half-rectangle triangle': 2,
     peak: 3,
     'joined unit': 0,
-    'partial-seam ring': 0,
+    'partial-seam ring': 0.5,
     'free unit': 0,
   },
   newPlainSize: 0,

@@ -1,11 +1,17 @@
-import type { Field } from './field.ts';
 import type { Cells } from './clusters.ts';
+import type { Field } from './field.ts';
+import { rectCount, rectId, type Leaves } from './leaves.ts';
 
 /** Four arms that turn round a centre; each arm lies along the centre and the arm before it (the first along the last). */
 export interface Ring {
   readonly centre: Cells;
   readonly arms: readonly [Cells, Cells, Cells, Cells];
 }
+
+/** Rings by the rectId of the rectangle they fill. */
+export type RingsAt = ReadonlyMap<number, readonly Ring[]>;
+
+export const NO_RINGS: RingsAt = new Map();
 
 /** Lengths, in cells, of the drawn edges that run on without a break from each corner of the cells, in four directions. */
 interface Runs {
@@ -40,7 +46,7 @@ function runsOf(field: Field): Runs {
  * @returns a function that lists the partial-seam rings filling a rectangle of cells: all four seams are drawn, and no
  * seam is drawn right across (a through-seam is always easier)
  */
-export function ringFinder(field: Field): (cells: Cells) => readonly Ring[] {
+function ringFinder(field: Field): (cells: Cells) => readonly Ring[] {
   const runs = runsOf(field);
   return ({ i0, j0, i1, j1 }) => {
     const rings: Ring[] = [];
@@ -88,4 +94,65 @@ export function ringFinder(field: Field): (cells: Cells) => readonly Ring[] {
     }
     return rings;
   };
+}
+
+/** Rings are looked for in rectangles of at most this many cells a side. */
+const RING_CELLS = 16;
+
+/**
+ * @returns the rings that take fewer pieces of cloth than any way with through-seams: only there is a seam
+ * sewn in two goes worth its trouble
+ */
+export function ringsWorthwhile(leaves: Leaves): RingsAt {
+  const { field } = leaves;
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  const find = ringFinder(field);
+  const found = new Map<number, readonly Ring[]>();
+  const most = RING_CELLS;
+  for (let j0 = 0; j0 < n; j0++) {
+    for (let i0 = 0; i0 < m; i0++) {
+      for (let j1 = j0 + 3; j1 <= Math.min(n, j0 + most); j1++) {
+        for (let i1 = i0 + 3; i1 <= Math.min(m, i0 + most); i1++) {
+          const rings = find({ i0, j0, i1, j1 });
+          if (rings.length > 0) found.set(rectId(n, i0, j0, i1, j1), rings);
+        }
+      }
+    }
+  }
+  if (found.size === 0) return found;
+  const pieces = fewestByThroughSeams(leaves);
+  const worthwhile = new Map<number, readonly Ring[]>();
+  for (const [at, rings] of found) {
+    const fewer = rings.filter(({ centre, arms }) => {
+      const needed = [centre, ...arms].reduce((sum, c) => sum + pieces[rectId(n, c.i0, c.j0, c.i1, c.j1)]!, 0);
+      return needed < pieces[at]!;
+    });
+    if (fewer.length > 0) worthwhile.set(at, fewer);
+  }
+  return worthwhile;
+}
+
+/** @returns by rectId, the fewest pieces of cloth that rows, columns and leaves can do with */
+function fewestByThroughSeams({ field, classes, classOf }: Leaves): Float64Array {
+  const [m, n] = [field.xs.length - 1, field.ys.length - 1];
+  const pieces = new Float64Array(rectCount(field)).fill(Infinity);
+  for (let w = 1; w <= m; w++) {
+    for (let i0 = 0; i0 + w <= m; i0++) {
+      for (let h = 1; h <= n; h++) {
+        for (let j0 = 0; j0 + h <= n; j0++) {
+          const [i1, j1] = [i0 + w, j0 + h];
+          const at = rectId(n, i0, j0, i1, j1);
+          let least = classOf[at]! >= 0 ? classes[classOf[at]!]!.pieces : Infinity;
+          for (let i = i0 + 1; i < i1; i++) {
+            if (!field.uprightLocked(i, j0, j1)) least = Math.min(least, pieces[rectId(n, i0, j0, i, j1)]! + pieces[rectId(n, i, j0, i1, j1)]!);
+          }
+          for (let j = j0 + 1; j < j1; j++) {
+            if (!field.levelLocked(j, i0, i1)) least = Math.min(least, pieces[rectId(n, i0, j0, i1, j)]! + pieces[rectId(n, i0, j, i1, j1)]!);
+          }
+          pieces[at] = least;
+        }
+      }
+    }
+  }
+  return pieces;
 }

@@ -13,6 +13,7 @@ import { naturalPlan } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
 import { FEWEST, NATURAL } from './price.ts';
 import { mostRepeated } from './repeated.ts';
+import { ringsWorthwhile } from './rings.ts';
 import { assembled } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
 
@@ -20,7 +21,7 @@ import { alike, unitsOf } from './units.ts';
 function fewestPieces(leaves: Leaves): Plan | null {
   const often = leaves.classes.map(() => Infinity);
   const alike = new Int32Array(leaves.classOf.length);
-  return searcher(leaves, FEWEST, alike)({ leaves: often, joins: [1] }, null);
+  return searcher(leaves, FEWEST, alike, ringsWorthwhile(leaves))({ leaves: often, joins: [1] }, null);
 }
 
 /** @returns the figures of an assembly */
