@@ -1,9 +1,4 @@
-import { signOfProducts, type Point } from './point.ts';
-
-/** A direction between two points as whole numbers; its length means nothing. */
-function direction(p: Point, q: Point): readonly [number, number] {
-  return [q.x * p.w - p.x * q.w, q.y * p.w - p.y * q.w];
-}
+import { lineThrough, signOfProducts, type Line, type Point } from './point.ts';
 
 /** What a ruler and rotary cutter can make of a piece, by its finished outline. */
 export type Shape =
@@ -19,11 +14,11 @@ export type Shape =
  */
 export function shapeOf(outline: readonly Point[]): Shape {
   const n = outline.length;
-  const edges = outline.map((p, i) => direction(p, outline[(i + 1) % n]!));
-  const level = (e: readonly [number, number]): boolean => e[0] === 0 || e[1] === 0;
+  const edges = outline.map((p, i) => lineThrough(p, outline[(i + 1) % n]!));
+  const level = (e: Line): boolean => e.a === 0 || e.b === 0;
   const square = edges.map((e, i) => {
     const before = edges[(i + n - 1) % n]!;
-    return signOfProducts(before[0], e[0], before[1], e[1], 0, 0) === 0;
+    return signOfProducts(before.a, e.a, before.b, e.b, 0, 0) === 0;
   });
   if (n === 4 && square.every(Boolean)) return { shape: 'rectangle', level: level(edges[0]!) };
   if (n === 3 && square.includes(true)) {

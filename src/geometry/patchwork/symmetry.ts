@@ -1,4 +1,4 @@
-import { compareAlong, type Point } from '../point.ts';
+import { compareAlong, gcd, type Line, type Point } from '../point.ts';
 import type { Boundary } from './boundaries.ts';
 import type { Drawing, Lattice } from './drawing.ts';
 
@@ -78,40 +78,64 @@ function mixed(seed: number, ...values: readonly number[]): number {
   return (h ^ (h >>> 13)) | 0;
 }
 
-function textNumber(text: string): number {
-  let h = 7;
-  for (let i = 0; i < text.length; i++) h = mixed(h, text.charCodeAt(i));
-  return h;
+/** A number for x/w as a part of the whole extent: the same on any lattice. */
+function partOf(n: number, d: number, whole: number): readonly [number, number] {
+  const [a, b] = [n, d * whole];
+  const common = gcd(a, b) || 1;
+  return [a / common, b / common];
 }
 
 /**
- * Chooses the one among the eight views of a picture that does not depend on which of them was given, so that turning
- * or mirroring a drawing can change nothing in how it is pieced.
+ * Numbers for the fabrics that do not depend on what they are called: from where each one's edges lie, seen from all sides.
+ * Two fabrics get the same number only when no view tells them apart by that.
+ */
+function fabricNumbers(width: number, height: number, marks: readonly Mark[]): ReadonlyMap<string, number> {
+  const numbers = new Map<string, number>();
+  for (const s of symmetriesOf(width, height)) {
+    const far = Math.max(width, height);
+    for (const { from, to, front, back } of marks) {
+      const place = mixed(5, ...[from, to].flatMap((p) => at(taken(s, p), far)).sort((p, q) => p - q));
+      for (const fabric of [front, back]) if (fabric !== '') numbers.set(fabric, ((numbers.get(fabric) ?? 0) + Math.imul(place, place | 1)) | 0);
+    }
+  }
+  return numbers;
+}
+
+const at = (p: Point, far: number): readonly number[] => [...partOf(p.x, p.w, far), ...partOf(p.y, p.w, far)];
+
+/** One drawn stretch; fabrics are empty for a seam inside one cloth. */
+interface Mark {
+  readonly from: Point;
+  readonly to: Point;
+  readonly line: Line;
+  readonly front: string;
+  readonly back: string;
+}
+
+/**
+ * Chooses the one among the eight views of a picture that does not depend on which of them was given, nor on the lattice
+ * or on what the fabrics are called, so that turning, mirroring or renaming can change nothing in how it is pieced.
  * @returns the symmetry that leads to the chosen view; the one that does nothing when it is among the equally good
  */
 export function canonicalView(width: number, height: number, boundaries: Iterable<Boundary>): Symmetry {
-  const marks: { from: Point; to: Point; line: { a: number; b: number }; front: number; back: number }[] = [];
-  const names = new Map<string, number>();
-  const name = (fabric: string): number => {
-    let n = names.get(fabric);
-    if (n === undefined) names.set(fabric, (n = textNumber(fabric)));
-    return n;
-  };
+  const marks: Mark[] = [];
   for (const { line, drawn, between } of boundaries) {
-    for (const s of between) marks.push({ ...s, line, front: name(s.front), back: name(s.back) });
-    for (const s of drawn) marks.push({ ...s, line, front: 1, back: 1 });
+    for (const s of between) marks.push({ ...s, line });
+    for (const s of drawn) marks.push({ ...s, line, front: '', back: '' });
   }
+  const numbers = fabricNumbers(width, height, marks);
+  const far = Math.max(width, height);
   let [best, bestHigh, bestLow] = [symmetriesOf(width, height)[0]!, Infinity, Infinity];
   for (const s of symmetriesOf(width, height)) {
-    let [high, low] = [mixed(11, s.a === 0 ? height : width), 0];
+    let [high, low] = [width === height ? 0 : s.a === 0 === height > width ? 1 : 2, 0];
     for (const mark of marks) {
       const [p, q] = [taken(s, mark.from), taken(s, mark.to)];
       const [from, to] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
       // Where the line's front comes to lie, in the undirected form of the new line.
       const [a, b] = [s.a * mark.line.a + s.b * mark.line.b, s.c * mark.line.a + s.d * mark.line.b];
       const kept = a > 0 || (a === 0 && b > 0);
-      const [front, back] = kept ? [mark.front, mark.back] : [mark.back, mark.front];
-      const h = mixed(3, from.x, from.y, from.w, to.x, to.y, to.w, front, back);
+      const [front, back] = (kept ? [mark.front, mark.back] : [mark.back, mark.front]).map((fabric) => numbers.get(fabric!) ?? 0);
+      const h = mixed(3, ...at(from, far), ...at(to, far), front!, back!);
       high = (high + h) | 0;
       low = (low + Math.imul(h, h | 1)) | 0;
     }

@@ -92,27 +92,35 @@ export function recognise(rect: Rect, inside: readonly Stretch[]): Recognised | 
 
 /** @returns whether the cut-off corners are all different ones and none reaches into its neighbour */
 function apart({ x0, y0, x1, y1 }: Rect, inside: readonly Stretch[], corners: readonly number[]): boolean {
-  const legs = [0, 0, 0, 0];
-  inside.forEach(({ from, to }, i) => (legs[corners[i]!]! += to.x - from.x));
+  if (new Set(corners).size < corners.length) return false;
+  const legs = [0, 1, 2, 3].map((corner) => {
+    const cut = inside[corners.indexOf(corner)];
+    return cut ? { n: cut.to.x * cut.from.w - cut.from.x * cut.to.w, d: cut.from.w * cut.to.w } : { n: 0, d: 1 };
+  });
   // Sides in the order top, right, bottom, left, each between two corners.
-  const fits = legs.every((leg, i) => leg + legs[(i + 1) % 4]! <= (i % 2 === 0 ? x1 - x0 : y1 - y0));
-  return new Set(corners).size === corners.length && fits;
+  return legs.every((leg, i) => {
+    const next = legs[(i + 1) % 4]!;
+    const side = i % 2 === 0 ? x1 - x0 : y1 - y0;
+    return leg.n * next.d + next.n * leg.d <= side * leg.d * next.d;
+  });
 }
 
 /** @returns which corner (0 top left, clockwise) the stretch cuts off at 45°, −1 when it does not */
-function cornerOf({ x0, y0, x1, y1 }: Rect, s: Stretch): number {
-  if (s.from.w !== 1 || s.to.w !== 1) return -1;
-  const ends = [s.from, s.to];
+function cornerOf({ x0, y0, x1, y1 }: Rect, { from, to }: Stretch): number {
   const corners: readonly (readonly [number, number])[] = [
     [x0, y0],
     [x1, y0],
     [x1, y1],
     [x0, y1],
   ];
+  const isLevel = (p: Point, y: number): boolean => p.y === y * p.w;
+  const isUpright = (p: Point, x: number): boolean => p.x === x * p.w;
+  // A square's own diagonal leaves a triangle, not a base with a corner.
+  const square = x1 - x0 === y1 - y0;
+  if (square && [from, to].every((p) => (isUpright(p, x0) || isUpright(p, x1)) && (isLevel(p, y0) || isLevel(p, y1)))) return -1;
   return corners.findIndex(([cx, cy]) => {
-    const onLevel = ends.find((p) => p.y === cy);
-    const onUpright = ends.find((p) => p.x === cx);
-    if (!onLevel || !onUpright || onLevel === onUpright) return false;
-    return Math.abs(onLevel.x - cx) === Math.abs(onUpright.y - cy);
+    const fits = (level: Point, upright: Point): boolean =>
+      isLevel(level, cy) && isUpright(upright, cx) && Math.abs(level.x - cx * level.w) * upright.w === Math.abs(upright.y - cy * upright.w) * level.w;
+    return fits(from, to) || fits(to, from);
   });
 }

@@ -59,7 +59,7 @@ class Sums {
 /** @returns the levels of one axis at which a row or column could sensibly end */
 function levels(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>, upright: boolean): readonly number[] {
   const far = upright ? patchwork.width : patchwork.height;
-  const candidates = upright ? patchwork.columns : patchwork.rows;
+  const gridLines = new Set(upright ? patchwork.drawing.columns : patchwork.drawing.rows);
   const found = new Set([0, far]);
   for (const { line, drawn, between } of boundaries.values()) {
     if ((upright ? line.b : line.a) === 0) {
@@ -68,12 +68,15 @@ function levels(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>,
     }
     // Where the cloths beside a line change, another line meets or crosses it.
     for (const { from, to } of [...drawn, ...between]) {
-      for (const p of [from, to]) if (p.w === 1) found.add(upright ? p.x : p.y);
+      for (const p of [from, to]) {
+        const n = upright ? p.x : p.y;
+        if (n % p.w === 0 && gridLines.has(n / p.w)) found.add(n / p.w);
+      }
     }
   }
   // Four blocks may meet at the middle with nothing drawn there; in a block of thirds the middle is only in the way.
-  if (!(found.has(far / 3) && found.has((2 * far) / 3))) found.add(far / 2);
-  return candidates.filter((v) => found.has(v));
+  if (gridLines.has(far / 2) && !(found.has(far / 3) && found.has((2 * far) / 3))) found.add(far / 2);
+  return [...found].sort((a, b) => a - b);
 }
 
 /** @returns the field of a patchwork */

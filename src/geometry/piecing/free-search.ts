@@ -86,7 +86,7 @@ function bestCut(region: Convex, drawn: readonly Drawn[], search: Search): Found
   const choices = drawn
     .map((d) => ({ line: d.line, divided: divisions(region, d, drawn) }))
     .filter(({ line }) => !dividesWhole(region, line, search.patchwork))
-    .sort((a, b) => a.divided - b.divided || (lineKey(a.line) < lineKey(b.line) ? -1 : 1));
+    .sort((a, b) => a.divided - b.divided || a.line.a - b.line.a || a.line.b - b.line.b || a.line.c - b.line.c);
   let best: Found | null = null;
   for (const { line } of choices) {
     if (best !== null && search.budget <= 0) break;
