@@ -86,6 +86,7 @@ const NEAR_MISSES: readonly Drawn[] = [
   { what: 'a slanted seam between opposite edges', size: [4, 8], seams: '0,2 – 4,6' },
   { what: 'a corner that begins inside the edge', size: [8, 8], seams: '1,2 – 3,0' },
   { what: 'a corner and a seam from its middle', size: [8, 8], seams: '0,4 – 4,0; 2,2 – 0,0' },
+  { what: 'a diagonal and a small corner off one half', size: [4, 4], seams: '0,0 – 4,4; 3,0 – 4,1' },
   { what: 'three seams to one middle', size: [4, 4], seams: '0,0 – 2,2; 4,0 – 2,2; 0,4 – 2,2' },
 ];
 

@@ -5,5 +5,4 @@ export const KNOWN_MISSES: Readonly<Record<string, string>> = {
     'eight more pieces: each corner is sewn cell by cell, where the pattern sets one large triangle against a pieced one',
   'gallery/four-log-cabins-10':
     'nine fewer pieces: strips of one fabric that meet across neighbouring cabins are cut as one, so that no cabin is a unit of its own',
-  'gallery/spool-8': 'as many pieces, turned a quarter: ink corners on oat strips, where the pattern puts oat corners on ink strips',
 };

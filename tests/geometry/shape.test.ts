@@ -115,6 +115,18 @@ describe('a piece', () => {
     }
   });
 
+  it('is told exactly where its corners lie between the points of a fine lattice', () => {
+    // 60,000 steps a side. The sides lie on −3809x + 12607y = 124753728 and 222579067, −12607x − 3809y = −358827344 and
+    // −556252608: two pairs of parallels at a right angle, for −3809 · −12607 + 12607 · −3809 = 0.
+    const leaning = [
+      { x: 2024274687928, y: 1469771801096, w: 86722465 },
+      { x: 3268744839552, y: 1845768216384, w: 86722465 },
+      { x: 6164872962853, y: 4924820481541, w: 173444930 },
+      { x: 735186531921, y: 834565530193, w: 34688986 },
+    ];
+    expect(shapeOf(leaning)).toEqual({ shape: 'rectangle', level: false });
+  });
+
   it('says which corner is square', () => {
     const shape = shapeOf(
       [[0, 0], [8, 0], [4, 4]].map(([x, y]) => latticePoint(x!, y!)),
