@@ -1,7 +1,6 @@
 import type { Rational } from '../measure/rational.ts';
-import type { UnitKind, Way } from '../geometry/piecing/assembly.ts';
-
-export type { Way };
+import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import type { Way } from '../geometry/piecing/way.ts';
 
 /** How a unit is cut and sewn; which kinds know which methods is `cutting/methods.ts`. */
 export type Method =

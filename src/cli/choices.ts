@@ -3,7 +3,8 @@ import { checkChoices } from '../block/checks.ts';
 import type { Choices, Method } from '../block/choices.ts';
 import { quoted } from '../block/problems.ts';
 import { methodsFor } from '../cutting/methods.ts';
-import type { UnitKind, Way } from '../geometry/piecing/assembly.ts';
+import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import { WAYS, type Way } from '../geometry/piecing/way.ts';
 import { parseLength, type TypedLength } from '../measure/lengths.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import type { Wishes } from './order.ts';
@@ -24,21 +25,16 @@ const KINDS: Readonly<Record<UnitKind, true>> = {
   'joined unit': true,
 };
 
-const WAYS: Readonly<Record<Way, true>> = { 'standard units': true, 'fewest pieces': true, 'largest repeated unit': true };
-
 const UNITS: Readonly<Record<LengthUnit, string>> = { in: 'inches', cm: 'centimetres' };
 
 const isKind = (text: string): text is UnitKind => Object.hasOwn(KINDS, text);
-const isWay = (text: string): text is Way => Object.hasOwn(WAYS, text);
+const isWay = (text: string): text is Way => WAYS.some((way) => way === text);
 
 /** Kinds of unit that are cut by a method, each with its methods, the usual one first. */
 export const methodsOfKinds: readonly (readonly [UnitKind, readonly Method[]])[] = Object.keys(KINDS)
   .filter(isKind)
   .map((kind) => [kind, methodsFor(kind)] as const)
   .filter(([, methods]) => methods.length > 0);
-
-/** The ways to sew a block that can be asked for. */
-export const ways: readonly Way[] = Object.keys(WAYS).filter(isWay);
 
 const wrong = (sentence: string): Result<never> => bad('usage', sentence);
 
@@ -63,7 +59,7 @@ export function readChoices(wishes: Wishes): Result<TypedChoices> {
     lengths[name] = read.value;
   }
   const { way, blocks } = wishes;
-  if (way !== undefined && !isWay(way)) return wrong(`--way: there is no way ${quoted(way)}; choose ${ways.map(quoted).join(', ')}.`);
+  if (way !== undefined && !isWay(way)) return wrong(`--way: there is no way ${quoted(way)}; choose ${WAYS.map(quoted).join(', ')}.`);
   if (blocks !== undefined && !/^\d{1,9}$/.test(blocks)) {
     return wrong(`--blocks: ${quoted(blocks)} is not a number of blocks; write a whole number from 1 on.`);
   }

@@ -1,4 +1,5 @@
-import { methodsOfKinds, ways } from './choices.ts';
+import { WAYS } from '../geometry/piecing/way.ts';
+import { methodsOfKinds } from './choices.ts';
 
 const kinds = methodsOfKinds.map(([kind, methods]) => `  ${kind.padEnd(30)} ${methods.join(', ')}`);
 
@@ -15,7 +16,7 @@ Choices, each before what the file says and what is usual:
   --trim LENGTH            added to cuts that meet a diagonal seam, to trim off after sewing; 0
   --seam LENGTH            seam allowance; 1/4 in. or 0,75 cm
   --ruler LENGTH           smallest step of the ruler; 1/8 in. or 1 mm
-  --way WAY                ${ways.join(', ')}
+  --way WAY                ${WAYS.join(', ')}
   --blocks NUMBER          how many blocks to cut for; 1
   --width LENGTH           usable width of the cloth; 42 in. or 107 cm
 

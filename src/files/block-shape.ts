@@ -1,9 +1,10 @@
 import * as v from 'valibot';
-import type { Method, Way } from '../block/choices.ts';
+import type { Method } from '../block/choices.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS, PLAIN_TEXT,
 } from '../block/limits.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import { WAYS } from '../geometry/piecing/way.ts';
 import { NUMBER_TEXT } from './exact-number.ts';
 import type { ShapeFault } from './shape-problems.ts';
 
@@ -22,7 +23,6 @@ const UNIT_KINDS = [
 const METHODS = [
   'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'template',
 ] as const satisfies readonly Method[];
-const WAYS = ['standard units', 'fewest pieces', 'largest repeated unit'] as const satisfies readonly Way[];
 
 const text = (description: string) =>
   v.pipe(

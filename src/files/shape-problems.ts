@@ -1,5 +1,6 @@
 import type { BaseIssue } from 'valibot';
 import * as say from '../block/problems.ts';
+import { WAYS } from '../geometry/piecing/way.ts';
 import type { Problem } from '../measure/problem.ts';
 import type { JsonFault } from './json-text.ts';
 
@@ -71,7 +72,7 @@ const FAULTS = {
   'no-unit': must('not-a-unit', '"in" or "cm"'),
   'no-yes-or-no': must('not-yes-or-no', 'true or false'),
   'no-method': must('unknown-method', 'the name of a method, like "two-at-a-time"'),
-  'no-way': must('unknown-way', '"standard units", "fewest pieces" or "largest repeated unit"'),
+  'no-way': must('unknown-way', `one of ${WAYS.map((way) => `"${way}"`).join(', ')}`),
   'no-blocks': (_: string, found: unknown) => say.blocksOutOfRange(named(found)),
   'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
   'many-fabrics': (_: string, found: unknown) => say.tooManyFabrics(lengthOf(found)),

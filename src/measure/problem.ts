@@ -4,6 +4,8 @@ export interface Problem {
   readonly code: string;
   /** One sentence for the person: what, where, what to do. */
   readonly sentence: string;
+  /** Where it lies: indices of the drawing's patches that the sentence is about, to be shown in the drawing. */
+  readonly patches?: readonly number[];
 }
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };

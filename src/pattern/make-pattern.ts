@@ -4,49 +4,58 @@ import { toDrawing } from '../block/drawing.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
 import { stripPlan } from '../cutting/strips.ts';
 import { box } from '../geometry/convex.ts';
+import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import type { Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
-import { waysToSew } from '../geometry/piecing/ways.ts';
+import { knotOf } from '../geometry/piecing/knot.ts';
+import { otherWays, sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational, type Rational } from '../measure/rational.ts';
 import { prove } from '../sewing/proof.ts';
 import { stepsOf } from '../sewing/steps.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
+import { brokenWholeProblem, knotProblem } from './knots.ts';
 import type { Cloth, Pattern, Size, UnitLine } from './pattern.ts';
+
+/** How much is worked out: every way with its figures, or first of all the chosen one. */
+export type Scope = 'all ways' | 'chosen way';
 
 /**
  * The whole way from drawing to pattern.
  * @param choices override those saved in the block, which override the trade's usual values
+ * @param scope 'chosen way' leaves the alternatives out, for a first answer sooner
  * @returns the pattern with its proof; a problem where the drawing cannot be held exactly or cannot be sewn by straight seams
  */
-export function makePattern(block: Block, choices: Choices = {}): Result<Pattern> {
+export function makePattern(block: Block, choices: Choices = {}, scope: Scope = 'all ways'): Result<Pattern> {
   const placed = toDrawing(block);
   if (!placed.ok) return placed;
   const { drawing, step } = placed.value;
   const chosen = settled(block, choices);
   try {
-    const ways = waysToSew(drawing);
-    const piecing = ways.find((way) => way.way === chosen.way) ?? ways[0];
-    if (!piecing) {
-      return bad('locked', `The whole patches of ${block.name} lock each other, so no straight seam can begin; let one of them be divided.`);
-    }
-    return good(patternOf(block, drawing, step, chosen, piecing, ways));
+    const broken = brokenWholeProblem(block, drawing);
+    if (broken) return { ok: false, problem: broken };
+    const sew = sewing(drawing);
+    const wished = sew(chosen.way);
+    const piecing = wished ?? sew('standard units');
+    if (!piecing) return { ok: false, problem: knotProblem(block, knotOf(drawing)) };
+    const others = scope === 'all ways' ? otherWays(sew, piecing) : [];
+    const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
+    return good(patternOf(block, drawing, step, chosen, piecing, others, notes));
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return bad('too-fine', `The drawing of ${block.name} is finer than can be held exactly: draw it on fewer or simpler fractions of the grid.`);
   }
 }
 
-type DrawingOf = Parameters<typeof waysToSew>[0];
-
 function patternOf(
   block: Block,
-  drawing: DrawingOf,
+  drawing: Drawing,
   step: Rational,
   choices: Required<Choices>,
   piecing: Piecing,
-  ways: readonly Piecing[],
+  others: readonly Piecing[],
+  notes: readonly string[],
 ): Pattern {
   const { seam, ruler, trim, blocks, methods } = choices;
   const { unit } = block.finished;
@@ -91,9 +100,9 @@ function patternOf(
     cuts: list.cuts,
     steps,
     fabrics: cloths.map(({ fabric, strips, length, buy }) => ({ fabric, strips, length, buy })),
-    alternatives: ways.filter((way) => way !== piecing).map(({ way, goodFor, figures }) => ({ way, goodFor, figures })),
+    alternatives: others.map(({ way, goodFor, figures }) => ({ way, goodFor, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
-    notes: [...list.notes, ...cloths.flatMap((cloth) => cloth.notes)],
+    notes: [...notes, ...list.notes, ...cloths.flatMap((cloth) => cloth.notes)],
     cautions: CAUTIONS,
   };
 }

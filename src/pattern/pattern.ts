@@ -1,5 +1,6 @@
 import type { Rational } from '../measure/rational.ts';
-import type { Figures, Piece, Unit, Way } from '../geometry/piecing/assembly.ts';
+import type { Figures, Piece, Unit } from '../geometry/piecing/assembly.ts';
+import type { Way } from '../geometry/piecing/way.ts';
 import type { LengthUnit, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import type { Method } from '../block/choices.ts';

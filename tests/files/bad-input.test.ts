@@ -120,7 +120,7 @@ const cases: readonly Case[] = [
   ['half a block', ['choices'], { blocks: 0.5 }, 'choice-out-of-range', 'The number of blocks must be a whole number'],
   ['an unknown method', ['choices'], { methods: { 'flying geese': 'by-magic' } }, 'unknown-method', 'The chosen method for flying geese'],
   ['an unknown kind of unit', ['choices'], { methods: { 'flying ducks': 'triangles' } }, 'unknown-key', '"flying ducks"'],
-  ['an unknown way', ['choices'], { way: 'quickly' }, 'unknown-way', 'The chosen way must be "standard units"'],
+  ['an unknown way', ['choices'], { way: 'quickly' }, 'unknown-way', 'The chosen way must be one of "standard units"'],
 ];
 
 describe('a block file is refused with one sentence that says what and where:', () => {

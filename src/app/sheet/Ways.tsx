@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
-import type { Way } from '../../block/choices.ts';
 import type { Figures } from '../../geometry/piecing/assembly.ts';
+import { GOOD_FOR, WAYS, type Way } from '../../geometry/piecing/way.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 
 const several = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
@@ -17,8 +17,6 @@ export function figuresLine(figures: Figures): string {
   return said.join(' · ');
 }
 
-const WAYS: readonly Way[] = ['standard units', 'fewest pieces', 'largest repeated unit'];
-
 /** The ways to sew the block, to choose one. */
 export function Ways({ pattern, chosen, chooseWay }: {
   readonly pattern: Pattern;
@@ -27,13 +25,13 @@ export function Ways({ pattern, chosen, chooseWay }: {
 }): ReactNode {
   const others = pattern.alternatives.filter(({ way }) => way !== pattern.way);
   if (others.length === 0) return null;
-  const ways = [{ way: pattern.way, figures: pattern.figures, goodFor: null }, ...others];
+  const ways = [{ way: pattern.way, figures: pattern.figures }, ...others];
   ways.sort((a, b) => WAYS.indexOf(a.way) - WAYS.indexOf(b.way));
   return (
     <fieldset className="ways">
       <legend>Ways to sew it</legend>
       <div className="way-row">
-        {ways.map(({ way, figures, goodFor }) => (
+        {ways.map(({ way, figures }) => (
           <label key={way} className="way">
             <input type="radio" name="way" value={way} checked={chosen === way} onChange={() => chooseWay(way)} />
             <span className="way-words">
@@ -41,7 +39,7 @@ export function Ways({ pattern, chosen, chooseWay }: {
                 <span className="way-name">{way}</span> {several(figures.pieces, 'piece', 'pieces')},{' '}
                 {several(figures.seams, 'seam', 'seams')}
               </span>
-              {goodFor !== null && <span className="quiet good-for">{goodFor}</span>}
+              <span className="quiet good-for">{GOOD_FOR[way]}</span>
             </span>
           </label>
         ))}

@@ -1,5 +1,5 @@
 import type { Cells } from './clusters.ts';
-import { searcher, type Plan } from './grid-search.ts';
+import { searcher, type Joined, type Plan } from './grid-search.ts';
 import { ACROSS, AROUND, JOINED, KEPT, keeping } from './keep.ts';
 import { rectId, type Leaves } from './leaves.ts';
 import type { Pictures } from './pictures.ts';
@@ -23,15 +23,18 @@ interface Part {
  * Puts given leaves together as a good teacher would: what comes again is made by itself and turned into place, the
  * part that saves most work first, and rows go right across.
  * @param pictures of the field, other cloth counting as another picture
+ * @param parts how rectangles lie to parts that must be made by themselves; null: there are none
+ * @param last what the block is to be joined from; null: whatever is best
  * @returns a tree with the same leaves
  */
-export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures): Tree {
+export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures, parts: Uint8Array | null, last: Joined): Tree {
   const { field } = leaves;
   if (plan.leaves.length < 3 || pictures.counts.length === 1) return plan.tree;
   const search = searcher(leaves, ARRANGED, pictures.contents, plan.rings > 0 ? ringsWorthwhile(leaves) : NO_RINGS);
   const counts = { leaves: leaves.classes.map(() => 1), joins: pictures.counts };
-  let marks = keeping(field, plan.leaves);
-  let best = search(counts, marks)?.tree ?? plan.tree;
+  const apart = keeping(field, plan.leaves);
+  let marks = parts === null ? apart : withPart(apart, parts);
+  let best = search(counts, marks, last)?.tree ?? plan.tree;
   const unsuitable = new Set<number>();
   // Once a part has been made, only its first place is looked into further.
   const copies = new Uint8Array((field.xs.length - 1) * (field.ys.length - 1));
@@ -39,7 +42,7 @@ export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures): Tree {
     const part = mostWorthMaking(plan, leaves, pictures, marks, copies, unsuitable);
     if (!part) break;
     const next = withPart(marks, keeping(field, part.places));
-    const found = search(counts, next);
+    const found = search(counts, next, last);
     unsuitable.add(part.picture);
     if (!found) continue;
     [best, marks] = [found.tree, next];
@@ -102,7 +105,7 @@ function mostWorthMaking(
 function withPart(marks: Uint8Array, places: Uint8Array): Uint8Array {
   return marks.map((mark, id) => {
     if (mark === ACROSS || places[id] === ACROSS) return ACROSS;
-    return places[id] === KEPT ? JOINED : mark;
+    return places[id] === KEPT && mark === AROUND ? JOINED : mark;
   });
 }
 

@@ -1,4 +1,5 @@
 import type { Point } from '../point.ts';
+import type { Way } from './way.ts';
 
 /** The trade's names for sewn units; a mirror image counts as a different unit of the same kind. */
 export type UnitKind =
@@ -69,9 +70,6 @@ export interface Figures {
   readonly units: number;
   readonly differentUnits: number;
 }
-
-/** What a way to sew a block goes for. */
-export type Way = 'standard units' | 'fewest pieces' | 'largest repeated unit';
 
 /** One way to sew the block. */
 export interface Piecing {

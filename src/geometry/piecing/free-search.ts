@@ -4,6 +4,9 @@ import { covers, within, type Boundary, type Stretch } from '../patchwork/bounda
 import { labelsIn, type Patchwork } from '../patchwork/patchwork.ts';
 import type { Tree } from './tree.ts';
 
+/** How many choices more may be examined while there is no way at all before giving up: only wholes that lock lead so far. */
+const GIVE_UP = 5_000;
+
 /** What is drawn inside a region, line by line. */
 export interface Drawn {
   readonly line: Line;
@@ -30,7 +33,7 @@ interface Search {
  * tried, those that divide least first.
  * @param cost what one piece of this outline costs (> 0)
  * @param budget how many regions to examine with all their choices before settling for the first
- * @returns null when every way divides a whole patch
+ * @returns null when no way was found that leaves every whole patch in one piece
  */
 export function searchFreely(
   patchwork: Patchwork,
@@ -54,6 +57,44 @@ export function cutInOrder(patchwork: Patchwork, region: Convex, drawn: readonly
   return { form: 'cut', region, line: next, front: half(front!, 1), back: half(back!, -1) };
 }
 
+/**
+ * Finds a sequence in which patch after patch can be sewn to what is there: the fewest such sections, joined by
+ * straight seams, with no cloth divided.
+ * @returns null when some cloth would have to be divided, or when the budget of regions is used up
+ */
+export function searchSections(
+  patchwork: Patchwork,
+  boundaries: Iterable<Boundary>,
+  region: Convex,
+  budget: number,
+): { readonly tree: Tree; readonly sections: number } | null {
+  const memo = new Map<string, { tree: Tree; sections: number } | null>();
+  let left = budget;
+  const sew = (part: Convex, drawn: readonly Drawn[]): { tree: Tree; sections: number } | null => {
+    if (drawn.length === 0) return { tree: { form: 'piece', region: part, label: labelsIn(patchwork, part)[0]! }, sections: 0 };
+    const key = regionKey(part);
+    const known = memo.get(key);
+    if (known !== undefined) return known;
+    let best: { tree: Tree; sections: number } | null = null;
+    for (const { line, stretches } of drawn) {
+      if (!covers(stretches, ...chord(part, line)!)) continue;
+      if (left-- <= 0) break;
+      const { front, back } = split(part, line);
+      const [a, b] = [sew(front!, onSide(drawn, line, 1)), sew(back!, onSide(drawn, line, -1))];
+      if (!a || !b) break;
+      // A single patch goes on with the section it is sewn to; two sections stay two.
+      const sections = Math.max(1, a.sections + b.sections);
+      if (best === null || sections < best.sections) best = { tree: { form: 'cut', region: part, line, front: a.tree, back: b.tree }, sections };
+      if (best.sections === 1) break;
+    }
+    memo.set(key, best);
+    return best;
+  };
+  return sew(region, drawnIn(region, boundaries));
+}
+
+const regionKey = (region: Convex): string => region.points.map((p) => `${p.x},${p.y},${p.w}`).join(' ');
+
 /** @returns what is drawn strictly inside a region */
 export function drawnIn(region: Convex, boundaries: Iterable<Boundary>): readonly Drawn[] {
   const found: Drawn[] = [];
@@ -72,7 +113,7 @@ function solve(region: Convex, drawn: readonly Drawn[], search: Search): Found |
     const label = labelsIn(search.patchwork, region)[0]!;
     return { tree: { form: 'piece', region, label }, cost: search.cost(region) };
   }
-  const key = region.points.map((p) => `${p.x},${p.y},${p.w}`).join(' ');
+  const key = regionKey(region);
   const known = search.memo.get(key);
   if (known !== undefined) return known;
   const found = bestCut(region, drawn, search);
@@ -89,7 +130,7 @@ function bestCut(region: Convex, drawn: readonly Drawn[], search: Search): Found
     .sort((a, b) => a.divided - b.divided || a.line.a - b.line.a || a.line.b - b.line.b || a.line.c - b.line.c);
   let best: Found | null = null;
   for (const { line } of choices) {
-    if (best !== null && search.budget <= 0) break;
+    if (search.budget <= (best === null ? -GIVE_UP : 0)) break;
     search.budget--;
     const found = cutAlong(region, drawn, line, search);
     if (found !== null && (best === null || found.cost < best.cost)) best = found;

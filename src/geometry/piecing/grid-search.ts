@@ -15,6 +15,9 @@ export interface Counts {
   readonly joins: readonly number[];
 }
 
+/** What the whole block is to be joined from, where that matters. */
+export type Joined = 'rows' | 'columns' | null;
+
 /** The picture each rectangle of cells shows, by rectId; pictures are numbered from 0. */
 export type Contents = ArrayLike<number>;
 
@@ -29,6 +32,9 @@ export interface Plan {
   readonly rings: number;
 }
 
+/** A prepared search; null when every way would divide a whole patch, or when the block has no rows or columns to join. */
+export type Search = (counts: Counts, kept: Uint8Array | null, last?: Joined) => Plan | null;
+
 const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 
 /**
@@ -37,10 +43,9 @@ const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
  * @param contents which picture each rectangle of cells shows: joins that show the same are worked out once
  * @param ringsAt partial-seam rings that may be used
  * @returns a search: given how often everything is expected to be used (what its newness costs is shared among so many)
- * and how every rectangle lies to the parts that are to be made by themselves (null: there are none), the cheapest plan;
- * null when every way would divide a whole patch
+ * and how every rectangle lies to the parts that are to be made by themselves (null: there are none), the cheapest plan
  */
-export function searcher(leaves: Leaves, weights: Weights, contents: Contents, ringsAt: RingsAt): (counts: Counts, kept: Uint8Array | null) => Plan | null {
+export function searcher(leaves: Leaves, weights: Weights, contents: Contents, ringsAt: RingsAt): Search {
   const { field, classes, classOf } = leaves;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const size = rectCount(field);
@@ -142,7 +147,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   }
 
   /** Reads the cheapest plan back from the tables. */
-  function read(): Plan {
+  function read(last: Joined): Plan {
     const used = new Map<number, number>();
     const laid: Cells[] = [];
     const joined = new Map<number, number>();
@@ -182,13 +187,15 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
       return asColumn <= asRow ? LEVEL : UPRIGHT;
     };
     const whole: Cells = { i0: 0, j0: 0, i1: m, j1: n };
-    const tree = build(whole, formOf(whole));
+    const tree = build(whole, last === null ? formOf(whole) : last === 'rows' ? LEVEL : UPRIGHT);
     return { tree, used, leaves: laid, joined, rings: ringCount };
   }
 
-  return (counts, kept) => {
+  return (counts, kept, last = null) => {
     weigh(counts, kept);
-    return closed[id(0, 0, m, n)] === Infinity ? null : read();
+    const all = id(0, 0, m, n);
+    const cost = last === null ? closed[all]! : last === 'rows' ? level[all]! : upright[all]!;
+    return cost === Infinity ? null : read(last);
   };
 }
 

@@ -1,5 +1,5 @@
 import { framesOf, regularity, type Frame } from './frames.ts';
-import { searcher, type Counts, type Plan } from './grid-search.ts';
+import { searcher, type Counts, type Joined, type Plan } from './grid-search.ts';
 import { rectCount, type Leaves } from './leaves.ts';
 import { sideBySide, type Pictures } from './pictures.ts';
 import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
@@ -59,23 +59,32 @@ function attempts(leaves: Leaves, frames: readonly Frame[], pictures: Pictures):
  * The construction an experienced pattern writer would choose. A seam sewn in two goes is taken only where every way
  * with through-seams has more pieces.
  * @param parts how rectangles lie to parts that must be made by themselves; null: there are none
+ * @param last what the block is to be joined from; null: whatever is best
  * @returns null when every way would divide a whole patch
  */
-export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null): Plan | null {
-  const straight = cheapestOfAll(leaves, weights, pictures, parts, NO_RINGS);
+export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null, last: Joined = null): Plan | null {
+  const cheapest = (ringsAt: RingsAt): Plan | null => cheapestOfAll(leaves, weights, pictures, { parts, last, ringsAt });
+  const straight = cheapest(NO_RINGS);
   const ringsAt = ringsWorthwhile(leaves);
   if (ringsAt.size === 0) return straight;
-  const turning = cheapestOfAll(leaves, weights, pictures, parts, ringsAt);
+  const turning = cheapest(ringsAt);
   return turning && (!straight || piecesIn(turning, leaves) < piecesIn(straight, leaves)) ? turning : straight;
 }
 
 const piecesIn = (plan: Plan, { classes }: Leaves): number => [...plan.used].reduce((sum, [c, count]) => sum + count * classes[c]!.pieces, 0);
 
+/** What every plan of a search must keep to. */
+interface Bounds {
+  readonly parts: Uint8Array | null;
+  readonly last: Joined;
+  readonly ringsAt: RingsAt;
+}
+
 /**
  * Searches under several expectations of how often each thing is used, learns from each plan what is really used, and
  * keeps the plan that costs least as a whole.
  */
-function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null, ringsAt: RingsAt): Plan | null {
+function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, { parts, last, ringsAt }: Bounds): Plan | null {
   const { field } = leaves;
   // Parts that must be made by themselves are a frame already.
   const frames = parts === null ? framesOf(field, pictures, weights) : [];
@@ -86,7 +95,7 @@ function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, par
   for (const { kept, start } of attempts(leaves, frames, pictures)) {
     let counts = start;
     for (let round = 0; round < ROUNDS && passes > 0; round++, passes--) {
-      const plan = search(counts, parts ?? kept);
+      const plan = search(counts, parts ?? kept, last);
       if (!plan) break;
       const cost = fullCost(plan, leaves, weights) * regularity(plan, field, frames);
       if (cost < least - 1e-9) [best, least] = [plan, cost];

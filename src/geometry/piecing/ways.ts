@@ -1,27 +1,37 @@
-import { fromLeastCorner } from '../convex.ts';
-import { compareAlong, type Point } from '../point.ts';
+import { rectangle } from '../convex.ts';
 import { boundariesOf } from '../patchwork/boundaries.ts';
 import type { Drawing } from '../patchwork/drawing.ts';
-import { canonicalView, inverse, taken, takenDrawing, takenOutline, type Symmetry } from '../patchwork/symmetry.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
+import { canonicalView, inverse, takenDrawing } from '../patchwork/symmetry.ts';
 import { arranged } from './arrangement.ts';
-import type { Assembly, Figures, Piece, Piecing, Way } from './assembly.ts';
+import type { Assembly, Figures, Piecing } from './assembly.ts';
+import { equalParts } from './clusters.ts';
 import { fieldOf } from './field.ts';
-import { searcher, type Plan } from './grid-search.ts';
+import { searchSections } from './free-search.ts';
+import { searcher, type Joined, type Plan } from './grid-search.ts';
+import { keeping } from './keep.ts';
 import { leavesIn, type Leaves } from './leaves.ts';
 import { naturalPlan } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
 import { FEWEST, NATURAL } from './price.ts';
 import { mostRepeated } from './repeated.ts';
 import { ringsWorthwhile } from './rings.ts';
-import { assembled } from './tree.ts';
+import { assembled, type Tree } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
+import { inView } from './views.ts';
+import { GOOD_FOR, WAYS, type Way } from './way.ts';
 
-/** @returns the plan with the fewest pieces that rows, columns and free units allow */
+/** More regions than this are not looked into for a foundation. */
+const FOUNDATION_BUDGET = 3_000;
+
+/** A foundation is offered where a section holds at least so many patches on average. */
+const PATCHES_TO_SECTION = 3;
+
+/** The plan with the fewest pieces that rows, columns and free units allow. */
 function fewestPieces(leaves: Leaves): Plan | null {
   const often = leaves.classes.map(() => Infinity);
-  const alike = new Int32Array(leaves.classOf.length);
-  return searcher(leaves, FEWEST, alike, ringsWorthwhile(leaves))({ leaves: often, joins: [1] }, null);
+  const same = new Int32Array(leaves.classOf.length);
+  return searcher(leaves, FEWEST, same, ringsWorthwhile(leaves))({ leaves: often, joins: [1] }, null);
 }
 
 /** @returns the figures of an assembly */
@@ -43,56 +53,93 @@ function figuresOf(piecing: Pick<Piecing, 'root' | 'pieces' | 'units'>): Figures
   };
 }
 
-const leastCorner = (assembly: Assembly): Point => fromLeastCorner(assembly.outline)[0]!;
-
-/** @returns an assembly and its pieces after a symmetry */
-function inView({ root, pieces }: Pick<Piecing, 'root' | 'pieces'>, view: Symmetry): Pick<Piecing, 'root' | 'pieces'> {
-  const moved = pieces.map((piece): Piece => ({ ...piece, outline: takenOutline(view, piece.outline) }));
-  const walk = (node: Assembly): Assembly => {
-    const parts = node.parts.map(walk);
-    const seams = node.seams.map((seam) => ({ ...seam, from: taken(view, seam.from), to: taken(view, seam.to) }));
-    // Rows still read from left to right and from top to bottom; a ring keeps its centre first.
-    const backwards = node.kind !== 'partial-seam ring' && parts.length > 1 && compareAlong(leastCorner(parts[0]!), leastCorner(parts.at(-1)!)) > 0;
-    return {
-      ...node,
-      outline: takenOutline(view, node.outline),
-      ...(node.piece ? { piece: moved[node.piece.id]! } : {}),
-      parts: backwards ? parts.reverse() : parts,
-      seams: backwards ? seams.reverse() : seams,
-    };
-  };
-  return { root: walk(root), pieces: moved };
+/** @returns a value that is worked out when it is first asked for, once */
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | null = null;
+  return () => (made ??= { value: make() }).value;
 }
 
-/** @returns the ways to sew a drawing, the standard one first; empty when whole patches lock each other */
-export function waysToSew(drawing: Drawing): readonly Piecing[] {
+/** Works out one way to sew a drawing; null where there is no such way, or (the standard one) where whole patches lock each other. */
+export type Sewing = (way: Way) => Piecing | null;
+
+/** Prepares a drawing for sewing; each way is worked out when it is asked for. */
+export function sewing(drawing: Drawing): Sewing {
   const asDrawn = patchworkOf(drawing);
-  const boundariesAsDrawn = boundariesOf(asDrawn);
-  const view = canonicalView(drawing.width, drawing.height, boundariesAsDrawn.values());
+  const view = canonicalView(drawing.width, drawing.height, boundariesOf(asDrawn).values());
   const patchwork = patchworkOf(takenDrawing(view, drawing));
   const boundaries = boundariesOf(patchwork);
-  const back = inverse(view);
   const field = fieldOf(patchwork, boundaries);
-  const pictures = picturesOf(field, true);
-  const way = (name: Way, goodFor: string, leaves: Leaves, plan: Plan | null): Piecing | null => {
-    if (!plan) return null;
-    const { root: rough, pieces } = inView(assembled(arranged(plan, leaves, pictures), patchwork), back);
+  const turnedOver = view.a === 0;
+  const pictures = once(() => picturesOf(field, true));
+  const shapes = once(() => picturesOf(field, false));
+  const natural = once(() => leavesIn(field, NATURAL));
+  const fewest = once(() => leavesIn(field, FEWEST));
+
+  const finished = (way: Way, tree: Tree): Piecing => {
+    const { root: rough, pieces } = inView(assembled(tree, patchwork), inverse(view));
     const root = alike(rough);
     const units = unitsOf(root);
-    return { way: name, goodFor, root, pieces, units, figures: figuresOf({ root, pieces, units }) };
+    return { way, goodFor: GOOD_FOR[way], root, pieces, units, figures: figuresOf({ root, pieces, units }) };
   };
-  const [natural, fewest] = [leavesIn(field, NATURAL), leavesIn(field, FEWEST)];
-  const shapes = picturesOf(field, false);
-  const repeated = mostRepeated(field, pictures);
-  return [
-    way('standard units', 'Familiar units and equal sizes: quick to cut, easy to teach.', natural, naturalPlan(natural, NATURAL, shapes, null)),
-    way('fewest pieces', 'The least to cut and the fewest seams; some pieces may be of odd sizes.', fewest, fewestPieces(fewest)),
-    repeated &&
-      way(
-        'largest repeated unit',
-        'The same large part made again and again: good for chain piecing and for a class.',
-        natural,
-        naturalPlan(natural, NATURAL, shapes, repeated),
-      ),
-  ].filter((w) => w !== null);
+  const planned = (way: Way, leaves: Leaves, plan: Plan | null, parts: Uint8Array | null, last: Joined): Piecing | null =>
+    plan && finished(way, arranged(plan, leaves, pictures(), parts, last));
+  const naturally = (way: Way, parts: Uint8Array | null, last: Joined = null): Piecing | null =>
+    planned(way, natural(), naturalPlan(natural(), NATURAL, shapes(), parts, last), parts, last);
+
+  return (way) => {
+    switch (way) {
+      case 'standard units':
+        return naturally(way, null);
+      case 'fewest pieces':
+        return planned(way, fewest(), fewestPieces(fewest()), null, null);
+      case 'largest repeated unit': {
+        const repeated = mostRepeated(field, pictures());
+        return repeated && naturally(way, repeated);
+      }
+      case 'rows':
+        return naturally(way, null, turnedOver ? 'columns' : 'rows');
+      case 'columns':
+        return naturally(way, null, turnedOver ? 'rows' : 'columns');
+      case 'quarters': {
+        const quarters = equalParts(field, 2);
+        return quarters.length === 0 ? null : naturally(way, keeping(field, quarters));
+      }
+      case 'foundation': {
+        const found = searchSections(patchwork, boundaries.values(), rectangle(0, 0, patchwork.width, patchwork.height), FOUNDATION_BUDGET);
+        if (!found || found.tree.form !== 'cut') return null;
+        const piecing = finished(way, { ...found.tree, kind: 'free unit' });
+        return piecing.pieces.length >= PATCHES_TO_SECTION * found.sections ? piecing : null;
+      }
+    }
+  };
+}
+
+/** A text that two assemblies share exactly when they are sewn alike. */
+function sewnText(node: Assembly): string {
+  const corners = node.outline.map((p) => `${p.x},${p.y},${p.w}`).sort().join(' ');
+  return `${corners}(${node.parts.map(sewnText).join(';')})`;
+}
+
+/**
+ * @returns the ways to sew a drawing, the standard one and the one with the fewest pieces first; of the others those that
+ * differ from all before them; empty when whole patches lock each other
+ */
+export function waysToSew(drawing: Drawing): readonly Piecing[] {
+  const sew = sewing(drawing);
+  const standard = sew('standard units');
+  return standard ? [standard, ...otherWays(sew, standard)] : [];
+}
+
+/** @returns the other ways beside one that is chosen: the one with the fewest pieces, and those that differ from all before them */
+export function otherWays(sew: Sewing, chosen: Piecing): readonly Piecing[] {
+  const known = new Set([sewnText(chosen.root)]);
+  const others: Piecing[] = [];
+  for (const way of WAYS) {
+    const piecing = way === chosen.way ? null : sew(way);
+    if (!piecing) continue;
+    const text = sewnText(piecing.root);
+    if (!known.has(text) || way === 'standard units' || way === 'fewest pieces') others.push(piecing);
+    known.add(text);
+  }
+  return others;
 }
