@@ -3,6 +3,7 @@ import { boundariesOf } from '../geometry/patchwork/boundaries.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import { brokenWholes } from '../geometry/patchwork/wholes.ts';
+import type { Refusal } from '../geometry/piecing/pins.ts';
 import type { Problem } from '../measure/problem.ts';
 
 /** @returns "patch 3 (Rust)", counted from 1 as in the file */
@@ -41,3 +42,12 @@ export function knotProblem(block: Block, knot: readonly number[]): Problem {
         'let any one of them be divided, or sew one in by hand with set-in seams.';
   return { code: 'knot', sentence, patches: knot };
 }
+
+const REFUSED: Readonly<Record<Refusal, string>> = {
+  'no place': 'it lies on no seam right across the block and on no rectangle of it; take it away and set it anew.',
+  crosses: 'it cuts into the unit of an earlier pin; take one of the two away.',
+  locks: 'a whole patch would be divided, or no straight seams are left for the rest; take it away, or let that patch be divided.',
+};
+
+/** @returns the sentence for a pin that is not honoured, by its index among the drawing's pins */
+export const refusal = (pin: number, why: Refusal): string => `Pin ${pin + 1} is not honoured: ${REFUSED[why]}`;

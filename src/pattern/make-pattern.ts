@@ -15,7 +15,7 @@ import { prove } from '../sewing/proof.ts';
 import { stepsOf } from '../sewing/steps.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
-import { brokenWholeProblem, knotProblem } from './knots.ts';
+import { brokenWholeProblem, knotProblem, refusal } from './knots.ts';
 import type { Cloth, Pattern, Size, UnitLine } from './pattern.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
@@ -36,11 +36,12 @@ export function makePattern(block: Block, choices: Choices = {}, scope: Scope = 
     const broken = brokenWholeProblem(block, drawing);
     if (broken) return { ok: false, problem: broken };
     const sew = sewing(drawing);
-    const wished = sew(chosen.way);
-    const piecing = wished ?? sew('standard units');
+    const wished = sew.way(chosen.way);
+    const piecing = wished ?? sew.way('standard units');
     if (!piecing) return { ok: false, problem: knotProblem(block, knotOf(drawing)) };
     const others = scope === 'all ways' ? otherWays(sew, piecing) : [];
-    const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
+    const noWay = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
+    const notes = [...noWay, ...sew.refused.map(({ pin, why }) => refusal(pin, why))];
     return good(patternOf(block, drawing, step, chosen, piecing, others, notes));
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;

@@ -2,6 +2,16 @@
 export type Lattice = readonly [number, number];
 
 /**
+ * What the designer asks of the sewing order. 'sewn last': the seam right across the block through both points is the
+ * last one. 'one unit': the rectangle between two opposite corners is made by itself.
+ */
+export interface Pin {
+  readonly pin: 'sewn last' | 'one unit';
+  readonly from: Lattice;
+  readonly to: Lattice;
+}
+
+/**
  * A drawing in true proportion: one lattice step is the same length across and down,
  * so that a right angle here is a right angle in cloth.
  */
@@ -14,4 +24,5 @@ export interface Drawing {
   readonly ground: string;
   readonly patches: readonly { readonly fabric: string; readonly points: readonly Lattice[]; readonly whole?: boolean }[];
   readonly seams: readonly (readonly [Lattice, Lattice])[];
+  readonly pins?: readonly Pin[];
 }

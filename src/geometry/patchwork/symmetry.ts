@@ -65,6 +65,7 @@ export function takenDrawing(s: Symmetry, drawing: Drawing): Drawing {
     ground: drawing.ground,
     patches: drawing.patches.map((patch) => ({ ...patch, points: patch.points.map(at) })),
     seams: drawing.seams.map(([p, q]) => [at(p), at(q)] as const),
+    ...(drawing.pins ? { pins: drawing.pins.map((pin) => ({ ...pin, from: at(pin.from), to: at(pin.to) })) } : {}),
   };
 }
 

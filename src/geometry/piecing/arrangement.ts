@@ -1,8 +1,9 @@
 import type { Cells } from './clusters.ts';
 import { searcher, type Joined, type Plan } from './grid-search.ts';
-import { ACROSS, AROUND, JOINED, KEPT, keeping } from './keep.ts';
+import { AROUND, keeping } from './keep.ts';
 import { rectId, type Leaves } from './leaves.ts';
 import type { Pictures } from './pictures.ts';
+import { together } from './pins.ts';
 import { ARRANGED } from './price.ts';
 import { NO_RINGS, ringsWorthwhile } from './rings.ts';
 import type { Tree } from './tree.ts';
@@ -33,7 +34,7 @@ export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures, parts: 
   const search = searcher(leaves, ARRANGED, pictures.contents, plan.rings > 0 ? ringsWorthwhile(leaves) : NO_RINGS);
   const counts = { leaves: leaves.classes.map(() => 1), joins: pictures.counts };
   const apart = keeping(field, plan.leaves);
-  let marks = parts === null ? apart : withPart(apart, parts);
+  let marks = parts === null ? apart : together(apart, parts);
   let best = search(counts, marks, last)?.tree ?? plan.tree;
   const unsuitable = new Set<number>();
   // Once a part has been made, only its first place is looked into further.
@@ -41,7 +42,7 @@ export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures, parts: 
   for (let made = 0; made < MOST_PARTS; ) {
     const part = mostWorthMaking(plan, leaves, pictures, marks, copies, unsuitable);
     if (!part) break;
-    const next = withPart(marks, keeping(field, part.places));
+    const next = together(marks, keeping(field, part.places));
     const found = search(counts, next, last);
     unsuitable.add(part.picture);
     if (!found) continue;
@@ -100,12 +101,3 @@ function mostWorthMaking(
   }
   return best;
 }
-
-/** @returns the marks with the places of one more part, to be put together by itself */
-function withPart(marks: Uint8Array, places: Uint8Array): Uint8Array {
-  return marks.map((mark, id) => {
-    if (mark === ACROSS || places[id] === ACROSS) return ACROSS;
-    return places[id] === KEPT && mark === AROUND ? JOINED : mark;
-  });
-}
-

@@ -74,6 +74,9 @@ function levels(patchwork: Patchwork, boundaries: ReadonlyMap<string, Boundary>,
       }
     }
   }
+  for (const { from, to } of patchwork.drawing.pins ?? []) {
+    for (const p of [from, to]) found.add(upright ? p[0] : p[1]);
+  }
   // Four blocks may meet at the middle with nothing drawn there; in a block of thirds the middle is only in the way.
   if (gridLines.has(far / 2) && !(found.has(far / 3) && found.has((2 * far) / 3))) found.add(far / 2);
   return [...found].sort((a, b) => a - b);

@@ -11,7 +11,7 @@ export function knotOf(drawing: Drawing): readonly number[] {
   let kept = drawing.patches.flatMap((patch, index) => (patch.whole ? [index] : []));
   for (const candidate of kept) {
     const without = kept.filter((index) => index !== candidate);
-    if (sewing(withWholes(drawing, without))('standard units') === null) kept = without;
+    if (sewing(withWholes(drawing, without)).way('standard units') === null) kept = without;
   }
   return kept;
 }

@@ -2,6 +2,7 @@ import { framesOf, regularity, type Frame } from './frames.ts';
 import { searcher, type Counts, type Joined, type Plan } from './grid-search.ts';
 import { rectCount, type Leaves } from './leaves.ts';
 import { sideBySide, type Pictures } from './pictures.ts';
+import { together } from './pins.ts';
 import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
 import { NO_RINGS, ringsWorthwhile, type RingsAt } from './rings.ts';
 
@@ -55,15 +56,23 @@ function attempts(leaves: Leaves, frames: readonly Frame[], pictures: Pictures):
   return [...within(null, often!), ...frames.flatMap(({ kept }) => within(kept, often!)), ...others.flatMap((hope) => within(null, hope))];
 }
 
+/** What every plan of a search must keep to. */
+export interface Bounds {
+  /** How rectangles lie to parts that must be made by themselves; null: there are none. */
+  readonly parts: Uint8Array | null;
+  /** What the block is to be joined from; null: whatever is best. */
+  readonly last: Joined;
+  /** Whether frames of equal modules are looked for. */
+  readonly framed: boolean;
+}
+
 /**
  * The construction an experienced pattern writer would choose. A seam sewn in two goes is taken only where every way
  * with through-seams has more pieces.
- * @param parts how rectangles lie to parts that must be made by themselves; null: there are none
- * @param last what the block is to be joined from; null: whatever is best
  * @returns null when every way would divide a whole patch
  */
-export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, parts: Uint8Array | null, last: Joined = null): Plan | null {
-  const cheapest = (ringsAt: RingsAt): Plan | null => cheapestOfAll(leaves, weights, pictures, { parts, last, ringsAt });
+export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, bounds: Bounds): Plan | null {
+  const cheapest = (ringsAt: RingsAt): Plan | null => cheapestOfAll(leaves, weights, pictures, bounds, ringsAt);
   const straight = cheapest(NO_RINGS);
   const ringsAt = ringsWorthwhile(leaves);
   if (ringsAt.size === 0) return straight;
@@ -73,29 +82,24 @@ export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures
 
 const piecesIn = (plan: Plan, { classes }: Leaves): number => [...plan.used].reduce((sum, [c, count]) => sum + count * classes[c]!.pieces, 0);
 
-/** What every plan of a search must keep to. */
-interface Bounds {
-  readonly parts: Uint8Array | null;
-  readonly last: Joined;
-  readonly ringsAt: RingsAt;
-}
-
 /**
  * Searches under several expectations of how often each thing is used, learns from each plan what is really used, and
  * keeps the plan that costs least as a whole.
  */
-function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, { parts, last, ringsAt }: Bounds): Plan | null {
+function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, bounds: Bounds, ringsAt: RingsAt): Plan | null {
   const { field } = leaves;
-  // Parts that must be made by themselves are a frame already.
-  const frames = parts === null ? framesOf(field, pictures, weights) : [];
+  const { parts, last } = bounds;
+  const frames = bounds.framed ? framesOf(field, pictures, weights) : [];
+  const within = (kept: Uint8Array | null): Uint8Array | null => (kept && parts ? together(parts, kept) : (kept ?? parts));
   const search = searcher(leaves, weights, pictures.contents, ringsAt);
   let passes = Math.max(1, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
   let best: Plan | null = null;
   let least = Infinity;
   for (const { kept, start } of attempts(leaves, frames, pictures)) {
+    const keep = within(kept);
     let counts = start;
     for (let round = 0; round < ROUNDS && passes > 0; round++, passes--) {
-      const plan = search(counts, parts ?? kept, last);
+      const plan = search(counts, keep, last);
       if (!plan) break;
       const cost = fullCost(plan, leaves, weights) * regularity(plan, field, frames);
       if (cost < least - 1e-9) [best, least] = [plan, cost];

@@ -13,6 +13,7 @@ import { keeping } from './keep.ts';
 import { leavesIn, type Leaves } from './leaves.ts';
 import { naturalPlan } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
+import { pinned, together, type Pinned } from './pins.ts';
 import { FEWEST, NATURAL } from './price.ts';
 import { mostRepeated } from './repeated.ts';
 import { ringsWorthwhile } from './rings.ts';
@@ -28,10 +29,10 @@ const FOUNDATION_BUDGET = 3_000;
 const PATCHES_TO_SECTION = 3;
 
 /** The plan with the fewest pieces that rows, columns and free units allow. */
-function fewestPieces(leaves: Leaves): Plan | null {
+function fewestPieces(leaves: Leaves, parts: Uint8Array | null): Plan | null {
   const often = leaves.classes.map(() => Infinity);
   const same = new Int32Array(leaves.classOf.length);
-  return searcher(leaves, FEWEST, same, ringsWorthwhile(leaves))({ leaves: often, joins: [1] }, null);
+  return searcher(leaves, FEWEST, same, ringsWorthwhile(leaves))({ leaves: often, joins: [1] }, parts);
 }
 
 /** @returns the figures of an assembly */
@@ -59,8 +60,13 @@ function once<T>(make: () => T): () => T {
   return () => (made ??= { value: make() }).value;
 }
 
-/** Works out one way to sew a drawing; null where there is no such way, or (the standard one) where whole patches lock each other. */
-export type Sewing = (way: Way) => Piecing | null;
+/** A drawing made ready for sewing. */
+export interface Sewing {
+  /** Works out one way; null where there is no such way, or (the standard one) where whole patches lock each other. */
+  readonly way: (way: Way) => Piecing | null;
+  /** Which of the drawing's pins cannot be honoured, by index, and why. */
+  readonly refused: Pinned['refused'];
+}
 
 /** Prepares a drawing for sewing; each way is worked out when it is asked for. */
 export function sewing(drawing: Drawing): Sewing {
@@ -81,37 +87,44 @@ export function sewing(drawing: Drawing): Sewing {
     const units = unitsOf(root);
     return { way, goodFor: GOOD_FOR[way], root, pieces, units, figures: figuresOf({ root, pieces, units }) };
   };
+  const { parts: pins, refused } = pinned(field, patchwork.drawing.pins ?? [], (parts) => fewestPieces(fewest(), parts) !== null);
+  const withPins = (parts: Uint8Array | null): Uint8Array | null => (parts && pins ? together(pins, parts) : (parts ?? pins));
   const planned = (way: Way, leaves: Leaves, plan: Plan | null, parts: Uint8Array | null, last: Joined): Piecing | null =>
     plan && finished(way, arranged(plan, leaves, pictures(), parts, last));
-  const naturally = (way: Way, parts: Uint8Array | null, last: Joined = null): Piecing | null =>
-    planned(way, natural(), naturalPlan(natural(), NATURAL, shapes(), parts, last), parts, last);
+  const naturally = (way: Way, parts: Uint8Array | null, last: Joined = null): Piecing | null => {
+    const bounds = { parts: withPins(parts), last, framed: parts === null };
+    return planned(way, natural(), naturalPlan(natural(), NATURAL, shapes(), bounds), bounds.parts, last);
+  };
 
-  return (way) => {
-    switch (way) {
+  const way = (name: Way): Piecing | null => {
+    switch (name) {
       case 'standard units':
-        return naturally(way, null);
+        return naturally(name, null);
       case 'fewest pieces':
-        return planned(way, fewest(), fewestPieces(fewest()), null, null);
+        return planned(name, fewest(), fewestPieces(fewest(), pins), pins, null);
       case 'largest repeated unit': {
         const repeated = mostRepeated(field, pictures());
-        return repeated && naturally(way, repeated);
+        return repeated && naturally(name, repeated);
       }
       case 'rows':
-        return naturally(way, null, turnedOver ? 'columns' : 'rows');
+        return naturally(name, null, turnedOver ? 'columns' : 'rows');
       case 'columns':
-        return naturally(way, null, turnedOver ? 'rows' : 'columns');
+        return naturally(name, null, turnedOver ? 'rows' : 'columns');
       case 'quarters': {
         const quarters = equalParts(field, 2);
-        return quarters.length === 0 ? null : naturally(way, keeping(field, quarters));
+        return quarters.length === 0 ? null : naturally(name, keeping(field, quarters));
       }
       case 'foundation': {
+        // Patches are added one by one: there are no units to pin.
+        if (pins) return null;
         const found = searchSections(patchwork, boundaries.values(), rectangle(0, 0, patchwork.width, patchwork.height), FOUNDATION_BUDGET);
         if (!found || found.tree.form !== 'cut') return null;
-        const piecing = finished(way, { ...found.tree, kind: 'free unit' });
+        const piecing = finished(name, { ...found.tree, kind: 'free unit' });
         return piecing.pieces.length >= PATCHES_TO_SECTION * found.sections ? piecing : null;
       }
     }
   };
+  return { way, refused };
 }
 
 /** A text that two assemblies share exactly when they are sewn alike. */
@@ -126,7 +139,7 @@ function sewnText(node: Assembly): string {
  */
 export function waysToSew(drawing: Drawing): readonly Piecing[] {
   const sew = sewing(drawing);
-  const standard = sew('standard units');
+  const standard = sew.way('standard units');
   return standard ? [standard, ...otherWays(sew, standard)] : [];
 }
 
@@ -135,7 +148,7 @@ export function otherWays(sew: Sewing, chosen: Piecing): readonly Piecing[] {
   const known = new Set([sewnText(chosen.root)]);
   const others: Piecing[] = [];
   for (const way of WAYS) {
-    const piecing = way === chosen.way ? null : sew(way);
+    const piecing = way === chosen.way ? null : sew.way(way);
     if (!piecing) continue;
     const text = sewnText(piecing.root);
     if (!known.has(text) || way === 'standard units' || way === 'fewest pieces') others.push(piecing);
