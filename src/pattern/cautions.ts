@@ -1,4 +1,4 @@
-/** The usual cautions for rotary cutter, needle and iron (after the youth and guild safety sheets listed in tests/README.md). */
+/** The usual cautions for rotary cutter, needle and iron (restated from the safety sheets named in DEVELOPERS.md, Sources). */
 export const CAUTIONS: readonly string[] = [
   'Close the rotary cutter after every cut; cut away from yourself, fingers behind the ruler’s edge, on a cutting mat.',
   'Cut standing, in closed shoes, with a sharp blade, and not when tired; keep blades, needles and pins away from children.',
