@@ -7,9 +7,10 @@ import { arranged } from './arrangement.ts';
 import type { Assembly, Figures, Piecing } from './assembly.ts';
 import { equalParts } from './clusters.ts';
 import { fieldOf } from './field.ts';
-import { searchSections } from './free-search.ts';
+import { drawnIn, searchSections } from './free-search.ts';
 import { searcher, type Joined, type Plan } from './grid-search.ts';
 import { keeping } from './keep.ts';
+import { leastPieces } from './least.ts';
 import { leavesIn, type Leaves } from './leaves.ts';
 import { naturalPlan } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
@@ -17,6 +18,8 @@ import { pinned, together, type Pinned } from './pins.ts';
 import { FEWEST, NATURAL } from './price.ts';
 import { mostRepeated } from './repeated.ts';
 import { ringsWorthwhile } from './rings.ts';
+import { inRounds } from './rounds.ts';
+import { named } from './naming.ts';
 import { assembled, type Tree } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
 import { inView } from './views.ts';
@@ -27,6 +30,12 @@ const FOUNDATION_BUDGET = 3_000;
 
 /** A foundation is offered where a section holds at least so many patches on average. */
 const PATCHES_TO_SECTION = 3;
+
+/** Ways that are about the last seams of the block: these stay as they were asked for. */
+const JOINED_LAST: readonly Way[] = ['rows', 'columns', 'quarters'];
+
+/** How many drawn edges are looked at, at most, to find and prove the fewest pieces. */
+const LEAST_EFFORT = 200_000;
 
 /** The plan with the fewest pieces that rows, columns and free units allow. */
 function fewestPieces(leaves: Leaves, parts: Uint8Array | null): Plan | null {
@@ -83,7 +92,7 @@ export function sewing(drawing: Drawing): Sewing {
 
   const finished = (way: Way, tree: Tree): Piecing => {
     const { root: rough, pieces } = inView(assembled(tree, patchwork), inverse(view));
-    const root = alike(rough);
+    const root = alike(inRounds(rough, drawing.pins, JOINED_LAST.includes(way)));
     const units = unitsOf(root);
     return { way, goodFor: GOOD_FOR[way], root, pieces, units, figures: figuresOf({ root, pieces, units }) };
   };
@@ -96,12 +105,25 @@ export function sewing(drawing: Drawing): Sewing {
     return planned(way, natural(), naturalPlan(natural(), NATURAL, shapes(), bounds), bounds.parts, last);
   };
 
+  /** The way with the fewest pieces, and how few there can be. */
+  const leastWay = (): Piecing | null => {
+    const plan = fewestPieces(fewest(), pins);
+    const found = planned('fewest pieces', fewest(), plan, pins, null);
+    if (!plan || !found || pins) return found;
+    const whole = rectangle(0, 0, patchwork.width, patchwork.height);
+    // Rings are beyond what the search for the least weighs: beside them only its first bound holds, which no seams can undercut.
+    const effort = plan.rings > 0 ? 0 : LEAST_EFFORT;
+    const { bound, better } = leastPieces(patchwork, whole, drawnIn(whole, boundaries.values()), found.figures.pieces, effort);
+    const least = better ? finished('fewest pieces', named(better.tree)) : found;
+    return { ...least, figures: { ...least.figures, bound } };
+  };
+
   const way = (name: Way): Piecing | null => {
     switch (name) {
       case 'standard units':
         return naturally(name, null);
       case 'fewest pieces':
-        return planned(name, fewest(), fewestPieces(fewest(), pins), pins, null);
+        return leastWay();
       case 'largest repeated unit': {
         const repeated = mostRepeated(field, pictures());
         return repeated && naturally(name, repeated);
