@@ -69,6 +69,11 @@ export interface Figures {
   readonly setInSeams: number;
   readonly units: number;
   readonly differentUnits: number;
+  /**
+   * Only of the way with the fewest pieces: none by straight through-seams along drawn lines has fewer than this.
+   * Equal to `pieces`: proved least.
+   */
+  readonly bound?: number;
 }
 
 /** One way to sew the block. */

@@ -93,7 +93,8 @@ export function searchSections(
   return sew(region, drawnIn(region, boundaries));
 }
 
-const regionKey = (region: Convex): string => region.points.map((p) => `${p.x},${p.y},${p.w}`).join(' ');
+/** @returns a name that only this region has */
+export const regionKey = (region: Convex): string => region.points.map((p) => `${p.x},${p.y},${p.w}`).join(' ');
 
 /** @returns what is drawn strictly inside a region */
 export function drawnIn(region: Convex, boundaries: Iterable<Boundary>): readonly Drawn[] {
@@ -200,7 +201,8 @@ function crossesUndrawn(other: Drawn, along: Drawn): boolean {
   });
 }
 
-function dividesWhole(region: Convex, line: Line, patchwork: Patchwork): boolean {
+/** @returns whether a cut would leave parts of one whole patch on both sides */
+export function dividesWhole(region: Convex, line: Line, patchwork: Patchwork): boolean {
   const { front, back } = split(region, line);
   const wholes = new Set(labelsIn(patchwork, front!).filter((l) => l.whole >= 0).map((l) => l.whole));
   return wholes.size > 0 && labelsIn(patchwork, back!).some((l) => wholes.has(l.whole));
