@@ -97,6 +97,7 @@ function patternOf(
     way: piecing.way,
     figures: piecing.figures,
     pieces: piecing.pieces,
+    divisions: piecing.divisions,
     units: piecing.units.map(unitLine),
     cuts: list.cuts,
     steps,

@@ -1,4 +1,5 @@
 import type { Cut } from '../cutting/cut.ts';
+import type { Figures } from '../geometry/piecing/assembly.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Step } from '../sewing/step.ts';
@@ -32,6 +33,10 @@ export function patternJson(pattern: Pattern) {
     partialSeams: figures.partialSeams,
     setInSeams: figures.setInSeams,
     differentUnits: figures.differentUnits,
+    templates: figures.templates,
+    matchedPoints: figures.matchedPoints,
+    divisions: pattern.divisions.length,
+    ...boundJson(figures),
     units: pattern.units.map(unitJson),
     cuts: pattern.cuts.map((cut) => cutJson(cut, lattice.step)),
     steps: pattern.steps.map(stepJson),
@@ -100,4 +105,10 @@ const alternativeJson = ({ way, goodFor, figures }: Alternative) => ({
   partialSeams: figures.partialSeams,
   setInSeams: figures.setInSeams,
   differentUnits: figures.differentUnits,
+  templates: figures.templates,
+  matchedPoints: figures.matchedPoints,
+  ...boundJson(figures),
 });
+
+/** Of the way with the fewest pieces: how few there can be, and whether that is reached. */
+const boundJson = ({ bound, pieces }: Figures) => (bound === undefined ? {} : { atLeast: bound, provedLeast: bound === pieces });

@@ -58,16 +58,23 @@ function headOf(pattern: Pattern): Lines {
     '='.repeat(Math.max(...title.map(columnsOf))),
     ...paragraph(`${sizeOf(block.finished, pattern)} finished, ${sizeOf(block.unfinished, pattern)} unfinished`, ''),
     ...(choices.blocks > 1 ? [`All that follows is for ${choices.blocks} blocks.`] : []),
-    ...paragraph(`Way to sew it: ${way}; ${figuresText(figures)}.`, ''),
+    ...paragraph(`Way to sew it: ${way}; ${figuresText(figures)}.${dividedText(pattern)}`, ''),
     ...paragraph(`Seam allowance ${length(choices.seam)}, cut sizes up to the next ${length(choices.ruler)} of the ruler${trim}.`, ''),
   ];
 }
 
-function figuresText({ pieces, seams, partialSeams, setInSeams, differentUnits }: Figures): string {
-  const said = [several(pieces, 'piece'), several(seams, 'seam')];
+/** What straight seams cost where one cloth runs on beyond them. */
+const dividedText = ({ divisions }: Pattern): string =>
+  divisions.length === 0 ? '' : ` In ${several(divisions.length, 'place')} a seam runs through one fabric, for the sake of straight seams and equal units.`;
+
+function figuresText({ pieces, seams, partialSeams, setInSeams, differentUnits, templates, matchedPoints, bound }: Figures): string {
+  const least = bound === undefined ? '' : bound === pieces ? ' (proved least)' : ` (at least ${bound})`;
+  const said = [`${several(pieces, 'piece')}${least}`, several(seams, 'seam')];
   if (differentUnits > 0) said.push(several(differentUnits, 'different unit'));
   if (partialSeams > 0) said.push(several(partialSeams, 'partial seam'));
   if (setInSeams > 0) said.push(several(setInSeams, 'set-in seam'));
+  if (templates > 0) said.push(several(templates, 'template piece'));
+  if (matchedPoints > 0) said.push(several(matchedPoints, 'point') + ' to match');
   return said.join(', ');
 }
 

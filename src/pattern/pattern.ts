@@ -1,5 +1,5 @@
 import type { Rational } from '../measure/rational.ts';
-import type { Figures, Piece, Unit } from '../geometry/piecing/assembly.ts';
+import type { Figures, Piece, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import type { Way } from '../geometry/piecing/way.ts';
 import type { LengthUnit, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
@@ -52,6 +52,8 @@ export interface Pattern {
   readonly way: Way;
   readonly figures: Figures;
   readonly pieces: readonly Piece[];
+  /** Where seams run through one cloth, though nothing is drawn there, in lattice steps. */
+  readonly divisions: Piecing['divisions'];
   readonly units: readonly UnitLine[];
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];

@@ -371,8 +371,8 @@ export function pieced(part: Part): Piecing {
     places: assemblies.map((assembly) => ({ assembly, turn: 0 })),
   }));
   const pieces = piecesOf(root);
-  const figures = { pieces: pieces.length, seams: 0, partialSeams: 0, setInSeams: 0, units: 0, differentUnits: units.length };
-  return { way: 'standard units', goodFor: '', root, pieces, units, figures };
+  const figures = { pieces: pieces.length, seams: 0, partialSeams: 0, setInSeams: 0, units: 0, differentUnits: units.length, templates: 0, matchedPoints: 0 };
+  return { way: 'standard units', goodFor: '', root, pieces, units, figures, divisions: [] };
 }
 
 const INCHES: CuttingChoices = {

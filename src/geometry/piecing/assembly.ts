@@ -69,6 +69,10 @@ export interface Figures {
   readonly setInSeams: number;
   readonly units: number;
   readonly differentUnits: number;
+  /** Pieces that no ruler cuts: they need a printed template. */
+  readonly templates: number;
+  /** Points where seams from both sides of a seam must meet. */
+  readonly matchedPoints: number;
   /**
    * Only of the way with the fewest pieces: none by straight through-seams along drawn lines has fewer than this.
    * Equal to `pieces`: proved least.
@@ -86,4 +90,6 @@ export interface Piecing {
   /** Named units except plain squares and rectangles, smallest first, the block itself last and not among them. */
   readonly units: readonly Unit[];
   readonly figures: Figures;
+  /** Where seams run through one cloth, though nothing is drawn there, in lattice steps. */
+  readonly divisions: readonly { readonly from: Point; readonly to: Point }[];
 }

@@ -4,9 +4,11 @@ import type { Drawing } from '../patchwork/drawing.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
 import { canonicalView, inverse, takenDrawing } from '../patchwork/symmetry.ts';
 import { arranged } from './arrangement.ts';
-import type { Assembly, Figures, Piecing } from './assembly.ts';
+import type { Assembly, Piecing } from './assembly.ts';
 import { equalParts } from './clusters.ts';
+import { divisionsOf } from './divisions.ts';
 import { fieldOf } from './field.ts';
+import { figuresOf } from './figures.ts';
 import { drawnIn, searchSections } from './free-search.ts';
 import { searcher, type Joined, type Plan } from './grid-search.ts';
 import { keeping } from './keep.ts';
@@ -44,25 +46,6 @@ function fewestPieces(leaves: Leaves, parts: Uint8Array | null): Plan | null {
   return searcher(leaves, FEWEST, same, ringsWorthwhile(leaves))({ leaves: often, joins: [1] }, parts);
 }
 
-/** @returns the figures of an assembly */
-function figuresOf(piecing: Pick<Piecing, 'root' | 'pieces' | 'units'>): Figures {
-  let [seams, partialSeams] = [0, 0];
-  const walk = (node: Piecing['root']): void => {
-    seams += node.seams.length;
-    partialSeams += node.seams.filter((s) => s.partial).length;
-    node.parts.forEach(walk);
-  };
-  walk(piecing.root);
-  return {
-    pieces: piecing.pieces.length,
-    seams,
-    partialSeams,
-    setInSeams: 0,
-    units: piecing.units.reduce((sum, u) => sum + u.places.length, 0),
-    differentUnits: piecing.units.length,
-  };
-}
-
 /** @returns a value that is worked out when it is first asked for, once */
 function once<T>(make: () => T): () => T {
   let made: { readonly value: T } | null = null;
@@ -80,7 +63,8 @@ export interface Sewing {
 /** Prepares a drawing for sewing; each way is worked out when it is asked for. */
 export function sewing(drawing: Drawing): Sewing {
   const asDrawn = patchworkOf(drawing);
-  const view = canonicalView(drawing.width, drawing.height, boundariesOf(asDrawn).values());
+  const drawn = boundariesOf(asDrawn);
+  const view = canonicalView(drawing.width, drawing.height, drawn.values());
   const patchwork = patchworkOf(takenDrawing(view, drawing));
   const boundaries = boundariesOf(patchwork);
   const field = fieldOf(patchwork, boundaries);
@@ -94,7 +78,7 @@ export function sewing(drawing: Drawing): Sewing {
     const { root: rough, pieces } = inView(assembled(tree, patchwork), inverse(view));
     const root = alike(inRounds(rough, drawing.pins, JOINED_LAST.includes(way)));
     const units = unitsOf(root);
-    return { way, goodFor: GOOD_FOR[way], root, pieces, units, figures: figuresOf({ root, pieces, units }) };
+    return { way, goodFor: GOOD_FOR[way], root, pieces, units, figures: figuresOf({ root, pieces, units }), divisions: divisionsOf(root, drawn) };
   };
   const { parts: pins, refused } = pinned(field, patchwork.drawing.pins ?? [], (parts) => fewestPieces(fewest(), parts) !== null);
   const withPins = (parts: Uint8Array | null): Uint8Array | null => (parts && pins ? together(pins, parts) : (parts ?? pins));
