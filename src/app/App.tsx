@@ -23,7 +23,7 @@ export function App({ table, acts, desk, kept, autosave }: {
   readonly autosave: Autosave | null;
 }): ReactNode {
   const now = useStore(table, (all) => all);
-  const { pattern, problem, working } = useStore(desk, (all) => all);
+  const { pattern, ways, problem, working } = useStore(desk, (all) => all);
   const keptState = useStore(kept, (all) => all.state);
   const { block } = now.work;
   const letters = useMemo(() => fabricLetters(block.fabrics), [block.fabrics]);
@@ -61,7 +61,15 @@ export function App({ table, acts, desk, kept, autosave }: {
       <Alert sentence={now.alert} dismiss={() => acts.alarm(null)} />
       <main className="desk">
         <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} kept={keptState} />
-        <PatternSheet block={block} pattern={pattern} problem={problem} working={working} letters={letters} choose={acts.choose} />
+        <PatternSheet
+          block={block}
+          pattern={pattern}
+          ways={ways}
+          problem={problem}
+          working={working}
+          letters={letters}
+          choose={acts.choose}
+        />
       </main>
     </div>
   );

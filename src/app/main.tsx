@@ -8,6 +8,7 @@ import { firstBlock } from './first-block.ts';
 import { keepDrawing } from './keeping.ts';
 import { bringIn, freshDrawing, type TakenUp } from './lifeboat.ts';
 import { createDesk, workerBench } from './pattern-desk.ts';
+import { createRest } from './rest.ts';
 import { createStore } from './store.ts';
 import { actsOn, tableWith, type Table } from './table.ts';
 import './face/face.css';
@@ -27,7 +28,8 @@ async function begunWork(autosave: Autosave | null): Promise<TakenUp> {
 const autosave = await openAutosave().catch(() => null);
 const { id, version, work } = await begunWork(autosave);
 const table = createStore<Table>(tableWith(work));
-const { desk, want } = createDesk(workerBench);
+const rest = createRest();
+const { desk, want } = createDesk(workerBench, rest.reached);
 want(work.block);
 table.subscribe(() => want(table.get().work.block));
 const kept = keepDrawing(table, autosave, { id, version });
@@ -36,6 +38,6 @@ const root = document.getElementById('root');
 if (!root) throw new Error('the page has no place for the app');
 createRoot(root).render(
   <StrictMode>
-    <App table={table} acts={actsOn(table)} desk={desk} kept={kept} autosave={autosave} />
+    <App table={table} acts={actsOn(table, rest)} desk={desk} kept={kept} autosave={autosave} />
   </StrictMode>,
 );

@@ -1,7 +1,7 @@
 import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { Block } from '../block/block.ts';
 import type { Problem, Result } from '../measure/problem.ts';
-import type { Pattern } from '../pattern/pattern.ts';
+import type { Alternative, Pattern } from '../pattern/pattern.ts';
 import type { PatternMaker } from './pattern-worker.ts';
 import { createStore, type Store } from './store.ts';
 
@@ -9,17 +9,27 @@ import { createStore, type Store } from './store.ts';
 export interface Desk {
   /** The last pattern worked out; while `working` it is that of an older drawing. */
   readonly pattern: Pattern | null;
+  /** Every way to sew that pattern's drawing; null while they are still looked for. */
+  readonly ways: readonly Alternative[] | null;
   /** Why the last drawing has no pattern. */
   readonly problem: Problem | null;
   readonly working: boolean;
 }
 
-/** A computation older than this is stopped when a newer drawing comes; a younger one is left to end, being nearly done. */
-const PATIENCE = 250;
+/**
+ * How long a newer drawing waits for work on an older one before it is stopped, in milliseconds: a pattern may be nearly done, and
+ * another worker takes a moment to begin; nobody misses the other ways to sew an older drawing.
+ */
+const PATIENCE = { pattern: 250, ways: 30 } as const;
 
 /** A pattern maker at work away from this page; `stop` ends it at once, whatever it does. */
 export interface Bench {
-  readonly makePattern: (block: Block) => Promise<Result<Pattern>>;
+  /** Works out the pattern of a drawing, sewn the way that is chosen in it. */
+  readonly workOut: (block: Block) => Promise<void>;
+  /** Fetches the pattern that was worked out. */
+  readonly collect: () => Promise<Result<Pattern> | null>;
+  /** Every way to sew a drawing, the chosen one too. */
+  readonly everyWay: (block: Block) => Promise<readonly Alternative[]>;
   readonly stop: () => void;
 }
 
@@ -27,12 +37,15 @@ export interface Bench {
 export function workerBench(): Bench {
   const worker = new Worker(new URL('./pattern-worker.ts', import.meta.url), { type: 'module' });
   const maker: Remote<PatternMaker> = wrap<PatternMaker>(worker);
+  const ask = <T>(answer: () => Promise<T>): Promise<T> =>
+    new Promise((resolve, reject) => {
+      worker.onerror = () => reject(new Error('the pattern worker stopped'));
+      answer().then(resolve, reject);
+    });
   return {
-    makePattern: (block) =>
-      new Promise((resolve, reject) => {
-        worker.onerror = () => reject(new Error('the pattern worker stopped'));
-        maker.makePattern(block, block.choices ?? {}).then(resolve, reject);
-      }),
+    workOut: (block) => ask(() => maker.workOut(block)),
+    collect: () => ask(async () => await maker.collect()),
+    everyWay: (block) => ask(async () => await maker.everyWay(block)),
     stop: () => {
       maker[releaseProxy]();
       worker.terminate();
@@ -46,47 +59,82 @@ const STOPPED: Problem = {
   sentence: 'The pattern of this drawing could not be worked out; the drawing is safe: change it a little, or undo, to try again.',
 };
 
+/** What of a block decides which ways there are to sew it. */
+const DRAWN = ['finished', 'grid', 'denominator', 'ground', 'patches', 'seams'] as const satisfies readonly (keyof Block)[];
+
 /**
- * Keeps the pattern of the newest drawing. One drawing is worked on at a time; a newer one waits for it briefly, then stops it.
+ * Keeps the pattern of the newest drawing: first the chosen way, then every way there is. One drawing is worked on at a time;
+ * a newer one waits for it briefly, then stops it.
  * @param begin opens a bench: called once, and again whenever one had to be stopped
+ * @param rest resolves when the hand rests: a finished pattern is fetched only then
  */
-export function createDesk(begin: () => Bench): { readonly desk: Store<Desk>; readonly want: (block: Block) => void } {
-  const desk = createStore<Desk>({ pattern: null, problem: null, working: true });
+export function createDesk(begin: () => Bench, rest: () => Promise<void>): { readonly desk: Store<Desk>; readonly want: (block: Block) => void } {
+  const desk = createStore<Desk>({ pattern: null, ways: null, problem: null, working: true });
   let bench: Bench | null = null;
-  let busyWith: Block | null = null;
+  let task: { readonly block: Block; readonly patience: number } | null = null;
   let wanted: Block | null = null;
+  /** The drawing whose ways the desk has. */
+  let explored: Block | null = null;
   let impatience: ReturnType<typeof setTimeout> | undefined;
 
-  const work = (block: Block): void => {
+  const run = <T>(block: Block, patience: number, ask: (at: Bench) => Promise<T>, done: (made: T) => void, broken: () => void): void => {
     bench ??= begin();
     const here = bench;
-    busyWith = block;
-    const over = (change: (now: Desk) => Desk): void => {
-      if (bench !== here || busyWith !== block) return;
+    const mine = { block, patience };
+    task = mine;
+    const over = (next: () => void): void => {
       clearTimeout(impatience);
       impatience = undefined;
-      busyWith = null;
-      if (wanted === block) desk.change(change);
+      task = null;
+      if (wanted === block) next();
       else if (wanted) work(wanted);
     };
-    here.makePattern(block).then(
-      (made) => over(() => ({ pattern: made.ok ? made.value : null, problem: made.ok ? null : made.problem, working: false })),
+    ask(here).then(
+      (made) => task === mine && over(() => done(made)),
       () => {
         here.stop();
-        if (bench !== here || busyWith !== block) return;
+        if (task !== mine) return;
         bench = null;
-        busyWith = null;
-        if (wanted === block) desk.change((now) => ({ ...now, problem: STOPPED, working: false }));
-        else if (wanted) work(wanted);
+        over(broken);
       },
     );
   };
 
+  const work = (block: Block): void => {
+    const ask = async (at: Bench): Promise<Result<Pattern> | null> => {
+      await at.workOut(block);
+      await rest();
+      return wanted === block ? at.collect() : null;
+    };
+    const show = (made: Result<Pattern> | null): void => {
+      if (!made?.ok) {
+        explored = null;
+        desk.set({ pattern: null, ways: null, problem: made?.problem ?? STOPPED, working: false });
+        return;
+      }
+      const known = explored !== null && DRAWN.every((name) => explored![name] === block[name]);
+      desk.change(({ ways }) => ({ pattern: made.value, ways: known ? ways : null, problem: null, working: false }));
+      if (known) return;
+      explored = null;
+      explore(block);
+    };
+    run(block, PATIENCE.pattern, ask, show, () => desk.change((now) => ({ ...now, problem: STOPPED, working: false })));
+  };
+
+  const explore = (block: Block): void => {
+    const found = (ways: readonly Alternative[]): void => {
+      explored = block;
+      desk.change((now) => ({ ...now, ways }));
+    };
+    run(block, PATIENCE.ways, (at) => at.everyWay(block), found, () => found([]));
+  };
+
   const losePatience = (): void => {
     impatience = undefined;
-    if (busyWith === null || busyWith === wanted) return;
+    if (task === null || task.block === wanted) return;
     bench?.stop();
     bench = null;
+    task = null;
     if (wanted) work(wanted);
   };
 
@@ -94,8 +142,8 @@ export function createDesk(begin: () => Bench): { readonly desk: Store<Desk>; re
     if (wanted === block) return;
     wanted = block;
     desk.change((now) => (now.working ? now : { ...now, working: true }));
-    if (busyWith === null) work(block);
-    else impatience ??= setTimeout(losePatience, PATIENCE);
+    if (task === null) work(block);
+    else impatience ??= setTimeout(losePatience, task.patience);
   };
 
   return { desk, want };

@@ -7,6 +7,7 @@ import { pointNear } from '../canvas/cell-fabrics.ts';
 import type { Tool } from '../canvas/tool.ts';
 import { good, type Result } from '../measure/problem.ts';
 import { createPaintAhead } from './paint-ahead.ts';
+import type { Rest } from './rest.ts';
 import type { Store } from './store.ts';
 
 /** What lies on the table: the drawing with its past, and what the hand holds. */
@@ -54,8 +55,11 @@ export interface Acts {
   readonly alarm: (sentence: string | null) => void;
 }
 
-/** @returns the acts on a table */
-export function actsOn(table: Store<Table>): Acts {
+/**
+ * @returns the acts on a table
+ * @param rest is told when the hand draws and when it is lifted
+ */
+export function actsOn(table: Store<Table>, rest: Rest): Acts {
   const alarm: Acts['alarm'] = (alert) => table.change((now) => (now.alert === alert ? now : { ...now, alert }));
 
   const change: Acts['change'] = (label, verb) => {
@@ -69,10 +73,19 @@ export function actsOn(table: Store<Table>): Acts {
   return {
     change,
     alarm,
-    foresee: (strokes, fabric) => (strokes ? ahead.add(table.get().work.block, fabric, strokes) : ahead.drop()),
+    foresee: (strokes, fabric) => {
+      if (strokes) {
+        rest.stir();
+        ahead.add(table.get().work.block, fabric, strokes);
+      } else {
+        ahead.drop();
+        rest.settle();
+      }
+    },
     lay: (strokes, fabric) => {
       const name = table.get().work.block.fabrics.find(({ id }) => id === fabric)?.name ?? '';
       change(`lay ${name}`, (block) => ahead.finish(block, fabric, strokes));
+      rest.settle();
     },
     fill: (at, fabric) => change('fill', (block) => fill(block, fabric, pointNear(at))),
     choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),

@@ -1,10 +1,12 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { blank } from '../../src/block/blank.ts';
 import type { Block } from '../../src/block/block.ts';
+import { choose, rename } from '../../src/block/sizing.ts';
 import { createDesk, type Bench } from '../../src/app/pattern-desk.ts';
+import { createRest } from '../../src/app/rest.ts';
 import type { Result } from '../../src/measure/problem.ts';
 import { rational } from '../../src/measure/rational.ts';
-import type { Pattern } from '../../src/pattern/pattern.ts';
+import type { Alternative, Pattern } from '../../src/pattern/pattern.ts';
 
 function drawing(name: string): Block {
   const made = blank({
@@ -17,35 +19,43 @@ function drawing(name: string): Block {
   return made.value;
 }
 
-/** A bench whose patterns are ready when the test says so. */
+type Answer = Result<Pattern> | readonly Alternative[];
+
+/** A bench whose answers are ready when the test says so. */
 interface HeldBench extends Bench {
+  /** What was asked of it: "Ebb" for the pattern of a drawing, "Ebb's ways" for the ways to sew it. */
   readonly asked: string[];
   stopped: boolean;
-  finish: (result: Result<Pattern>) => Promise<void>;
+  finish: (answer: Answer) => Promise<void>;
   fail: () => Promise<void>;
 }
 
 function heldBenches(): { readonly benches: HeldBench[]; readonly begin: () => Bench } {
   const benches: HeldBench[] = [];
   const begin = (): Bench => {
-    let resolve: (result: Result<Pattern>) => void = () => undefined;
+    let resolve: (answer: never) => void = () => undefined;
     let reject: (error: Error) => void = () => undefined;
+    let worked: Result<Pattern> | null = null;
+    const held = <T>(what: string): Promise<T> => {
+      bench.asked.push(what);
+      return new Promise<T>((yes, no) => ([resolve, reject] = [yes, no]));
+    };
     const bench: HeldBench = {
       asked: [],
       stopped: false,
-      makePattern: (block) => {
-        bench.asked.push(block.name);
-        return new Promise((yes, no) => ([resolve, reject] = [yes, no]));
+      workOut: async ({ name }) => {
+        worked = await held<Result<Pattern>>(name);
       },
+      collect: async () => worked,
+      everyWay: ({ name }) => held(`${name}'s ways`),
       stop: () => void (bench.stopped = true),
-      finish: async (result) => {
-        resolve(result);
-        await Promise.resolve();
+      finish: async (answer) => {
+        resolve(answer as never);
+        await everything();
       },
       fail: async () => {
         reject(new Error('stopped'));
-        await Promise.resolve();
-        await Promise.resolve();
+        await everything();
       },
     };
     benches.push(bench);
@@ -54,7 +64,14 @@ function heldBenches(): { readonly benches: HeldBench[]; readonly begin: () => B
   return { benches, begin };
 }
 
+/** Lets everything that is ready happen. */
+async function everything(): Promise<void> {
+  for (let i = 0; i < 20; i++) await Promise.resolve();
+}
+
 const patternNamed = (name: string): Result<Pattern> => ({ ok: true, value: { block: { name } } as Pattern });
+
+const WAYS = [{ way: 'rows' }, { way: 'columns' }] as unknown as readonly Alternative[];
 
 describe('the pattern of the newest drawing', () => {
   beforeEach(() => void vi.useFakeTimers());
@@ -62,7 +79,7 @@ describe('the pattern of the newest drawing', () => {
 
   test('appears when it is worked out; until then the desk says that it is working', async () => {
     const { benches, begin } = heldBenches();
-    const { desk, want } = createDesk(begin);
+    const { desk, want } = createDesk(begin, createRest().reached);
     want(drawing('Ebb'));
     expect(desk.get()).toMatchObject({ pattern: null, working: true });
     await benches[0]!.finish(patternNamed('Ebb'));
@@ -71,7 +88,7 @@ describe('the pattern of the newest drawing', () => {
 
   test('is the only one that appears: an older one that ends late is passed over, the newest is worked out next', async () => {
     const { benches, begin } = heldBenches();
-    const { desk, want } = createDesk(begin);
+    const { desk, want } = createDesk(begin, createRest().reached);
     for (const name of ['Ebb', 'Flood', 'Slack']) want(drawing(name));
     expect(benches[0]!.asked).toEqual(['Ebb']);
     await benches[0]!.finish(patternNamed('Ebb'));
@@ -83,7 +100,7 @@ describe('the pattern of the newest drawing', () => {
 
   test('stops a long search for an older drawing, also while strokes go on and on', async () => {
     const { benches, begin } = heldBenches();
-    const { desk, want } = createDesk(begin);
+    const { desk, want } = createDesk(begin, createRest().reached);
     want(drawing('Ebb'));
     for (let i = 0; i < 10; i++) {
       want(drawing(`Flood ${i}`));
@@ -100,7 +117,7 @@ describe('the pattern of the newest drawing', () => {
 
   test('keeps the last sheet while a newer drawing is worked on', async () => {
     const { benches, begin } = heldBenches();
-    const { desk, want } = createDesk(begin);
+    const { desk, want } = createDesk(begin, createRest().reached);
     want(drawing('Ebb'));
     await benches[0]!.finish(patternNamed('Ebb'));
     want(drawing('Flood'));
@@ -109,7 +126,7 @@ describe('the pattern of the newest drawing', () => {
 
   test('gives way to a sentence where the drawing has none', async () => {
     const { benches, begin } = heldBenches();
-    const { desk, want } = createDesk(begin);
+    const { desk, want } = createDesk(begin, createRest().reached);
     want(drawing('Ebb'));
     await benches[0]!.finish({ ok: false, problem: { code: 'locked', sentence: 'These patches lock each other.' } });
     expect(desk.get()).toMatchObject({ pattern: null, problem: { sentence: 'These patches lock each other.' }, working: false });
@@ -117,7 +134,7 @@ describe('the pattern of the newest drawing', () => {
 
   test('comes again after a bench has broken', async () => {
     const { benches, begin } = heldBenches();
-    const { desk, want } = createDesk(begin);
+    const { desk, want } = createDesk(begin, createRest().reached);
     want(drawing('Ebb'));
     await benches[0]!.fail();
     expect(desk.get()).toMatchObject({ problem: { code: 'pattern-stopped' }, working: false });
@@ -125,5 +142,88 @@ describe('the pattern of the newest drawing', () => {
     expect(benches).toHaveLength(2);
     await benches[1]!.finish(patternNamed('Flood'));
     expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Flood' } }, problem: null, working: false });
+  });
+
+  test('comes first; then every way to sew it is looked for, and the pattern stays meanwhile', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    want(drawing('Ebb'));
+    await benches[0]!.finish(patternNamed('Ebb'));
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb' } }, ways: null, working: false });
+    expect(benches[0]!.asked).toEqual(['Ebb', "Ebb's ways"]);
+    const { pattern } = desk.get();
+    await benches[0]!.finish(WAYS);
+    expect(desk.get()).toMatchObject({ ways: WAYS, working: false });
+    expect(desk.get().pattern).toBe(pattern);
+  });
+
+  test('does not wait for the other ways to sew an older drawing', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    want(drawing('Ebb'));
+    await benches[0]!.finish(patternNamed('Ebb'));
+    want(drawing('Flood'));
+    vi.advanceTimersByTime(50);
+    expect(benches.map(({ asked, stopped }) => [asked.at(-1), stopped])).toEqual([["Ebb's ways", true], ['Flood', false]]);
+    await benches[1]!.finish(patternNamed('Flood'));
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Flood' } }, ways: null });
+    await benches[1]!.finish(WAYS);
+    expect(desk.get().ways).toBe(WAYS);
+  });
+
+  test('leaves the ways as they are where only a choice or a name changes, and looks for them again where the drawing does', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    const ebb = drawing('Ebb');
+    want(ebb);
+    await benches[0]!.finish(patternNamed('Ebb'));
+    await benches[0]!.finish(WAYS);
+    const chosen = choose(ebb, { way: 'rows' });
+    const named = rename(ebb, 'Neap');
+    if (!chosen.ok || !named.ok) throw new Error('refused');
+    for (const block of [chosen.value, named.value]) {
+      want(block);
+      await benches[0]!.finish(patternNamed(block.name));
+      expect(desk.get()).toMatchObject({ pattern: { block: { name: block.name } }, ways: WAYS, working: false });
+    }
+    expect(benches[0]!.asked).toEqual(['Ebb', "Ebb's ways", 'Ebb', 'Neap']);
+    want({ ...ebb, seams: [[[0, 1], [3, 1]]] });
+    await benches[0]!.finish(patternNamed('Ebb'));
+    expect(desk.get().ways).toBeNull();
+    want(ebb);
+    vi.advanceTimersByTime(50);
+    await benches[1]!.finish(patternNamed('Ebb'));
+    expect(benches[1]!.asked).toEqual(['Ebb', "Ebb's ways"]);
+  });
+
+  test('stands alone where the search for other ways breaks', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    want(drawing('Ebb'));
+    await benches[0]!.finish(patternNamed('Ebb'));
+    await benches[0]!.fail();
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb' } }, ways: [], problem: null, working: false });
+  });
+
+  test('waits until the hand rests, and is passed over where the hand has drawn on', async () => {
+    const { benches, begin } = heldBenches();
+    const rest = createRest();
+    const { desk, want } = createDesk(begin, rest.reached);
+    want(drawing('Ebb'));
+    rest.stir();
+    await benches[0]!.finish(patternNamed('Ebb'));
+    expect(desk.get()).toMatchObject({ pattern: null, working: true });
+    rest.settle();
+    await everything();
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb' } }, working: false });
+    want(drawing('Flood'));
+    vi.advanceTimersByTime(50);
+    rest.stir();
+    await benches[1]!.finish(patternNamed('Flood'));
+    want(drawing('Slack'));
+    rest.settle();
+    await everything();
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb' } }, working: true });
+    expect(benches[1]!.asked).toEqual(['Flood', 'Slack']);
   });
 });

@@ -2,7 +2,7 @@ import { memo, useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
-import type { Pattern } from '../../pattern/pattern.ts';
+import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
 import { Area } from './Length.tsx';
@@ -13,9 +13,11 @@ import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
 
 /** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
-export function PatternSheet({ block, pattern, problem, working, letters, choose }: {
+export function PatternSheet({ block, pattern, ways, problem, working, letters, choose }: {
   readonly block: Block;
   readonly pattern: Pattern | null;
+  /** Every way to sew it; null while they are looked for. */
+  readonly ways: readonly Alternative[] | null;
   /** Why this drawing has no pattern. */
   readonly problem: Problem | null;
   readonly working: boolean;
@@ -25,6 +27,7 @@ export function PatternSheet({ block, pattern, problem, working, letters, choose
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
   const written = useDeferredValue(pattern);
+  const writtenWays = useDeferredValue(ways);
   const late = working || written !== pattern;
   return (
     <article className="sheet" aria-labelledby="sheet-title" aria-busy={late} data-working={late || undefined}>
@@ -59,14 +62,15 @@ export function PatternSheet({ block, pattern, problem, working, letters, choose
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} choices={block.choices} colors={colors} letters={letters} choose={choose} />
+        <SheetBody pattern={written} ways={writtenWays} choices={block.choices} colors={colors} letters={letters} choose={choose} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, choices, colors, letters, choose }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, letters, choose }: {
   readonly pattern: Pattern;
+  readonly ways: readonly Alternative[] | null;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Choices | undefined;
   readonly colors: ReadonlyMap<string, string>;
@@ -78,7 +82,7 @@ const SheetBody = memo(function SheetBody({ pattern, choices, colors, letters, c
       <ProofLine proof={pattern.proof} />
       <p className="figures">{figuresLine(pattern.figures)}</p>
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={choose} />
-      <Ways pattern={pattern} chosen={choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
+      <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
       <Units
         pattern={pattern}
         chosen={choices?.methods}

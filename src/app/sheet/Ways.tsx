@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Figures } from '../../geometry/piecing/assembly.ts';
 import { GOOD_FOR, WAYS, type Way } from '../../geometry/piecing/way.ts';
-import type { Pattern } from '../../pattern/pattern.ts';
+import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 
 const several = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
@@ -12,38 +12,62 @@ export function figuresLine(figures: Figures): string {
     several(figures.seams, 'seam', 'seams'),
     several(figures.differentUnits, 'kind of unit', 'kinds of unit'),
   ];
-  if (figures.partialSeams > 0) said.push(several(figures.partialSeams, 'partial seam', 'partial seams'));
-  if (figures.setInSeams > 0) said.push(several(figures.setInSeams, 'set-in seam', 'set-in seams'));
-  return said.join(' · ');
+  return [...said, ...remarksOn(figures)].join(' · ');
+}
+
+/** @returns what a way needs besides pieces and seams, where it needs it */
+function remarksOn(figures: Figures): string[] {
+  const remarks: string[] = [];
+  if (figures.partialSeams > 0) remarks.push(several(figures.partialSeams, 'partial seam', 'partial seams'));
+  if (figures.setInSeams > 0) remarks.push(several(figures.setInSeams, 'set-in seam', 'set-in seams'));
+  return remarks;
 }
 
 /** The ways to sew the block, to choose one. */
-export function Ways({ pattern, chosen, chooseWay }: {
+export function Ways({ pattern, ways, chosen, chooseWay }: {
   readonly pattern: Pattern;
+  /** Every way there is; null while the others are looked for. */
+  readonly ways: readonly Alternative[] | null;
   readonly chosen: Way;
   readonly chooseWay: (way: Way) => void;
 }): ReactNode {
-  const others = pattern.alternatives.filter(({ way }) => way !== pattern.way);
-  if (others.length === 0) return null;
-  const ways = [{ way: pattern.way, figures: pattern.figures }, ...others];
-  ways.sort((a, b) => WAYS.indexOf(a.way) - WAYS.indexOf(b.way));
+  const { way, figures } = pattern;
+  const others = ways?.filter((each) => each.way !== way) ?? [];
+  if (ways !== null && others.length === 0) return null;
+  const own = ways?.find((each) => each.way === way) ?? { way, figures };
+  const shown = [own, ...others].sort((a, b) => WAYS.indexOf(a.way) - WAYS.indexOf(b.way));
   return (
-    <fieldset className="ways">
+    <fieldset className="ways" data-ways={ways === null ? 'looking' : ways.length}>
       <legend>Ways to sew it</legend>
       <div className="way-row">
-        {ways.map(({ way, figures }) => (
-          <label key={way} className="way">
-            <input type="radio" name="way" value={way} checked={chosen === way} onChange={() => chooseWay(way)} />
-            <span className="way-words">
-              <span>
-                <span className="way-name">{way}</span> {several(figures.pieces, 'piece', 'pieces')},{' '}
-                {several(figures.seams, 'seam', 'seams')}
-              </span>
-              <span className="quiet good-for">{GOOD_FOR[way]}</span>
-            </span>
-          </label>
+        {shown.map((each) => (
+          <WayLine key={each.way} way={each.way} figures={each.figures} chosen={each.way === chosen} choose={() => chooseWay(each.way)} />
         ))}
       </div>
+      <p className="quiet ways-looking" role="status">
+        {ways === null ? 'Looking for other ways …' : ''}
+      </p>
     </fieldset>
+  );
+}
+
+function WayLine({ way, figures, chosen, choose }: {
+  readonly way: Way;
+  readonly figures: Figures;
+  readonly chosen: boolean;
+  readonly choose: () => void;
+}): ReactNode {
+  const said = [several(figures.pieces, 'piece', 'pieces'), several(figures.seams, 'seam', 'seams'), ...remarksOn(figures)];
+  return (
+    <label className="way">
+      <input type="radio" name="way" value={way} checked={chosen} onChange={choose} />
+      <span className="way-words">
+        <span className="way-head">
+          <span className="way-name">{way}</span>
+          <span className="way-figures">{said.join(' · ')}</span>
+        </span>
+        <span className="quiet good-for">{GOOD_FOR[way]}</span>
+      </span>
+    </label>
   );
 }
