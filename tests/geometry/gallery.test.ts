@@ -16,7 +16,7 @@ import { leavesOf } from './sewn.ts';
  */
 
 /** So many blocks come out as published; raise it with every one more. */
-const AGREED = 93;
+const AGREED = 94;
 
 interface Cut {
   readonly fabric: string;
