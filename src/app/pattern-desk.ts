@@ -60,7 +60,7 @@ const STOPPED: Problem = {
 };
 
 /** What of a block decides which ways there are to sew it. */
-const DRAWN = ['finished', 'grid', 'denominator', 'ground', 'patches', 'seams'] as const satisfies readonly (keyof Block)[];
+const DRAWN = ['finished', 'grid', 'denominator', 'ground', 'patches', 'seams', 'pins'] as const satisfies readonly (keyof Block)[];
 
 /**
  * Keeps the pattern of the newest drawing: first the chosen way, then every way there is. One drawing is worked on at a time;

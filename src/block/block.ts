@@ -1,3 +1,4 @@
+import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Choices } from './choices.ts';
 
@@ -37,6 +38,8 @@ export interface Block {
   readonly ground: string;
   readonly patches: readonly Patch[];
   readonly seams: readonly DrawnSeam[];
+  /** What the designer asks of the sewing order, its points on the block's lattice; absent where there is none. */
+  readonly pins?: readonly Pin[];
   /** How the designer wants it cut and sewn, where the file says so. */
   readonly choices?: Choices;
 }

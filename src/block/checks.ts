@@ -1,3 +1,4 @@
+import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Problem } from '../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
@@ -5,8 +6,8 @@ import type { Block, DrawnSeam, Fabric, LatticePoint, LengthUnit } from './block
 import type { Choices } from './choices.ts';
 import { toDrawing } from './drawing.ts';
 import {
-  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS,
-  PLAIN_TEXT,
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  MAX_SEAMS, PLAIN_TEXT,
 } from './limits.ts';
 import { outlineFault, type Outline } from './outline.ts';
 import * as say from './problems.ts';
@@ -87,6 +88,15 @@ export function checkSeam(where: string, [from, to]: DrawnSeam, ground: Ground):
   return from[0] === to[0] && from[1] === to[1] ? say.seamWithoutLength(where) : null;
 }
 
+/** @returns whether a pin lies on the block and has extent; whether the block can be sewn so is found when it is pieced */
+export function checkPin(where: string, { pin, from, to }: Pin, ground: Ground): Checked {
+  const off = checkPoint(`${where}, from`, from, ground) ?? checkPoint(`${where}, to`, to, ground);
+  if (off) return off;
+  const [across, down] = [from[0] !== to[0], from[1] !== to[1]];
+  if (pin === 'one unit') return across && down ? null : say.pinWithoutArea(where);
+  return across || down ? null : say.pinWithoutLength(where);
+}
+
 /** @returns whether the chosen lengths and the number of blocks are ones that can be sewn */
 export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
   for (const name of ['seam', 'ruler', 'trim', 'width'] as const) {
@@ -102,7 +112,7 @@ export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
 
 /** Checks a whole block, for blocks made from what somebody wrote. */
 export function checkBlock(block: Block): Checked {
-  const { finished, grid, fabrics, patches, seams } = block;
+  const { finished, grid, fabrics, patches, seams, pins = [] } = block;
   const first =
     checkText("The block's name", block.name) ??
     checkSide('width', finished.width, finished.unit) ??
@@ -114,6 +124,7 @@ export function checkBlock(block: Block): Checked {
   if (first) return first;
   if (patches.length > MAX_PATCHES) return say.tooManyPatches(patches.length);
   if (seams.length > MAX_SEAMS) return say.tooManySeams(seams.length);
+  if (pins.length > MAX_PINS) return say.tooManyPins(pins.length);
   const ids = new Set(fabrics.map((fabric) => fabric.id));
   for (const [i, patch] of patches.entries()) {
     const where = `Patch ${i + 1}`;
@@ -123,6 +134,10 @@ export function checkBlock(block: Block): Checked {
   }
   for (const [i, seam] of seams.entries()) {
     const fault = checkSeam(`Seam ${i + 1}`, seam, block);
+    if (fault) return fault;
+  }
+  for (const [i, pin] of pins.entries()) {
+    const fault = checkPin(`Pin ${i + 1}`, pin, block);
     if (fault) return fault;
   }
   const drawn = toDrawing(block);

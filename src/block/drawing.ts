@@ -22,7 +22,7 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
   const { width, height, unit } = block.finished;
   const scale = latticeScale(block);
   if (scale === null) return refused(noCommonStep(width, height, unit));
-  const { denominator, patches, seams } = coarsest(block);
+  const { denominator, patches, seams, pins } = coarsest(block);
   const { across, down, step } = scale;
   const place = ([x, y]: Lattice): Lattice => [x * across, y * down];
   return good({
@@ -34,6 +34,7 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
       ground: block.ground,
       patches: patches.map((patch) => ({ ...patch, points: patch.points.map(place) })),
       seams: seams.map(([from, to]) => [place(from), place(to)] as const),
+      ...(pins && { pins: pins.map(({ pin, from, to }) => ({ pin, from: place(from), to: place(to) })) }),
     },
     step,
   });

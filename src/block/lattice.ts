@@ -8,10 +8,11 @@ import { refused, tooFine } from './problems.ts';
 export const leastCommonMultiple = (a: number, b: number): number => (a / gcd(a, b)) * b;
 
 /** @returns the block with every point changed by `move`; the same lists where nothing changes */
-export function withPoints(block: Block, move: (point: LatticePoint) => LatticePoint): Pick<Block, 'patches' | 'seams'> {
+export function withPoints(block: Block, move: (point: LatticePoint) => LatticePoint): Pick<Block, 'patches' | 'seams' | 'pins'> {
   return {
     patches: block.patches.map((patch) => ({ ...patch, points: patch.points.map(move) })),
     seams: block.seams.map(([from, to]): DrawnSeam => [move(from), move(to)]),
+    ...(block.pins && { pins: block.pins.map(({ pin, from, to }) => ({ pin, from: move(from), to: move(to) })) }),
   };
 }
 
@@ -40,6 +41,7 @@ export function coarsest(block: Block): Block {
   };
   for (const patch of block.patches) patch.points.forEach(take);
   for (const seam of block.seams) seam.forEach(take);
+  for (const { from, to } of block.pins ?? []) [from, to].forEach(take);
   if (common === 1) return block;
   return { ...block, denominator: block.denominator / common, ...withPoints(block, ([x, y]) => [x / common, y / common]) };
 }

@@ -4,6 +4,7 @@ import type { LengthUnit } from './block.ts';
 export const MAX_CELLS = 64;
 export const MAX_PATCHES = 5_000;
 export const MAX_SEAMS = 5_000;
+export const MAX_PINS = 50;
 export const MAX_FABRICS = 500;
 /** Most points of one outline. */
 export const MAX_POINTS = 2_000;

@@ -3,7 +3,8 @@ import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
-  MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS, MAX_STEPS,
+  MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS, MAX_SEAMS,
+  MAX_STEPS,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
 
@@ -101,6 +102,18 @@ export const tooManySeams = (seams: number): Problem =>
 
 export const seamWithoutLength = (where: string): Problem =>
   problem('seam-without-length', `${where} has no length because its two ends are the same; move one of them.`);
+
+export const tooManyPins = (pins: number): Problem =>
+  problem('too-many-pins', `The block has ${count(pins)} pins; it may have at most ${count(MAX_PINS)}, so take some away.`);
+
+export const pinWithoutArea = (where: string): Problem =>
+  problem('pin-without-extent', `${where} spans no area; move its two corners apart both across and down.`);
+
+export const pinWithoutLength = (where: string): Problem =>
+  problem('pin-without-extent', `${where} has no length because its two ends are the same; move one of them to the other side of the block.`);
+
+export const noSuchPin = (number: number): Problem =>
+  problem('no-such-pin', `The block has no pin ${number}; choose one that is there.`);
 
 export const sizeOutOfRange = (side: 'width' | 'height', text: string, unit: LengthUnit): Problem =>
   problem(

@@ -4,6 +4,7 @@ import type { Choices } from './choices.ts';
 import { checkChoices, checkGrid, checkPoint, checkSide, checkText } from './checks.ts';
 import { toDrawing } from './drawing.ts';
 import { coarsest, withPoints } from './lattice.ts';
+import { withPins } from './pins.ts';
 import { refused } from './problems.ts';
 
 /**
@@ -26,8 +27,8 @@ function withoutLengths({ methods, way, blocks }: Choices): Choices {
 /** A block on another grid, and what did not fit there. */
 export interface Regridded {
   readonly block: Block;
-  /** Indices, in the block before, of the patches and drawn seams that are left out. */
-  readonly lost: { readonly patches: readonly number[]; readonly seams: readonly number[] };
+  /** Indices, in the block before, of the patches, drawn seams and pins that are left out. */
+  readonly lost: { readonly patches: readonly number[]; readonly seams: readonly number[]; readonly pins: readonly number[] };
 }
 
 /**
@@ -39,16 +40,19 @@ export function regrid(block: Block, grid: Block['grid']): Result<Regridded> {
   if (fault) return refused(fault);
   const ground = { grid, denominator: block.denominator };
   const fits = (points: Block['patches'][number]['points']): boolean => points.every((point) => checkPoint('', point, ground) === null);
+  const { pins = [] } = block;
   const lost = {
     patches: block.patches.flatMap((patch, i) => (fits(patch.points) ? [] : [i])),
     seams: block.seams.flatMap((seam, i) => (fits(seam) ? [] : [i])),
+    pins: pins.flatMap(({ from, to }, i) => (fits([from, to]) ? [] : [i])),
   };
-  const next = drawable({
+  const kept = {
     ...block,
     grid,
     patches: block.patches.filter((_, i) => !lost.patches.includes(i)),
     seams: block.seams.filter((_, i) => !lost.seams.includes(i)),
-  });
+  };
+  const next = drawable(withPins(kept, pins.filter((_, i) => !lost.pins.includes(i))));
   return next.ok ? good({ block: next.value, lost }) : next;
 }
 

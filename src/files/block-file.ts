@@ -3,6 +3,7 @@ import type { Block, LatticePoint, Patch } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { coarsest } from '../block/lattice.ts';
 import { refused } from '../block/problems.ts';
+import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import { rational, type Rational } from '../measure/rational.ts';
@@ -46,10 +47,11 @@ export function parseBlock(text: string): Result<Block> {
  * @returns text that parseBlock reads back as the same block on its coarsest lattice
  */
 export function formatBlock(block: Block): string {
-  const { name, finished, grid, denominator, fabrics, ground, patches, seams, choices } = coarsest(block);
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], choices } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
   const patchLine = ({ fabric, points, whole }: Patch): string =>
     `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
+  const pinLine = ({ pin, from, to }: Pin): string => `{ "pin": ${JSON.stringify(pin)}, "from": ${place(from)}, "to": ${place(to)} }`;
   const { width, height, unit } = finished;
   const entries: readonly (readonly [string, string])[] = [
     ['format', JSON.stringify(FORMAT)],
@@ -61,6 +63,7 @@ export function formatBlock(block: Block): string {
     ['ground', JSON.stringify(ground)],
     ['patches', list(patches.map(patchLine))],
     ...(seams.length > 0 ? [['seams', list(seams.map(([from, to]) => `[${place(from)}, ${place(to)}]`))] as const] : []),
+    ...(pins.length > 0 ? [['pins', list(pins.map(pinLine))] as const] : []),
     ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
   ];
   return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;

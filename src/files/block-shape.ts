@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import type { Method } from '../block/choices.ts';
 import {
-  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_NAME, MAX_PATCHES, MAX_POINTS, MAX_SEAMS, PLAIN_TEXT,
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS, MAX_SEAMS, PLAIN_TEXT,
 } from '../block/limits.ts';
+import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import { NUMBER_TEXT } from './exact-number.ts';
@@ -23,6 +24,7 @@ const UNIT_KINDS = [
 const METHODS = [
   'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'template',
 ] as const satisfies readonly Method[];
+const PINS = ['sewn last', 'one unit'] as const satisfies readonly Pin['pin'][];
 
 const text = (description: string) =>
   v.pipe(
@@ -94,6 +96,21 @@ const patch = v.pipe(
 
 const seam = v.pipe(v.strictTuple([point, point], fault('no-seam')), v.description('The two ends of a seam, which must differ.'));
 
+const pin = v.pipe(
+  v.strictObject(
+    {
+      pin: v.pipe(
+        v.picklist(PINS, fault('no-pin-kind')),
+        v.description('"sewn last": the seam right across the block through both points is the last. "one unit": the rectangle is made by itself.'),
+      ),
+      from: point,
+      to: point,
+    },
+    fault('no-object'),
+  ),
+  v.description('What the designer asks of the sewing order: one end of a seam and the other, or two opposite corners of a rectangle.'),
+);
+
 const length = (description: string) => v.optional(v.pipe(number, v.description(`${description} In the unit of the finished size.`)));
 
 const method = v.optional(v.picklist(METHODS, fault('no-method')));
@@ -163,6 +180,7 @@ export const blockShape = v.pipe(
       ground: text('Id of the fabric that shows where nothing is painted.'),
       patches: list(patch, MAX_PATCHES, 'many-patches', 'What is painted; a later patch covers what lies under it.'),
       seams: v.optional(list(seam, MAX_SEAMS, 'many-seams', 'Seams the designer asks for, also inside one fabric.')),
+      pins: v.optional(list(pin, MAX_PINS, 'many-pins', 'What the designer asks of the sewing order; one that cannot be honoured is passed over, with a note.')),
       choices: v.optional(choices),
     },
     fault('no-object'),
@@ -170,7 +188,7 @@ export const blockShape = v.pipe(
   v.title('Piecewright block'),
   v.description(
     'A patchwork block as it is drawn. Besides what this schema can say: fabric ids are different and known, ' +
-      'outlines are simple and on the grid, seams are on the grid and have length.',
+      'outlines are simple and on the grid, seams and pins are on the grid and have extent.',
   ),
 );
 

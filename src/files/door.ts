@@ -4,6 +4,7 @@ import type { Choices } from '../block/choices.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
 import { MAX_STEPS } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
+import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { BlockShape } from './block-shape.ts';
@@ -44,6 +45,7 @@ export function blockFrom(file: BlockShape): Result<Block> {
     ground,
     patches: file.patches.map(({ fabric, points, whole }): Patch => ({ fabric, points: points.map(placed), ...(whole && { whole }) })),
     seams: (file.seams ?? []).map(([from, to]): DrawnSeam => [placed(from), placed(to)]),
+    ...(file.pins?.length && { pins: file.pins.map(({ pin, from, to }): Pin => ({ pin, from: placed(from), to: placed(to) })) }),
     ...(file.choices && { choices: choices.value }),
   };
   const fault = checkBlock(block);
@@ -98,5 +100,8 @@ function* everyPoint(file: BlockShape): Generator<readonly [() => string, Writte
   }
   for (const [i, seam] of (file.seams ?? []).entries()) {
     for (const [j, end] of seam.entries()) yield [() => `Seam ${i + 1}, end ${j + 1}`, end];
+  }
+  for (const [i, pin] of (file.pins ?? []).entries()) {
+    for (const end of ['from', 'to'] as const) yield [() => `Pin ${i + 1}, ${end}`, pin[end]];
   }
 }

@@ -73,6 +73,8 @@ const FAULTS = {
   'no-yes-or-no': must('not-yes-or-no', 'true or false'),
   'no-method': must('unknown-method', 'the name of a method, like "two-at-a-time"'),
   'no-way': must('unknown-way', `one of ${WAYS.map((way) => `"${way}"`).join(', ')}`),
+  'no-pin-kind': must('unknown-pin', '"sewn last" or "one unit"'),
+  'many-pins': (_: string, found: unknown) => say.tooManyPins(lengthOf(found)),
   'no-blocks': (_: string, found: unknown) => say.blocksOutOfRange(named(found)),
   'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
   'many-fabrics': (_: string, found: unknown) => say.tooManyFabrics(lengthOf(found)),
@@ -101,6 +103,9 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   patches: '[]',
   fabric: '"oat"',
   points: '[[0, 0], [1, 0], [1, 1]]',
+  pin: '"sewn last"',
+  from: '[2, 0]',
+  to: '[2, 4]',
 };
 
 /** @returns the problem with the first fault that the shape check found */
@@ -122,6 +127,9 @@ export function shapeProblem(issue: BaseIssue<unknown>): Problem {
   return sentenceOf(place(path), issue.input);
 }
 
+/** What one item of each list is called. */
+const ITEMS: Readonly<Record<string, string>> = { patches: 'Patch', seams: 'Seam', fabrics: 'Fabric', pins: 'Pin' };
+
 /** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */
 function place([list, index, key, inner]: readonly (string | number)[]): string {
   if (list === undefined) return 'The block';
@@ -129,8 +137,9 @@ function place([list, index, key, inner]: readonly (string | number)[]): string 
   if (list === 'choices' && key !== undefined) return `The chosen method for ${key}`;
   if (index === 'methods') return 'The choice of methods';
   if (typeof index === 'string') return `The ${list === 'choices' ? 'chosen' : list} ${index}`;
-  const one = `${list === 'patches' ? 'Patch' : list === 'seams' ? 'Seam' : 'Fabric'} ${index + 1}`;
+  const one = `${ITEMS[list] ?? 'Item'} ${index + 1}`;
   if (key === undefined) return one;
+  if (key === 'from' || key === 'to') return `${one}, ${key}`;
   if (typeof key === 'number') return `${one}, end ${key + 1}`;
   if (typeof inner === 'number') return `${one}, point ${inner + 1}`;
   return key === 'points' ? one : `${one}'s ${key}`;

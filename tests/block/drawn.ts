@@ -74,16 +74,19 @@ export const block: fc.Arbitrary<Block> = fc
     return fc.record({
       patches: fc.array(patch(right, bottom), { maxLength: 6 }),
       seams: fc.array(fc.tuple(at, at).filter(([[a, b], [c, d]]) => a !== c || b !== d), { maxLength: 2 }),
+      pins: fc.array(fc.tuple(fc.constantFrom('sewn last' as const, 'one unit' as const), at, at), { maxLength: 2 }),
       width: fc.integer({ min: 1, max: 60 }),
       height: fc.integer({ min: 1, max: 60 }),
       unit: fc.constantFrom('in' as const, 'cm' as const),
       ground: fabricId,
-    }).map(({ patches, seams, width, height, unit, ground }): Block =>
-      unpainted(columns, rows, {
+    }).map(({ patches, seams, pins, width, height, unit, ground }): Block => {
+      const spanning = pins.filter(([, [a, b], [c, d]]) => a !== c && b !== d).map(([pin, from, to]) => ({ pin, from, to }));
+      return unpainted(columns, rows, {
         denominator, ground, patches, seams,
+        ...(spanning.length > 0 && { pins: spanning }),
         finished: { width: { n: width, d: 1 }, height: { n: height, d: 1 }, unit },
-      }),
-    );
+      });
+    });
   });
 
 /** A random fabric of these blocks. */

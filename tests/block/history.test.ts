@@ -7,7 +7,8 @@ import { begin, begun, commit, redo, undo, type Work } from '../../src/block/his
 import { paint } from '../../src/block/painting.ts';
 import { cell, halfCell, quarterCell } from '../../src/block/patch-shapes.ts';
 import { removePatch, toggleWhole } from '../../src/block/patches.ts';
-import { drawSeam } from '../../src/block/seams.ts';
+import { togglePin } from '../../src/block/pins.ts';
+import { toggleSeam } from '../../src/block/seams.ts';
 import { choose, regrid, resize } from '../../src/block/sizing.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { block, must, paintFabric, SEED, stroke, unpainted } from './drawn.ts';
@@ -26,7 +27,9 @@ const verb: fc.Arbitrary<Verb> = fc.oneof(
     turn,
     (now) => mirror(now, 'left and right'),
     (now) => must(choose(now, { blocks: 4 })),
-    (now) => must(drawSeam(now, [[0, 1], [1, 1]], 1)),
+    (now) => must(toggleSeam(now, [[0, 1], [1, 1]], 1)),
+    (now) => must(togglePin(now, { pin: 'sewn last', from: [0, 1], to: [4, 1] }, 1)),
+    (now) => must(togglePin(now, { pin: 'one unit', from: [0, 0], to: [3, 2] }, 2)),
     (now) => must(regrid(now, { columns: 4, rows: 4 })).block,
     (now) => must(resize(now, { width: { n: 9, d: 1 }, height: { n: 9, d: 1 }, unit: 'cm' })),
     (now) => must(recolourFabric(now, now.ground, '#123456')),

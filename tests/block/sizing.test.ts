@@ -35,11 +35,11 @@ describe('a block gets another grid', () => {
 
   it('and keeps what fits in its place, saying what does not', () => {
     const { block: smaller, lost } = must(regrid({ ...painted, seams: [[[0, 2], [8, 2]]] }, { columns: 3, rows: 4 }));
-    expect(lost).toEqual({ patches: [1, 2], seams: [0] });
+    expect(lost).toEqual({ patches: [1, 2], seams: [0], pins: [] });
     expect(smaller.patches).toEqual([painted.patches[0]]);
     expect(must(regrid(painted, { columns: 5, rows: 4 }))).toEqual({
       block: { ...painted, grid: { columns: 5, rows: 4 } },
-      lost: { patches: [], seams: [] },
+      lost: { patches: [], seams: [], pins: [] },
     });
   });
 

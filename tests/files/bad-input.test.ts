@@ -109,6 +109,15 @@ const cases: readonly Case[] = [
   ['a seam with one end', ['seams', 0], [[0, 1]], 'not-a-seam', 'Seam 1 must be two points'],
   ['5,001 seams', ['seams'], Array.from({ length: 5001 }, () => [[0, 1], [3, 1]]), 'too-many-seams', '5,001'],
 
+  ['a pin off the block', ['pins', 0, 'to'], [1, 4], 'off-the-grid', 'Pin 1, to at 1, 4 is off the grid'],
+  ['a pin of no length', ['pins', 0, 'to'], [1, 0], 'pin-without-extent', 'Pin 1 has no length'],
+  ['a pin round nothing', ['pins', 0], { pin: 'one unit', from: [0, 0], to: [0, 2] }, 'pin-without-extent', 'Pin 1 spans no area'],
+  ['a pin of an unknown kind', ['pins', 0, 'pin'], 'sewn first', 'unknown-pin', 'Pin 1\'s pin must be "sewn last" or "one unit"'],
+  ['a pin with one point', ['pins', 0, 'to'], undefined, 'missing-key', 'Pin 1 has no "to"; add it, like "to": [2, 4].'],
+  ['a pin at half a point', ['pins', 0, 'from'], [1], 'not-a-point', 'Pin 1, from must be two numbers'],
+  ['a pin finer than exact', ['pins', 0, 'from'], ['1/99999', 0], 'too-fine', 'pin 1, from need 299,997 steps'],
+  ['51 pins', ['pins'], Array.from({ length: 51 }, () => shooFly().pins[0]), 'too-many-pins', '51 pins; it may have at most 50'],
+
   ['a key of no version', ['author'], 'me', 'unknown-key', 'The block has "author"'],
   ['a misspelt key', ['fabrics', 0, 'colour'], '#ffffff', 'unknown-key', 'Fabric 1 has "colour"'],
   ['a patch with a hole', ['patches', 0, 'holes'], [], 'unknown-key', 'Patch 1 has "holes"'],
@@ -172,6 +181,8 @@ describe('a block file is taken with', () => {
     ['a width of 200 in.', ['finished', 'width'], 200],
     ['the address of its schema', ['$schema'], './block.schema.json'],
     ['no seams', ['seams'], undefined],
+    ['no pins', ['pins'], undefined],
+    ['an empty list of pins', ['pins'], []],
     ['fractions of many forms', ['patches', 1, 'points'], [['0', '1.25'], ['1 1/3', 0.75], ['5/3', '2/1']]],
   ] as const)('%s', (_, path, value) => {
     expect(parseBlock(JSON.stringify(spoilt(shooFly(), path, value)))).toMatchObject({ ok: true });

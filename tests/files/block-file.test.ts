@@ -96,6 +96,9 @@ describe('a block file', () => {
   ],
   "seams": [
     [[0, 1], [3, 1]]
+  ],
+  "pins": [
+    { "pin": "sewn last", "from": [1, 0], "to": [1, 3] }
   ]
 }
 `);

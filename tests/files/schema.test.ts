@@ -26,6 +26,8 @@ const shapeFaults: readonly (readonly [path: readonly (string | number)[], value
   [['patches', 0, 'whole'], 1], [['patches', 0, 'hole'], true], [['patches', 0, 'fabric'], undefined],
   [['patches'], Array.from({ length: 5001 }, () => shooFly().patches[1])],
   [['seams', 0], [[0, 1]]], [['seams', 0, 0], 'start'], [['seams'], null], [['extra'], 1],
+  [['pins'], {}], [['pins', 0, 'pin'], 'sewn first'], [['pins', 0, 'from'], [1]], [['pins', 0, 'to'], undefined], [['pins', 0, 'why'], 1],
+  [['pins'], Array.from({ length: 51 }, () => shooFly().pins[0])],
   [['choices'], { methods: { 'flying geese': 'magic' } }], [['choices'], { methods: { duck: 'triangles' } }],
   [['choices'], { way: 'fast' }], [['choices'], { blocks: 0 }], [['choices'], { blocks: 1.5 }], [['choices'], { seam: [] }],
 ];

@@ -16,6 +16,7 @@ export const shooFly = () => ({
     { fabric: 'teal', points: [[2, 0], [3, 1], [2, 1]] },
   ],
   seams: [[[0, 1], [3, 1]]],
+  pins: [{ pin: 'sewn last', from: [1, 0], to: [1, 3] }],
 });
 
 /** @returns a copy of data with something else at a place, or with nothing there for `undefined` */
