@@ -53,8 +53,9 @@ export const designed: Readonly<Record<string, Designed>> = {
     pieces: 2 + 4 + 3 + 3 + 5 + 5 + 3 + 3 + 4 + 12,
     joined: [{ pieces: 4, side: 3, count: 1 }],
   },
-  // Three gables; three walls of two boards, a door, a window and what is over and under it; the pier; seven pieces of sky.
-  '09-net-lofts': { units: { peak: 3 }, pieces: 9 + 18 + 1 + 9 + 7 },
+  // Three gables; three walls of two boards, a door, a window and what is over and under it; one strip of sky
+  // above and four between; the pier's deck and nine pieces below it.
+  '09-net-lofts': { units: { peak: 3 }, pieces: 9 + 18 + 1 + 4 + 1 + 9 },
   // Each row alternates the two hands.
   '10-ground-swell': { units: { 'half-rectangle triangle': 24 }, pieces: 48 },
   // A frame of equal units, four a side, round a lamp of one piece: corners, and dark wedges between red and white.
