@@ -30,6 +30,9 @@ import { GOOD_FOR, WAYS, type Way } from './way.ts';
 /** More regions than this are not looked into for a foundation. */
 const FOUNDATION_BUDGET = 3_000;
 
+/** How many times the pieces of the standard way another one may have. */
+const MOST_MORE = 1.6;
+
 /** A foundation is offered where a section holds at least so many patches on average. */
 const PATCHES_TO_SECTION = 3;
 
@@ -102,23 +105,28 @@ export function sewing(drawing: Drawing): Sewing {
     return { ...least, figures: { ...least.figures, bound } };
   };
 
+  const standard = once(() => naturally('standard units', null));
+  /** A way that is bound to something is offered as long as it does not cut the cloth up for it. */
+  const worthwhile = (piecing: Piecing | null): Piecing | null =>
+    piecing && piecing.figures.pieces <= MOST_MORE * (standard()?.figures.pieces ?? Infinity) ? piecing : null;
+
   const way = (name: Way): Piecing | null => {
     switch (name) {
       case 'standard units':
-        return naturally(name, null);
+        return standard();
       case 'fewest pieces':
         return leastWay();
       case 'largest repeated unit': {
         const repeated = mostRepeated(field, pictures());
-        return repeated && naturally(name, repeated);
+        return repeated && worthwhile(naturally(name, repeated));
       }
       case 'rows':
-        return naturally(name, null, turnedOver ? 'columns' : 'rows');
+        return worthwhile(naturally(name, null, turnedOver ? 'columns' : 'rows'));
       case 'columns':
-        return naturally(name, null, turnedOver ? 'rows' : 'columns');
+        return worthwhile(naturally(name, null, turnedOver ? 'rows' : 'columns'));
       case 'quarters': {
         const quarters = equalParts(field, 2);
-        return quarters.length === 0 ? null : naturally(name, keeping(field, quarters));
+        return quarters.length === 0 ? null : worthwhile(naturally(name, keeping(field, quarters)));
       }
       case 'foundation': {
         // Patches are added one by one: there are no units to pin.
