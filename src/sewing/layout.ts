@@ -1,8 +1,9 @@
 import { box } from '../geometry/convex.ts';
-import { compareAlong, moved, samePoint, type Point } from '../geometry/point.ts';
+import { compareAlong, gcd, moved, samePoint, type Point } from '../geometry/point.ts';
 import type { Assembly, Unit } from '../geometry/piecing/assembly.ts';
-import { gcd } from '../geometry/point.ts';
+import { piecesOf } from '../geometry/piecing/congruence.ts';
 import type { Role } from '../cutting/cut.ts';
+import { roundByRound } from './corner-rounds.ts';
 import type { Join, StepPart } from './step.ts';
 
 /** Where a piece of the block comes from in the cutting list. */
@@ -15,7 +16,8 @@ export interface Layout {
 }
 
 /**
- * Lays out what one step sews: the parts of a joined unit as they are, those of any other unit down to its pieces.
+ * Lays out what one step sews: the parts of a joined unit as they are, those of any other unit down to its pieces, in the order
+ * in which they are sewn, so that the numbers of what is already one follow one another.
  * @param unitOf finds the unit that an assembly inside this one is a place of
  * @returns parts with outlines in lattice steps from the top-left corner of the result
  */
@@ -23,7 +25,7 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
   const { left, top } = box(made.outline);
   const local = (p: Point): Point => moved(p, -left.x, -top.y);
   const parts: StepPart[] = [];
-  const pending: { node: Assembly; number: number }[] = [];
+  const pending: { readonly node: Assembly; readonly inOrder: Assembly }[] = [];
   const numbers = new Map<Assembly, number>();
   const lay = (node: Assembly): void => {
     const outline = node.outline.map(local);
@@ -33,19 +35,19 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
       const { unit, turn } = unitOf(node);
       parts.push({ from: { unit: unit.id }, turn, outline });
     } else {
-      node.parts.forEach(lay);
-      pending.push({ node, number: -1 });
+      const inOrder = node.kind === 'joined unit' || node.kind === 'partial-seam ring' ? node : fromTheLargest(node);
+      inOrder.parts.forEach(lay);
+      pending.push({ node, inOrder });
       return;
     }
     numbers.set(node, parts.length - 1);
   };
   lay(made);
   const joins: Join[] = [];
-  for (const { node } of pending) {
-    const number = node.kind === 'partial-seam ring' ? sewRing(node) : sewInTurn(node);
-    numbers.set(node, number);
+  for (const { node, inOrder } of pending) {
+    numbers.set(node, node.kind === 'partial-seam ring' ? sewRing(inOrder) : sewInTurn(inOrder));
   }
-  return { parts, joins };
+  return made.kind === 'free unit' ? roundByRound({ parts, joins }) : { parts, joins };
 
   function push(join: Join): number {
     joins.push(join);
@@ -76,6 +78,19 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
     });
     return push({ sew: 'finish', first: begun, second: whole, from: local(stop), to: local(end) });
   }
+}
+
+/** @returns a join of several told from its part of most pieces: first on to the end, then back to the beginning */
+function fromTheLargest(node: Assembly): Assembly {
+  const sizes = node.parts.map((part) => piecesOf(part).length);
+  const largest = sizes.indexOf(Math.max(...sizes));
+  const order = [...node.parts.keys()];
+  const added = [...order.slice(largest + 1), ...order.slice(0, largest).reverse()];
+  return {
+    ...node,
+    parts: [largest, ...added].map((i) => node.parts[i]!),
+    seams: added.map((i) => node.seams[i < largest ? i : i - 1]!),
+  };
 }
 
 /** @returns whether p lies on the straight stretch from … to (a level or upright one) */

@@ -26,6 +26,9 @@ export interface Join {
   readonly to: Point;
 }
 
+/** Where the two allowances of a join lie once it is pressed: toward its first or its second thing, or open. */
+export type Pressed = 'first' | 'second' | 'open';
+
 /** One instruction in sewing order. */
 export interface Step {
   readonly number: number;
@@ -37,11 +40,16 @@ export interface Step {
   readonly method: Method | null;
   readonly parts: readonly StepPart[];
   readonly joins: readonly Join[];
+  /** One for each join; a finish lies as its beginning does. */
+  readonly pressed: readonly Pressed[];
   /** Finished size of the result in the block's unit, as described (before any turn). */
   readonly finished: { readonly width: Rational; readonly height: Rational };
   readonly unfinished: { readonly width: Rational; readonly height: Rational };
   /** Whether the result is cut large and trimmed to the unfinished size. */
   readonly trimmed: boolean;
+  /** What to lay on what, and how to sew it. */
+  readonly how: string;
+  /** `how`, then what the result measures and how many to make, as sentences of their own. */
   readonly text: string;
   readonly press: string;
   /** Ids of the block's pieces that lie in any of the results. */

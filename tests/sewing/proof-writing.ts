@@ -87,6 +87,8 @@ export function steps(...told: Told[]): Step[] {
     finished: size(...step.finished),
     unfinished: size(...step.unfinished),
     trimmed: step.trimmed ?? false,
+    pressed: [],
+    how: '',
     text: '',
     press: '',
     pieces: [],

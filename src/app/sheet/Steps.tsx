@@ -42,7 +42,7 @@ function StepRow({ step, pattern, colors }: {
           <span className="step-makes">{titleOf(step)}</span>
         </p>
         <p className="step-text">
-          <Prose text={step.text} />
+          <Prose text={step.how} />
         </p>
         {step.press !== '' && (
           <p className="press">
