@@ -10,6 +10,9 @@ export interface Cells {
   readonly j1: number;
 }
 
+/** A larger rectangle with more slanted stretches than this is no unit that anybody would sew. */
+const MOST_SLANTS = 150;
+
 /** Up to how many equal parts a side the block is divided into for the free search. */
 const EQUAL_PARTS = 6;
 
@@ -25,16 +28,17 @@ export function freeCandidates(field: Field): readonly Cells[] {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const found = new Map<string, Cells>();
   const add = (cells: Cells): void => {
-    if (field.slantsIn(cells.i0, cells.j0, cells.i1, cells.j1) > 0) found.set(`${cells.i0} ${cells.j0} ${cells.i1} ${cells.j1}`, cells);
+    const slants = field.slantsIn(cells.i0, cells.j0, cells.i1, cells.j1);
+    const single = cells.i1 - cells.i0 === 1 && cells.j1 - cells.j0 === 1;
+    if (slants > 0 && (single || slants <= MOST_SLANTS)) found.set(`${cells.i0} ${cells.j0} ${cells.i1} ${cells.j1}`, cells);
   };
   const apart = clusters(field);
   apart.forEach(add);
   // Two that face each other across a row or a column may be the two sides of one thing, a tower or a hull.
   for (const a of apart) {
-    for (const b of apart) {
-      const facing = (a.j0 === b.j0 && a.j1 === b.j1 && a.i1 <= b.i0) || (a.i0 === b.i0 && a.i1 === b.i1 && a.j1 <= b.j0);
-      if (facing) add(around(a, b));
-    }
+    const right = nearest(apart.filter((b) => a.j0 === b.j0 && a.j1 === b.j1 && a.i1 <= b.i0), (b) => b.i0);
+    const below = nearest(apart.filter((b) => a.i0 === b.i0 && a.i1 === b.i1 && a.j1 <= b.j0), (b) => b.j0);
+    for (const b of [right, below]) if (b) add(around(a, b));
   }
   for (let k = 1; k <= EQUAL_PARTS; k++) equalParts(field, k).forEach(add);
   const large = [...found.values()].slice(0, MOST);
@@ -66,6 +70,10 @@ function clusters(field: Field): readonly Cells[] {
     boxes = joined;
   }
 }
+
+/** @returns the one that begins first */
+const nearest = (cells: readonly Cells[], start: (c: Cells) => number): Cells | null =>
+  cells.reduce<Cells | null>((first, c) => (first === null || start(c) < start(first) ? c : first), null);
 
 const around = (a: Cells, b: Cells): Cells => ({
   i0: Math.min(a.i0, b.i0),

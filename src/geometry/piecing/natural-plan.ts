@@ -9,6 +9,9 @@ import { NO_RINGS, ringsWorthwhile, type RingsAt } from './rings.ts';
 /** How often a search learns from its own plan. */
 const ROUNDS = 4;
 
+/** In fields of more rectangles, rings are looked for only where there is no other way. */
+const RINGS_BELOW = 400_000;
+
 /** How many cuts may be weighed in all, whatever the size of the drawing (the first search is always made). */
 const EFFORT = 60_000_000;
 
@@ -74,6 +77,7 @@ export interface Bounds {
 export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, bounds: Bounds): Plan | null {
   const cheapest = (ringsAt: RingsAt): Plan | null => cheapestOfAll(leaves, weights, pictures, bounds, ringsAt);
   const straight = cheapest(NO_RINGS);
+  if (straight && rectCount(leaves.field) > RINGS_BELOW) return straight;
   const ringsAt = ringsWorthwhile(leaves);
   if (ringsAt.size === 0) return straight;
   const turning = cheapest(ringsAt);
