@@ -1,5 +1,5 @@
 import { clipAll, rectangle, split, type Convex } from '../convex.ts';
-import { compareAlong, type Line, type Point } from '../point.ts';
+import { compareAlong, side, type Line, type Point } from '../point.ts';
 import { convexParts } from './triangulate.ts';
 import type { Drawing } from './drawing.ts';
 
@@ -27,8 +27,10 @@ export interface Patchwork {
   readonly rows: readonly number[];
   /** Atoms of the pane in column i, row j stand at i + j · (columns.length − 1). */
   readonly panes: readonly (readonly Atom[])[];
-  readonly labels: readonly Label[];
   /** Labels by patch index + 1; the ground is first. */
+  readonly labels: readonly Label[];
+  /** Whether any patch must stay one piece. */
+  readonly anyWhole: boolean;
   readonly drawing: Drawing;
 }
 
@@ -91,7 +93,8 @@ export function patchworkOf(drawing: Drawing): Patchwork {
       }
     }
   });
-  return { width: drawing.width, height: drawing.height, columns, rows, panes, labels, drawing };
+  const anyWhole = labels.some((label) => label.whole >= 0);
+  return { width: drawing.width, height: drawing.height, columns, rows, panes, labels, anyWhole, drawing };
 }
 
 /** Lays one convex shape over the atoms of a pane. */
@@ -122,7 +125,10 @@ function laid(atoms: readonly Atom[], pane: Convex, shape: Convex, label: Label)
 /** @returns the largest whole number ≤ n/d for n, d ≥ 0: remainders of doubles are exact, quotients are not */
 const wholePart = (n: number, d: number): number => (n - (n % d)) / d;
 
-/** @returns the columns and rows of panes that the box of these points touches, as [first, last] indices */
+/** @returns the largest whole number < n/d for n, d ≥ 0 */
+const lastBefore = (n: number, d: number): number => (n % d === 0 ? n / d - 1 : wholePart(n, d));
+
+/** @returns the columns and rows of panes that the box of these points reaches into, as [first, last] indices */
 export function panesUnder(
   patchwork: Patchwork,
   points: readonly Point[],
@@ -131,8 +137,8 @@ export function panesUnder(
   for (const p of points) {
     x0 = Math.min(x0, wholePart(p.x, p.w));
     y0 = Math.min(y0, wholePart(p.y, p.w));
-    x1 = Math.max(x1, wholePart(p.x, p.w) + 1);
-    y1 = Math.max(y1, wholePart(p.y, p.w) + 1);
+    x1 = Math.max(x1, lastBefore(p.x, p.w));
+    y1 = Math.max(y1, lastBefore(p.y, p.w));
   }
   const last = (edges: readonly number[], v: number): number => Math.min(edges.length - 2, paneIndex(edges, v));
   return {
@@ -142,22 +148,36 @@ export function panesUnder(
 }
 
 /** @returns the labels that show inside a convex region, each once */
-export function labelsIn(patchwork: Patchwork, region: Convex): readonly Label[] {
+export const labelsIn = (patchwork: Patchwork, region: Convex): readonly Label[] => labelsUpTo(Infinity, patchwork, region);
+
+/** @returns the label of a convex region known to be one piece of cloth (one of them where several patches make it up) */
+export const labelOf = (patchwork: Patchwork, region: Convex): Label => labelsUpTo(1, patchwork, region)[0]!;
+
+function labelsUpTo(most: number, patchwork: Patchwork, region: Convex): readonly Label[] {
   const found = new Set<Label>();
   const { columns, rows } = panesUnder(patchwork, region.points);
   for (let j = rows[0]; j <= rows[1]; j++) {
     for (let i = columns[0]; i <= columns[1]; i++) {
       for (const atom of patchwork.panes[i + j * (patchwork.columns.length - 1)]!) {
         if (!found.has(atom.label) && meets(atom.shape, region)) found.add(atom.label);
+        if (found.size === most) return [...found];
       }
     }
   }
   return [...found];
 }
 
-/** @returns whether two convex polygons share area */
-function meets(p: Convex, q: Convex): boolean {
-  return clipAll(p, q.lines) !== null;
+/** @returns whether two convex polygons share area: they do unless an edge of one has all of the other behind it */
+const meets = (p: Convex, q: Convex): boolean => !parts(p.lines, q.points) && !parts(q.lines, p.points);
+
+/** @returns whether one of the lines has none of the points in front */
+function parts(lines: readonly Line[], points: readonly Point[]): boolean {
+  for (const line of lines) {
+    let behind = true;
+    for (let i = 0; behind && i < points.length; i++) behind = side(line, points[i]!) <= 0;
+    if (behind) return true;
+  }
+  return false;
 }
 
 /** @returns the label at a pane's first atom, for panes known to be of one cloth */

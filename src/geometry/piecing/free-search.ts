@@ -1,7 +1,7 @@
 import { chord, split, type Convex } from '../convex.ts';
 import { lineKey, meet, parallel, side, type Line, type Point } from '../point.ts';
 import { covers, within, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
-import { labelsIn, type Patchwork } from '../patchwork/patchwork.ts';
+import { labelOf, labelsIn, type Patchwork } from '../patchwork/patchwork.ts';
 import type { Tree } from './tree.ts';
 
 /** How many choices more may be examined while there is no way at all before giving up: only wholes that lock lead so far. */
@@ -51,7 +51,7 @@ export function searchFreely(
  */
 export function cutInOrder(patchwork: Patchwork, region: Convex, drawn: readonly Drawn[], lines: readonly Line[]): Tree {
   const next = lines.find((line) => drawn.some((d) => lineKey(d.line) === lineKey(line)));
-  if (!next) return { form: 'piece', region, label: labelsIn(patchwork, region)[0]! };
+  if (!next) return { form: 'piece', region, label: labelOf(patchwork, region) };
   const { front, back } = split(region, next);
   const half = (part: Convex, wanted: 1 | -1): Tree => cutInOrder(patchwork, part, onSide(drawn, next, wanted), lines);
   return { form: 'cut', region, line: next, front: half(front!, 1), back: half(back!, -1) };
@@ -71,7 +71,7 @@ export function searchSections(
   const memo = new Map<string, { tree: Tree; sections: number } | null>();
   let left = budget;
   const sew = (part: Convex, drawn: readonly Drawn[]): { tree: Tree; sections: number } | null => {
-    if (drawn.length === 0) return { tree: { form: 'piece', region: part, label: labelsIn(patchwork, part)[0]! }, sections: 0 };
+    if (drawn.length === 0) return { tree: { form: 'piece', region: part, label: labelOf(patchwork, part) }, sections: 0 };
     const key = regionKey(part);
     const known = memo.get(key);
     if (known !== undefined) return known;
@@ -111,7 +111,7 @@ export function drawnIn(region: Convex, boundaries: Iterable<Boundary>): readonl
 
 function solve(region: Convex, drawn: readonly Drawn[], search: Search): Found | null {
   if (drawn.length === 0) {
-    const label = labelsIn(search.patchwork, region)[0]!;
+    const label = labelOf(search.patchwork, region);
     return { tree: { form: 'piece', region, label }, cost: search.cost(region) };
   }
   const key = regionKey(region);
@@ -203,6 +203,7 @@ function crossesUndrawn(other: Drawn, along: Drawn): boolean {
 
 /** @returns whether a cut would leave parts of one whole patch on both sides */
 export function dividesWhole(region: Convex, line: Line, patchwork: Patchwork): boolean {
+  if (!patchwork.anyWhole) return false;
   const { front, back } = split(region, line);
   const wholes = new Set(labelsIn(patchwork, front!).filter((l) => l.whole >= 0).map((l) => l.whole));
   return wholes.size > 0 && labelsIn(patchwork, back!).some((l) => wholes.has(l.whole));
