@@ -47,20 +47,12 @@ export function crossedAt({ kind, unit, outline, pieces }: UnitPlace, { step, se
   const halfSize = squareOf(plus(quarterSquare(side, seam), trim), ruler);
   if (kind === 'quarter-square triangle') {
     if (new Set(round).size !== 4) return null;
-    const { pieces: ordered, mirrored, alike, text } = inOneOrder(round);
-    const [a, b, c, d] = ordered as [Piece, Piece, Piece, Piece];
-    // Two pieces of one fabric side by side are better joined by the crossing than by the first seam.
-    const halves: [Piece, Piece][] =
-      a.fabric === b.fabric || c.fabric === d.fabric
-        ? [
-            [b, c],
-            [d, a],
-          ]
-        : [
-            [a, b],
-            [c, d],
-          ];
-    return { unit, group: `${kind}|${halfSize.key}|${text}`, side: mirrored ? 'second' : 'first', alike, halves, halfSize, plain: null };
+    const { mirrored, alike, text } = inOneOrder(round);
+    // Pieces come in sewing order: the first seam of each half joins the first two, and the last two.
+    const [a, b, c, d] = pieces as [Piece, Piece, Piece, Piece];
+    const halves = [inOrder(a, b), inOrder(c, d)].sort((one, other) => (fabricsText(one) < fabricsText(other) ? -1 : 1));
+    const split = halves.map(fabricsText).join(' x ');
+    return { unit, group: `${kind}|${halfSize.key}|${text}|${split}`, side: mirrored ? 'second' : 'first', alike, halves, halfSize, plain: null };
   }
   const start = round.findIndex((piece, i) => piece === round[(i + 1) % 4]);
   const [large, first, second] = [round[start], round[(start + 2) % 4], round[(start + 3) % 4]];
@@ -77,6 +69,10 @@ export function crossedAt({ kind, unit, outline, pieces }: UnitPlace, { step, se
     plain: { piece: large, size: squareOf(plus(halfSquare(side, seam), trim), ruler) },
   };
 }
+
+const inOrder = (a: Piece, b: Piece): readonly [Piece, Piece] => (a.fabric <= b.fabric ? [a, b] : [b, a]);
+
+const fabricsText = (half: readonly [Piece, Piece]): string => half.map(({ fabric }) => fabric).join(' + ');
 
 /** @returns what all units that are cut two at a time need together; units of one group share their squares */
 export function crossedNeeds(all: readonly Crossed[], rules: CuttingRules): CrossedNeeds {
@@ -140,15 +136,10 @@ const fabricsOf = (sides: readonly [readonly Piece[], readonly Piece[]]): string
     .join(' + ');
 
 /** Four pieces round a centre, told in one order whichever quarter turn or mirror image they lie in. */
-function inOneOrder(round: readonly Piece[]): { pieces: readonly Piece[]; mirrored: boolean; alike: boolean; text: string } {
-  const turns = (pieces: readonly Piece[]): { pieces: readonly Piece[]; text: string }[] =>
-    pieces.map((_, i) => {
-      const from = [...pieces.slice(i), ...pieces.slice(0, i)];
-      return { pieces: from, text: from.map(({ fabric }) => fabric).join(' ') };
-    });
-  const least = (all: { pieces: readonly Piece[]; text: string }[]): { pieces: readonly Piece[]; text: string } =>
-    all.reduce((a, b) => (a.text <= b.text ? a : b));
-  const [here, mirror] = [least(turns(round)), least(turns([...round].reverse()))];
-  const mirrored = mirror.text < here.text;
-  return { ...(mirrored ? mirror : here), mirrored, alike: here.text === mirror.text };
+function inOneOrder(round: readonly Piece[]): { mirrored: boolean; alike: boolean; text: string } {
+  const least = (pieces: readonly Piece[]): string =>
+    pieces.map((_, i) => [...pieces.slice(i), ...pieces.slice(0, i)].map(({ fabric }) => fabric).join(' ')).reduce((a, b) => (a <= b ? a : b));
+  const [here, mirror] = [least(round), least([...round].reverse())];
+  const mirrored = mirror < here;
+  return { mirrored, alike: here === mirror, text: mirrored ? mirror : here };
 }

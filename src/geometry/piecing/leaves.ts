@@ -145,6 +145,20 @@ const regionOf = ({ x0, y0, x1, y1 }: Rect): Convex => rectangle(x0, y0, x1, y1)
 /** @returns how a recognised unit comes apart, along its lines in their order */
 function unitTree(field: Field, { i0, j0, i1, j1 }: Cells, { kind, lines }: Recognised): Tree {
   const drawn = slantsInside(field, i0, j0, i1, j1).map(({ line, from, to }) => ({ line, stretches: [{ from, to }] }));
-  const tree = cutInOrder(field.patchwork, regionOf(rectOf(field, i0, j0, i1, j1)), drawn, lines);
+  const along = (order: typeof lines): Tree => cutInOrder(field.patchwork, regionOf(rectOf(field, i0, j0, i1, j1)), drawn, order);
+  let tree = along(lines);
+  if (kind === 'quarter-square triangle') {
+    // Either diagonal may be sewn last: the same one in mirror images, so that these come from the same squares.
+    const other = along([...lines].reverse());
+    if (halvesText(other) < halvesText(tree)) tree = other;
+  }
   return tree.form === 'cut' ? { ...tree, kind } : tree;
+}
+
+/** @returns the fabrics that the last seam joins, half by half, whichever way round they lie */
+function halvesText(tree: Tree): string {
+  const fabrics = (part: Tree): readonly string[] =>
+    part.form === 'piece' ? [part.label.fabric] : part.form === 'cut' ? [...fabrics(part.front), ...fabrics(part.back)] : [];
+  const halves = tree.form === 'cut' ? [tree.front, tree.back].map((half) => [...fabrics(half)].sort().join('+')) : [];
+  return halves.sort().join(' x ');
 }
