@@ -1,6 +1,7 @@
 import type { Drawing } from '../../src/geometry/patchwork/drawing.ts';
 import type { Assembly, Piece, Piecing, UnitKind } from '../../src/geometry/piecing/assembly.ts';
 import {
+  add,
   areaOf,
   commonOf,
   edgesOn,
@@ -20,6 +21,7 @@ import {
   same,
   shared,
   spanText,
+  times,
   total,
   turning,
   unionOf,
@@ -246,13 +248,52 @@ export function figureFaults({ root, pieces, units, figures }: Piecing): readonl
     setInSeams: 0,
     units: places.length,
     differentUnits: units.length,
+    templates: leaves.filter((piece) => !isRulerCut(outlineOf(piece))).length,
+    matchedPoints: nodes.reduce((sum, node) => sum + matchedPoints(node), 0),
   };
-  if (JSON.stringify(counted) !== JSON.stringify(figures))
-    wrong.push(`figures ${JSON.stringify(figures)}, counted ${JSON.stringify(counted)}`);
+  const { bound, ...rest } = figures;
+  if (JSON.stringify(counted) !== JSON.stringify(rest)) wrong.push(`figures ${JSON.stringify(rest)}, counted ${JSON.stringify(counted)}`);
+  if (bound !== undefined && bound > leaves.length) wrong.push(`${leaves.length} pieces, said to be at least ${bound}`);
   if (seams.length !== leaves.length - 1) wrong.push(`${leaves.length} pieces with ${seams.length} seams`);
   const areas = units.map((unit) => areaOf(outlineOf(unit.places[0]!.assembly)));
   if (areas.some((area, i) => i > 0 && order(areas[i - 1]!, area) > 0)) wrong.push('the units are not smallest first');
   return wrong;
+}
+
+/** @returns the scalar product of p → q and p → r, as a fraction that may be compared with 0 */
+function scalar(p: P, a: P, b: P): Q {
+  const [u, v] = [a, b].map((to) => [minus(xOf(to), xOf(p)), minus(yOf(to), yOf(p))] as const) as [readonly [Q, Q], readonly [Q, Q]];
+  return add(times(u[0], v[0]), times(u[1], v[1]));
+}
+
+/** @returns whether ruler and rotary cutter make this piece: a rectangle, half a level one, or a quarter of a level square (common practice) */
+export function isRulerCut(outline: readonly P[]): boolean {
+  const n = outline.length;
+  const at = (i: number): P => outline[(i + n) % n]!;
+  const right = outline.flatMap((p, i) => (scalar(p, at(i - 1), at(i + 1)).n === 0n ? [i] : []));
+  if (n === 4) return right.length === 4;
+  if (n !== 3 || right.length === 0) return false;
+  const [corner, before, after] = [at(right[0]!), at(right[0]! - 1), at(right[0]! + 1)];
+  const level = (p: P, r: P): boolean => order(xOf(p), xOf(r)) === 0 || order(yOf(p), yOf(r)) === 0;
+  const equal = order(scalar(corner, before, before), scalar(corner, after, after)) === 0;
+  return level(corner, after) || (equal && level(before, after));
+}
+
+/** @returns the points along a join's seams where pieces on both sides have a corner, the ends of the seams left out */
+function matchedPoints({ parts, seams }: Assembly): number {
+  return seams.reduce((sum, seam, i) => {
+    const [from, to] = [exactly(seam.from), exactly(seam.to)];
+    const cornersOn = (nodes: readonly Assembly[]): ReadonlySet<string> =>
+      new Set(
+        nodes
+          .flatMap(leavesOf)
+          .flatMap(outlineOf)
+          .filter((p) => isOn(p, from, to) && !same(p, from) && !same(p, to))
+          .map(nameOf),
+      );
+    const [done, next] = [cornersOn(parts.slice(0, i + 1)), cornersOn([parts[i + 1]!])];
+    return sum + [...next].filter((name) => done.has(name)).length;
+  }, 0);
 }
 
 /** Shares of each unit's area that its pieces have, largest first (common practice of the trade). */
