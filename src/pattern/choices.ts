@@ -2,7 +2,7 @@ import type { Block, LengthUnit } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { rational, ZERO, type Rational } from '../measure/rational.ts';
 
-/** The trade's usual values: 1/4 in. or 0.75 cm seams, 1/8 in. or 1 mm on the ruler, 42 in. or 107 cm of usable cloth (DEVELOPERS.md, Sources). */
+/** The trade's usual values: 1/4 in. or 0.75 cm seams, 1/8 in. or 1 mm on the ruler, 42 in. or 107 cm of usable cloth (see DEVELOPERS.md). */
 const USUAL: Readonly<Record<LengthUnit, { readonly seam: Rational; readonly ruler: Rational; readonly width: Rational }>> = {
   in: { seam: rational(1, 4), ruler: rational(1, 8), width: rational(42) },
   cm: { seam: rational(3, 4), ruler: rational(1, 10), width: rational(107) },

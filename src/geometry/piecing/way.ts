@@ -20,5 +20,5 @@ export const GOOD_FOR: Readonly<Record<Way, string>> = {
   rows: 'Rows right across, joined last: easy to keep in order beside the machine.',
   columns: 'Columns from top to bottom, joined last: for a drawing that reads upright.',
   quarters: 'Four quarters joined by two seams: small to handle, and easy to turn about.',
-  foundation: 'Patch after patch onto a printed foundation: sharp points, also with slivers and odd slopes.',
+  foundation: 'Patch after patch, each sewn to what is there, as onto a foundation: sharp points, also with slivers and odd slopes.',
 };
