@@ -79,7 +79,7 @@ export const NATURAL: Weights = {
   nineModules: 0.9,
   modules: 0.97,
   equalModules: 0.8,
-  join: 0.6,
+  join: 0.55,
   corner: 0.9,
   round: 2.5,
   freePiece: 3.5,
