@@ -40,7 +40,7 @@ const PATCHES_TO_SECTION = 3;
 const JOINED_LAST: readonly Way[] = ['rows', 'columns', 'quarters'];
 
 /** How many drawn edges are looked at, at most, to find and prove the fewest pieces. */
-const LEAST_EFFORT = 200_000;
+const LEAST_EFFORT = 1_000_000;
 
 /** The plan with the fewest pieces that rows, columns and free units allow. */
 function fewestPieces(leaves: Leaves, parts: Uint8Array | null): Plan | null {
