@@ -14,6 +14,8 @@ import { TopBar } from './TopBar.tsx';
 import { useFileDrop } from './use-file-drop.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
+const NO_KNOT: readonly number[] = [];
+
 /** The whole screen: the drawing table, and the pattern sheet beside it. */
 export function App({ table, acts, desk, kept, autosave }: {
   readonly table: Store<Table>;
@@ -23,7 +25,7 @@ export function App({ table, acts, desk, kept, autosave }: {
   readonly autosave: Autosave | null;
 }): ReactNode {
   const now = useStore(table, (all) => all);
-  const { pattern, ways, problem, working } = useStore(desk, (all) => all);
+  const { drawn, pattern, ways, problem, working } = useStore(desk, (all) => all);
   const keptState = useStore(kept, (all) => all.state);
   const { block } = now.work;
   const letters = useMemo(() => fabricLetters(block.fabrics), [block.fabrics]);
@@ -60,15 +62,16 @@ export function App({ table, acts, desk, kept, autosave }: {
       <TopBar work={now.work} acts={acts} openFile={openFile} kept={keptDrawings} />
       <Alert sentence={now.alert} dismiss={() => acts.alarm(null)} />
       <main className="desk">
-        <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} kept={keptState} />
+        <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} knot={(!working && problem?.patches) || NO_KNOT} kept={keptState} />
         <PatternSheet
           block={block}
+          drawn={drawn}
           pattern={pattern}
           ways={ways}
           problem={problem}
           working={working}
           letters={letters}
-          choose={acts.choose}
+          acts={acts}
         />
       </main>
     </div>

@@ -1,13 +1,16 @@
 import { useDeferredValue, useEffect, useId, useMemo, useState, type ReactNode } from 'react';
 import { cellFabrics, cellInWords, drawingInWords } from '../canvas/cell-fabrics.ts';
 import { DrawingTable, type DrawingTableProps } from '../canvas/DrawingTable.tsx';
+import { knotInks } from '../canvas/draw-sewing.ts';
 import type { Pointing } from '../canvas/hand.ts';
 import { piecesUnder, pieceInks } from '../canvas/piece-ink.ts';
-import type { Block } from '../block/block.ts';
+import type { Block, LatticePoint } from '../block/block.ts';
+import { CLOTH_TOOLS, SEWING_TOOLS, type ToolLine } from '../canvas/tool.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { BlockHead } from './BlockHead.tsx';
 import type { Kept } from './keeping.ts';
 import { lights, litLine, markLines, threadsOf } from './lights.ts';
+import { pinInWords } from './pin-words.ts';
 import { useStore } from './store.ts';
 import { SwatchTray } from './SwatchTray.tsx';
 import type { Acts, Table } from './table.ts';
@@ -22,12 +25,14 @@ const KEPT_WORDS: Readonly<Record<Kept['state'], string>> = {
 };
 
 /** The drawing table with everything the hand needs round it. */
-export function TablePanel({ now, acts, letters, pattern, kept }: {
+export function TablePanel({ now, acts, letters, pattern, knot, kept }: {
   readonly now: Table;
   readonly acts: Acts;
   readonly letters: ReadonlyMap<string, string>;
   /** The pattern of this very drawing, or null while there is none. */
   readonly pattern: Pattern | null;
+  /** Indices of the patches that lock each other in this very drawing. */
+  readonly knot: readonly number[];
   readonly kept: Kept['state'];
 }): ReactNode {
   const { block } = now.work;
@@ -36,6 +41,7 @@ export function TablePanel({ now, acts, letters, pattern, kept }: {
   const [said, setSaid] = useState('');
   const threads = useMemo(() => pattern && threadsOf(pattern), [pattern]);
   const pieces = useMemo(() => (pattern ? pieceInks(pattern, block.grid) : []), [pattern, block.grid]);
+  const knotted = useMemo(() => knotInks(block, knot), [block, knot]);
   const line = useStore(lights, litLine);
   const lit = (line !== null && threads?.piecesOf.get(line)) || NOTHING;
 
@@ -53,6 +59,9 @@ export function TablePanel({ now, acts, letters, pattern, kept }: {
     lay: acts.lay,
     foresee: acts.foresee,
     fill: acts.fill,
+    divide: (from, to) => setSaid(acts.divide(from, to)),
+    keepWhole: (at) => setSaid(acts.keepWhole(at)),
+    pin: (pin, from, to) => setSaid(acts.pin(pin, from, to)),
     takeUpTool: acts.takeUpTool,
     say: setSaid,
     takeUpFabric: (id) => {
@@ -76,6 +85,7 @@ export function TablePanel({ now, acts, letters, pattern, kept }: {
           fabric={now.fabric}
           pieces={pieces}
           lit={lit}
+          knot={knotted}
           letters={now.lettered ? letters : null}
           describedBy={describedBy}
           deeds={deeds}
@@ -96,15 +106,32 @@ export function TablePanel({ now, acts, letters, pattern, kept }: {
 
 const nameIn = (block: Block, id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id;
 
+/** @returns "S, H and Q" */
+const keysOf = (tools: readonly ToolLine[]): string =>
+  `${tools.slice(0, -1).map(({ key }) => key).join(', ')} and ${tools.at(-1)!.key}`;
+
+/** @returns what is asked of the sewing: seams, patches kept whole and pins, in words */
+function askedInWords(block: Block): string[] {
+  const { seams, patches, pins = [], denominator } = block;
+  const place = ([x, y]: LatticePoint): string => `${x / denominator} across, ${y / denominator} down`;
+  return [
+    ...seams.map(([from, to]) => `Seam from ${place(from)} to ${place(to)}.`),
+    ...patches.flatMap(({ whole, fabric }, i) => (whole ? [`Patch ${i + 1}, ${nameIn(block, fabric)}, kept whole.`] : [])),
+    ...pins.map((pin, i) => `Pin ${i + 1}: ${pin.pin}, ${pinInWords(block, pin)}.`),
+  ];
+}
+
 /** The drawing for those who listen: what lies in every row. It follows the hand when there is time. */
 function DrawingInWords({ id, block }: { readonly id: string; readonly block: Block }): ReactNode {
   const late = useDeferredValue(block);
   const rows = useMemo(() => drawingInWords(cellFabrics(late), (fabric) => nameIn(late, fabric)), [late]);
+  const asked = useMemo(() => askedInWords(late), [late]);
   return (
     <div className="unseen">
       <p id={id}>
-        Arrow keys move from cell to cell, Space lays cloth, Delete takes it up. S, H, Q, R, O, F, G and P take up a tool, T turns it,
-        1 to 9 take up a fabric. Escape drops what was begun.
+        Arrow keys move from cell to cell, Space lays cloth, Delete takes it up. {keysOf(CLOTH_TOOLS)} take up a tool, T turns it,
+        1 to 9 take up a fabric. {keysOf(SEWING_TOOLS)} take up what tells how to sew: a seam, a patch kept whole, one unit, the seam
+        sewn last. Escape drops what was begun.
       </p>
       <h3>The drawing, row by row</h3>
       <ol>
@@ -112,6 +139,16 @@ function DrawingInWords({ id, block }: { readonly id: string; readonly block: Bl
           <li key={row}>{words}</li>
         ))}
       </ol>
+      {asked.length > 0 && (
+        <>
+          <h3>Asked of the sewing</h3>
+          <ul className="asked">
+            {asked.map((words, i) => (
+              <li key={i}>{words}</li>
+            ))}
+          </ul>
+        </>
+      )}
     </div>
   );
 }

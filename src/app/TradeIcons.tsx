@@ -49,6 +49,33 @@ const DRAWINGS: Readonly<Record<Tool, ReactNode>> = {
       <path className="cloth" d="M27.7 9.2 22.8 4.3l-4 4 1.3 1.3-6.6 6.6-.8 4 4-.8 6.6-6.6 1.3 1.3z" />
     </>
   ),
+  seam: (
+    <>
+      <path className="wash" d="M5 5h22v22H5z" />
+      <path className="stitch" d="M4 22 28 10" />
+      <path className="cloth" d="M2.5 20h4v4h-4zM25.5 8h4v4h-4z" />
+    </>
+  ),
+  whole: (
+    <>
+      <path className="wash" d="M4 4h24v24H4z" />
+      <path className="stitch" d="M8.5 8.5h15v15h-15z" />
+    </>
+  ),
+  unit: (
+    <>
+      <path className="wash" d="M5 5h22v22H5z" />
+      <path className="cell thin" d="M16 5v22M5 16h22" />
+      <path className="stitch" d="M3 3h15.5v15.5H3z" />
+    </>
+  ),
+  last: (
+    <>
+      <path className="wash" d="M5 5h22v22H5z" />
+      <path className="stitch" d="M2 16h26" />
+      <circle className="cloth" cx="4.5" cy="16" r="3.5" />
+    </>
+  ),
 };
 
 /** The drawing on a tool. */

@@ -7,6 +7,8 @@ import { createStore, type Store } from './store.ts';
 
 /** The pattern as far as it is worked out. */
 export interface Desk {
+  /** The drawing that pattern or problem are about; null before the first. */
+  readonly drawn: Block | null;
   /** The last pattern worked out; while `working` it is that of an older drawing. */
   readonly pattern: Pattern | null;
   /** Every way to sew that pattern's drawing; null while they are still looked for. */
@@ -69,7 +71,7 @@ const DRAWN = ['finished', 'grid', 'denominator', 'ground', 'patches', 'seams', 
  * @param rest resolves when the hand rests: a finished pattern is fetched only then
  */
 export function createDesk(begin: () => Bench, rest: () => Promise<void>): { readonly desk: Store<Desk>; readonly want: (block: Block) => void } {
-  const desk = createStore<Desk>({ pattern: null, ways: null, problem: null, working: true });
+  const desk = createStore<Desk>({ drawn: null, pattern: null, ways: null, problem: null, working: true });
   let bench: Bench | null = null;
   let task: { readonly block: Block; readonly patience: number } | null = null;
   let wanted: Block | null = null;
@@ -109,11 +111,11 @@ export function createDesk(begin: () => Bench, rest: () => Promise<void>): { rea
     const show = (made: Result<Pattern> | null): void => {
       if (!made?.ok) {
         explored = null;
-        desk.set({ pattern: null, ways: null, problem: made?.problem ?? STOPPED, working: false });
+        desk.set({ drawn: block, pattern: null, ways: null, problem: made?.problem ?? STOPPED, working: false });
         return;
       }
       const known = explored !== null && DRAWN.every((name) => explored![name] === block[name]);
-      desk.change(({ ways }) => ({ pattern: made.value, ways: known ? ways : null, problem: null, working: false }));
+      desk.change(({ ways }) => ({ drawn: block, pattern: made.value, ways: known ? ways : null, problem: null, working: false }));
       if (known) return;
       explored = null;
       explore(block);

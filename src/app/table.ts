@@ -5,6 +5,11 @@ import { begin, commit, redo, undo, type Work } from '../block/history.ts';
 import type { Stroke } from '../block/painting.ts';
 import { pointNear } from '../canvas/cell-fabrics.ts';
 import type { Tool } from '../canvas/tool.ts';
+import { patchAt, toggleWhole } from '../block/patches.ts';
+import { removePin, togglePin } from '../block/pins.ts';
+import { toggleSeam } from '../block/seams.ts';
+import type { Pin } from '../geometry/patchwork/drawing.ts';
+import type { GridPoint } from '../canvas/gesture.ts';
 import { good, type Result } from '../measure/problem.ts';
 import { createPaintAhead } from './paint-ahead.ts';
 import type { Rest } from './rest.ts';
@@ -42,6 +47,16 @@ export interface Acts {
   readonly foresee: (strokes: readonly Stroke[] | null, fabric: string) => void;
   readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
   readonly fill: (at: readonly [number, number], fabric: string) => void;
+  /*
+   * What is asked of the sewing. The three that a hand does by pointing answer with what they have done, in words to be said;
+   * with none where it was refused.
+   */
+  readonly divide: (from: GridPoint, to: GridPoint) => string;
+  readonly keepWhole: (at: GridPoint) => string;
+  readonly pin: (pin: Pin['pin'], from: GridPoint, to: GridPoint) => string;
+  readonly unpin: (index: number) => void;
+  /** Lets a patch be divided that was kept whole. */
+  readonly free: (patch: number) => void;
   readonly choose: (some: Choices) => void;
   readonly undo: () => void;
   readonly redo: () => void;
@@ -55,6 +70,9 @@ export interface Acts {
   readonly alarm: (sentence: string | null) => void;
 }
 
+/** @returns a point of the half grid in whole steps */
+const inHalves = ([x, y]: GridPoint): readonly [number, number] => [x * 2, y * 2];
+
 /**
  * @returns the acts on a table
  * @param rest is told when the hand draws and when it is lifted
@@ -67,6 +85,13 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
     const changed = verb(work.block);
     if (changed.ok) table.change((now) => withWork(now, commit(work, begin(work.block, label), changed.value)));
     else alarm(changed.problem.sentence);
+  };
+
+  const sew = (label: string, verb: (block: Block) => Result<Block>, words: (now: Block, before: Block) => string): string => {
+    const before = table.get().work.block;
+    change(label, verb);
+    const now = table.get().work.block;
+    return now === before ? '' : words(now, before);
   };
 
   const ahead = createPaintAhead();
@@ -88,6 +113,33 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
       rest.settle();
     },
     fill: (at, fabric) => change('fill', (block) => fill(block, fabric, pointNear(at))),
+    divide: (from, to) =>
+      sew(
+        'seam',
+        (block) => toggleSeam(block, [inHalves(from), inHalves(to)], 2),
+        (now, before) => (now.seams.length > before.seams.length ? 'Seam drawn.' : 'Seam taken away.'),
+      ),
+    keepWhole: (at) => {
+      const index = patchAt(table.get().work.block, pointNear(at));
+      if (index < 0) {
+        alarm('The ground has no patch to keep whole; lay cloth there first.');
+        return '';
+      }
+      return sew(
+        `whole patch ${index + 1}`,
+        (block) => toggleWhole(block, index),
+        ({ patches }) => `Patch ${index + 1} ${patches[index]?.whole ? 'is kept whole' : 'may be divided'}.`,
+      );
+    },
+    pin: (pin, from, to) =>
+      sew(
+        pin,
+        (block) => togglePin(block, { pin, from: [from[0], from[1]], to: [to[0], to[1]] }, 1),
+        ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `Pin ${pins.length} set: ${pin}.` : 'Pin taken away.'),
+      ),
+    unpin: (index) => change(`remove pin ${index + 1}`, (block) => removePin(block, index)),
+    free: (patch) =>
+      change(`let patch ${patch + 1} be divided`, (block) => (block.patches[patch]?.whole ? toggleWhole(block, patch) : good(block))),
     choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),
     undo: () => table.change((now) => withWork(now, undo(now.work))),
     redo: () => table.change((now) => withWork(now, redo(now.work))),

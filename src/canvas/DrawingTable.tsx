@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import { toNumber } from '../measure/rational.ts';
+import type { KnotInk } from './draw-sewing.ts';
 import { createEasel } from './easel.ts';
 import { createHand, type Deeds } from './hand.ts';
 import { inkColorsOf } from './ink.ts';
@@ -22,6 +23,8 @@ export interface DrawingTableProps {
   readonly pieces: readonly PieceInk[];
   /** Ids of the pieces to light up. */
   readonly lit: ReadonlySet<number>;
+  /** Patches that lock each other. */
+  readonly knot: readonly KnotInk[];
   /** The fabrics' letters, to write them on the pieces; null to leave them off. */
   readonly letters: ReadonlyMap<string, string> | null;
   /** Id of the element that describes the drawing in words. */
@@ -30,7 +33,7 @@ export interface DrawingTableProps {
 }
 
 /** The drawing table: the block on its grid, painted by pointer or by keys. */
-export function DrawingTable({ block, tool, fabric, pieces, lit, letters, describedBy, deeds }: DrawingTableProps): ReactNode {
+export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, describedBy, deeds }: DrawingTableProps): ReactNode {
   const element = useRef<HTMLDivElement>(null);
   const room = useRoom(element);
   const dark = useDarkness();
@@ -50,6 +53,9 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
         lay: (strokes, id) => now.current.deeds.lay(strokes, id),
         foresee: (strokes, id) => now.current.deeds.foresee(strokes, id),
         fill: (at, id) => now.current.deeds.fill(at, id),
+        divide: (from, to) => now.current.deeds.divide(from, to),
+        keepWhole: (at) => now.current.deeds.keepWhole(at),
+        pin: (pin, from, to) => now.current.deeds.pin(pin, from, to),
         takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
         takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
         point: (at) => now.current.deeds.point(at),
@@ -62,6 +68,7 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
 
   useLayoutEffect(() => easel.show({ block, view, ratio: room.ratio, tapeText }), [easel, block, view, room.ratio, tapeText]);
   useLayoutEffect(() => easel.showPieces(pieces, letters), [easel, pieces, letters]);
+  useLayoutEffect(() => easel.showKnot(knot), [easel, knot]);
   useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
   useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, block]);
   useLayoutEffect(() => {
@@ -95,6 +102,7 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, letters, descri
       aria-describedby={describedBy}
       data-lit={litPieces.length}
       data-patches={block.patches.length}
+      data-knot={knot.map(({ number }) => number).join(' ')}
       data-view={`${view.left} ${view.top} ${view.width} ${view.height}`}
       onKeyDown={onKeyDown}
       onFocus={() => hand.focus(element.current?.matches(':focus-visible') ?? false)}

@@ -9,6 +9,8 @@ type Pen = CanvasRenderingContext2D;
 export interface Marks {
   /** What a click or a key would lay now. */
   readonly ghost: { readonly outline: GridOutline; readonly color: string } | null;
+  /** What a click or a key would ask of the sewing now: a line, or an outline of three corners and more. */
+  readonly basting: GridOutline | null;
   /** The cell the keyboard is at. */
   readonly cursor: readonly [number, number] | null;
   /** Corners of an outline begun, and the point the next corner would take. */
@@ -18,7 +20,7 @@ export interface Marks {
   readonly lit: readonly PieceInk[];
 }
 
-export const NO_MARKS: Marks = { ghost: null, cursor: null, corners: [], next: null, lit: [] };
+export const NO_MARKS: Marks = { ghost: null, basting: null, cursor: null, corners: [], next: null, lit: [] };
 
 function trace(pen: Pen, view: View, outline: GridOutline): void {
   outline.forEach(([x, y], i) => {
@@ -76,6 +78,7 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
     pen.stroke();
     pen.setLineDash([]);
   }
+  if (marks.basting) drawBasting(pen, view, ink, marks.basting);
   if (marks.cursor) {
     const [left, top] = pixelOf(view, marks.cursor[0], marks.cursor[1]);
     const [right, bottom] = pixelOf(view, marks.cursor[0] + 1, marks.cursor[1] + 1);
@@ -85,6 +88,24 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
     strokeTwice(pen, ink, ink.accent, 3);
   }
   drawOutlineBegun(pen, view, ink, marks.corners, marks.next);
+}
+
+function drawBasting(pen: Pen, view: View, ink: InkColors, outline: GridOutline): void {
+  pen.beginPath();
+  if (outline.length > 2) {
+    trace(pen, view, outline);
+  } else {
+    for (const [x, y] of outline) pen.lineTo(...pixelOf(view, x, y));
+  }
+  pen.lineJoin = 'round';
+  pen.strokeStyle = ink.paper;
+  pen.lineWidth = 6;
+  pen.stroke();
+  pen.setLineDash([9, 5]);
+  pen.strokeStyle = ink.accent;
+  pen.lineWidth = 3;
+  pen.stroke();
+  pen.setLineDash([]);
 }
 
 function drawOutlineBegun(pen: Pen, view: View, ink: InkColors, corners: GridOutline, next: GridPoint | null): void {

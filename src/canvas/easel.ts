@@ -1,9 +1,10 @@
 import type Konva from 'konva';
-import type { Block } from '../block/block.ts';
+import type { Block, Patch } from '../block/block.ts';
 import type { Stroke } from '../block/painting.ts';
 import { printLength } from '../measure/lengths.ts';
 import { createClothBitmap } from './cloth-bitmap.ts';
 import { drawCloth, drawGrid, drawLetters, drawSeams, drawTape, type TapeMark } from './draw-grid.ts';
+import { drawKnot, drawPins, drawWholes, type KnotInk } from './draw-sewing.ts';
 import { drawMarks, NO_MARKS, type Marks } from './draw-marks.ts';
 import type { GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
@@ -32,6 +33,8 @@ export interface Easel {
   readonly keep: LayerKeeper;
   readonly show: (canvas: Canvas) => void;
   readonly showPieces: (pieces: readonly PieceInk[], letters: ReadonlyMap<string, string> | null) => void;
+  /** Shows the patches that lock each other. */
+  readonly showKnot: (knot: readonly KnotInk[]) => void;
   readonly light: (pieces: readonly PieceInk[]) => void;
   readonly mark: (marks: Marks) => void;
   readonly sweep: (added: readonly Stroke[] | null, fabric: string) => void;
@@ -41,6 +44,13 @@ export interface Easel {
 /** Distance between two numbers on the tape, along and down, at least; in heights of its text. */
 const APART_ALONG = 4;
 const APART_DOWN = 2.2;
+
+/** @returns whether two drawings ask the same of the sewing, as far as the grid shows it */
+function sewnAlike(a: Block, b: Block): boolean {
+  if (a.seams !== b.seams || a.pins !== b.pins || a.denominator !== b.denominator) return false;
+  const [wholes, others] = [a, b].map(({ patches }) => patches.filter(({ whole }) => whole)) as [Patch[], Patch[]];
+  return wholes.length === others.length && wholes.every((patch, i) => patch === others[i]);
+}
 
 /** @returns an easel with nothing on it */
 export function createEasel(): Easel {
@@ -52,6 +62,7 @@ export function createEasel(): Easel {
   let lit: readonly PieceInk[] = [];
   let pieces: readonly PieceInk[] = [];
   let letters: ReadonlyMap<string, string> | null = null;
+  let knot: readonly KnotInk[] = [];
   let ink: InkColors | null = null;
   let font = 'sans-serif';
   let sweeping = false;
@@ -74,12 +85,15 @@ export function createEasel(): Easel {
       const { finished, grid, denominator } = block;
       drawGrid(pen, view);
       const inGridUnits = ([x, y]: readonly [number, number]): GridPoint => [x / denominator, y / denominator];
+      drawWholes(pen, view, ink, block);
       drawSeams(pen, view, ink, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
       const label = ({ cell, length }: RulerMark): TapeMark => ({ cell, label: printLength(length, finished.unit, 'bare') });
       const along = rulerMarks(finished.width, grid.columns, view.width, APART_ALONG * canvas.tapeText).map(label);
       const down = rulerMarks(finished.height, grid.rows, view.height, APART_DOWN * canvas.tapeText).map(label);
       drawTape(pen, view, ink, `${canvas.tapeText}px ${font}`, along, down);
       if (letters) drawLetters(pen, view, pieces, letters, font);
+      drawKnot(pen, view, ink, knot, font);
+      drawPins(pen, view, ink, block, font);
     },
     marks: (pen) => {
       if (canvas && ink && canvas.view.width > 0) drawMarks(pen, canvas.view, ink, { ...marks, lit });
@@ -103,12 +117,17 @@ export function createEasel(): Easel {
       if (next.view.width > 0) cloth.paint(next.block, next.view, next.ratio);
       if (before?.ratio !== next.ratio) for (const layer of layers.values()) layer.getCanvas().setPixelRatio(next.ratio);
       if (before?.view !== next.view || before.ratio !== next.ratio) drawAll();
-      else draw('cloth', ...(before.block.seams === next.block.seams ? [] : (['grid'] as const)));
+      else draw('cloth', ...(sewnAlike(before.block, next.block) ? [] : (['grid'] as const)));
     },
     showPieces: (nextPieces, nextLetters) => {
       const visible = letters !== null || nextLetters !== null;
       [pieces, letters] = [nextPieces, nextLetters];
       if (visible) draw('grid');
+    },
+    showKnot: (nextKnot) => {
+      if (nextKnot.length === 0 && knot.length === 0) return;
+      knot = nextKnot;
+      draw('grid');
     },
     light: (nextLit) => {
       lit = nextLit;

@@ -76,5 +76,33 @@ export function addCorner(outline: GridOutline, corner: GridPoint): GridOutline 
 /** @returns what a closed outline of half-grid corners lays; whether it is an outline at all is for the painting to say */
 export const strokeAlong = (corners: GridOutline): Stroke => ({ denominator: 2, points: corners.map(([x, y]) => [x * 2, y * 2] as const) });
 
+/**
+ * @param side of a cell
+ * @returns the grid line along it right across the block, from left to right or from top to bottom; null for an edge of the block
+ */
+export function lineAlong(
+  [column, row]: Cell,
+  side: Turn,
+  { columns, rows }: { readonly columns: number; readonly rows: number },
+): readonly [GridPoint, GridPoint] | null {
+  const upright = side % 2 === 1;
+  const at = upright ? column + (side === 1 ? 1 : 0) : row + (side === 2 ? 1 : 0);
+  if (at <= 0 || at >= (upright ? columns : rows)) return null;
+  return upright ? [[at, 0], [at, rows]] : [[0, at], [columns, at]];
+}
+
+/** @returns the grid line right across the block that lies nearest to a place; null where the block has one cell only */
+export function lineNear(
+  [x, y]: GridPoint,
+  { columns, rows }: { readonly columns: number; readonly rows: number },
+): readonly [GridPoint, GridPoint] | null {
+  const inner = (value: number, cells: number): number => Math.min(cells - 1, Math.max(1, Math.round(value)));
+  const [column, row] = [inner(x, columns), inner(y, rows)];
+  const across = columns > 1 ? Math.abs(x - column) : Infinity;
+  const down = rows > 1 ? Math.abs(y - row) : Infinity;
+  if (across === Infinity && down === Infinity) return null;
+  return across < down ? [[column, 0], [column, rows]] : [[0, row], [columns, row]];
+}
+
 const isForward = (a: GridPoint, b: GridPoint, c: GridPoint): boolean =>
   (b[0] - a[0]) * (c[1] - b[1]) === (b[1] - a[1]) * (c[0] - b[0]) && (b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]) > 0;

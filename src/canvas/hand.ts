@@ -1,10 +1,12 @@
 import type { Block } from '../block/block.ts';
 import type { Stroke } from '../block/painting.ts';
-import { fabricAt, QUARTER_MIDDLES } from './cell-fabrics.ts';
+import type { Pin } from '../geometry/patchwork/drawing.ts';
+import { patchAt } from '../block/patches.ts';
+import { fabricAt, pointNear, QUARTER_MIDDLES } from './cell-fabrics.ts';
 import { NO_MARKS, type Marks } from './draw-marks.ts';
 import {
-  addCorner, beginSweep, extendSweep, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong, strokeInCell,
-  type GridOutline, type GridPoint, type Sweep,
+  addCorner, beginSweep, extendSweep, lineAlong, lineNear, outlineOf, rectangleBetween, snapToHalfGrid, strokeAlong,
+  strokeInCell, type GridOutline, type GridPoint, type Sweep,
 } from './gesture.ts';
 import type { Cell } from './stride.ts';
 import type { TableVerb } from './table-keys.ts';
@@ -36,6 +38,12 @@ export interface Deeds {
   readonly foresee: (strokes: readonly Stroke[] | null, fabric: string) => void;
   /** Gives the whole area of one fabric at a place another fabric, as one change of the drawing. */
   readonly fill: (at: GridPoint, fabric: string) => void;
+  /** Draws a seam between two points of the half grid, or takes the same one away. */
+  readonly divide: (from: GridPoint, to: GridPoint) => void;
+  /** Keeps the patch at a place whole, or lets it be divided again. */
+  readonly keepWhole: (at: GridPoint) => void;
+  /** Sets a pin between two points of the grid, or takes the same one away. */
+  readonly pin: (pin: Pin['pin'], from: GridPoint, to: GridPoint) => void;
   readonly takeUpFabric: (fabric: string) => void;
   readonly takeUpTool: (tool: Tool) => void;
   readonly point: (at: Pointing | null) => void;
@@ -61,6 +69,15 @@ export interface Hand {
   readonly blur: () => void;
 }
 
+/** Tools that set points of the half grid, one after the other. */
+const isPointed = (tool: Tool): boolean => tool === 'outline' || tool === 'seam';
+
+/** Tools that span cells from corner to corner. */
+const isSpanned = (tool: Tool): boolean => tool === 'rectangle' || tool === 'unit';
+
+/** Tools that do what they do at once, where they point. */
+const isTapped = (tool: Tool): boolean => tool === 'pick' || tool === 'fill' || tool === 'whole' || tool === 'last';
+
 /** @returns a hand that rests beside the table */
 export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   let by: 'pointer' | 'keys' | null = null;
@@ -69,6 +86,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   let sweep: Sweep | null = null;
   let spanFrom: Cell | null = null;
   let corners: GridOutline = [];
+  let seamJustBegun = false;
 
   const cell = (): Cell => {
     const { columns, rows } = bench().block.grid;
@@ -77,10 +95,33 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   const fabricHeld = (): string => (bench().tool === 'ground' ? bench().block.ground : bench().fabric);
   const nextCorner = (): GridPoint => snapToHalfGrid(at, bench().block.grid.columns, bench().block.grid.rows);
 
+  /** The place meant: where the pointer is, or the quarter of the cell cursor's cell that the turn says. */
+  const aim = (): GridPoint => {
+    if (by !== 'keys') return at;
+    const [column, row] = cell();
+    const [u, v] = QUARTER_MIDDLES[turn]!;
+    return [column + u, row + v];
+  };
+  const lineHere = (): readonly [GridPoint, GridPoint] | null => {
+    const { grid } = bench().block;
+    return by === 'keys' ? lineAlong(cell(), turn, grid) : lineNear(at, grid);
+  };
+  const span = (): Stroke => rectangleBetween(spanFrom ?? cell(), cell());
+
   const ghost = (): Stroke | null => {
     const { tool } = bench();
-    if (by === null || sweep || tool === 'pick' || tool === 'fill' || tool === 'outline') return null;
-    return tool === 'rectangle' ? rectangleBetween(spanFrom ?? cell(), cell()) : strokeInCell(tool, cell(), turn);
+    if (by === null || sweep || isTapped(tool) || isPointed(tool) || tool === 'unit') return null;
+    return tool === 'rectangle' ? span() : strokeInCell(tool, cell(), turn);
+  };
+
+  const basting = (): GridOutline | null => {
+    const { tool, block } = bench();
+    if (by === null) return null;
+    if (tool === 'unit') return outlineOf(span());
+    if (tool === 'last') return lineHere();
+    if (tool !== 'whole') return null;
+    const patch = block.patches[patchAt(block, pointNear(aim()))];
+    return patch ? outlineOf({ points: patch.points, denominator: block.denominator }) : null;
   };
 
   const marks = (): Marks => {
@@ -91,9 +132,10 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     return {
       ...NO_MARKS,
       ghost: stroke && { outline: outlineOf(stroke), color },
-      cursor: by === 'keys' || (by === 'pointer' && (tool === 'pick' || tool === 'fill')) ? cell() : null,
-      corners: tool === 'outline' ? corners : [],
-      next: tool === 'outline' && by !== null ? nextCorner() : null,
+      basting: basting(),
+      cursor: (by === 'keys' && !isPointed(tool)) || (by === 'pointer' && (tool === 'pick' || tool === 'fill')) ? cell() : null,
+      corners: isPointed(tool) ? corners : [],
+      next: isPointed(tool) && by !== null ? nextCorner() : null,
     };
   };
 
@@ -127,36 +169,68 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     deeds.redraw();
   };
 
+  /** Sets the first end of a seam, or sews to the second one. */
+  const setEnd = (): void => {
+    const end = nextCorner();
+    const [start] = corners;
+    if (!start) {
+      corners = [end];
+      deeds.say(`The seam begins ${end[0]} across, ${end[1]} down; go to its other end and press Space.`);
+    } else if (start[0] !== end[0] || start[1] !== end[1]) {
+      corners = [];
+      deeds.divide(start, end);
+    }
+    deeds.redraw();
+  };
+
+  /** Lays or pins what was spanned. */
+  const endSpan = (): void => {
+    const stroke = span();
+    spanFrom = null;
+    if (bench().tool === 'unit') deeds.pin('one unit', stroke.points[0]!, stroke.points[2]!);
+    else deeds.lay([stroke], fabricHeld());
+  };
+
+  const pick = (): void => deeds.takeUpFabric(fabricAt(bench().block, at));
+
+  /** Does at once what a tapped tool does where the hand points. */
+  const tap = (): void => {
+    const { tool } = bench();
+    if (tool === 'pick') return pick();
+    if (tool === 'fill') return deeds.fill(at, fabricHeld());
+    if (tool === 'whole') return deeds.keepWhole(aim());
+    const line = lineHere();
+    if (line) deeds.pin('sewn last', ...line);
+    else deeds.say('The edge of the block is no seam; point at a grid line inside it.');
+  };
+
   /** Shows what a sweep has grown by. */
   const grow = (added: readonly Stroke[]): void => {
     deeds.sweep(added, fabricHeld());
     deeds.foresee(added, fabricHeld());
   };
 
-  const pick = (): void => deeds.takeUpFabric(fabricAt(bench().block, at));
-
   const pointerDown: Hand['pointerDown'] = (px, py, picking) => {
     const { view, tool } = bench();
     by = 'pointer';
     at = gridPointAt(view, px, py);
     const place = cellAt(view, px, py);
-    if (tool === 'outline' && !picking) {
+    if (isPointed(tool) && !picking) {
       const near = nearestCell(view, px, py);
       at = [near.column + near.u, near.row + near.v];
-      setCorner();
-      return;
+      if (tool === 'outline') return setCorner();
+      seamJustBegun = corners.length === 0;
+      if (seamJustBegun) corners = [nextCorner()];
+      return deeds.redraw();
     }
     if (!place) return;
-    if (picking || tool === 'pick') {
-      pick();
-      return;
-    }
-    if (tool === 'fill') {
-      deeds.fill(at, fabricHeld());
-    } else if (tool === 'rectangle') {
+    if (picking) return pick();
+    turn = turnAt(tool, place);
+    if (isTapped(tool)) {
+      tap();
+    } else if (isSpanned(tool)) {
       spanFrom = cell();
     } else {
-      turn = turnAt(tool, place);
       sweep = beginSweep(tool, turn, at);
       grow(sweep.strokes);
     }
@@ -190,9 +264,12 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
       deeds.lay(strokes, fabricHeld());
       deeds.sweep(null, fabricHeld());
     } else if (spanFrom && by === 'pointer') {
-      const stroke = rectangleBetween(spanFrom, cell());
-      spanFrom = null;
-      deeds.lay([stroke], fabricHeld());
+      endSpan();
+    } else if (bench().tool === 'seam' && corners.length > 0) {
+      // Drawn in one go, or tapped at one end and then at the other; tapped twice at one place it is dropped.
+      const [start, end] = [corners[0]!, nextCorner()];
+      if (start[0] !== end[0] || start[1] !== end[1]) setEnd();
+      else if (!seamJustBegun) corners = [];
     }
     deeds.redraw();
   };
@@ -223,7 +300,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   const move = (dx: number, dy: number): void => {
     const { tool, block } = bench();
     const { columns, rows } = block.grid;
-    if (tool === 'outline') {
+    if (isPointed(tool)) {
       const [x, y] = nextCorner();
       at = snapToHalfGrid([x + dx / 2, y + dy / 2], columns, rows);
       deeds.point({ by: 'keys', cell: cell(), places: [at] });
@@ -239,16 +316,13 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
   const use = (): void => {
     const { tool } = bench();
     if (tool === 'outline') setCorner();
-    else if (tool === 'pick') pick();
-    else if (tool === 'fill') deeds.fill(at, fabricHeld());
-    else if (tool !== 'rectangle') deeds.lay([strokeInCell(tool, cell(), turn)], fabricHeld());
-    else if (spanFrom) {
-      const stroke = rectangleBetween(spanFrom, cell());
-      spanFrom = null;
-      deeds.lay([stroke], fabricHeld());
-    } else {
+    else if (tool === 'seam') setEnd();
+    else if (isTapped(tool)) tap();
+    else if (!isSpanned(tool)) deeds.lay([strokeInCell(tool, cell(), turn)], fabricHeld());
+    else if (spanFrom) endSpan();
+    else {
       spanFrom = cell();
-      deeds.say('First corner of the rectangle; go to the other one and press Space.');
+      deeds.say(`First corner of the ${tool === 'unit' ? 'unit' : 'rectangle'}; go to the other one and press Space.`);
     }
     deeds.redraw();
   };
@@ -278,7 +352,7 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
         return deeds.redraw();
       case 'turn':
         turn = ((turn + asked.by) % 4) as Turn;
-        deeds.say(turnName(tool, turn) || 'Only half- and quarter-squares turn.');
+        deeds.say(turnName(tool, turn) || 'This tool does not turn.');
         return deeds.redraw();
       case 'take': {
         if (asked.tool !== tool) drop();

@@ -7,14 +7,15 @@ export interface BlockFile {
   readonly side?: string;
   readonly cells?: number;
   readonly fabrics?: readonly (readonly [string, string])[];
-  readonly patches?: readonly { readonly fabric: string; readonly points: readonly (readonly [number, number])[] }[];
+  readonly patches?: readonly { readonly fabric: string; readonly points: readonly (readonly [number, number])[]; readonly whole?: boolean }[];
+  readonly pins?: readonly object[];
 }
 
 /** Three fabrics from the boat shed; the first is the ground. */
 export const SHED = [['Marram', '#b9a44c'], ['Chalk', '#f4f1ea'], ['Lamp', '#f2c230']] as const;
 
 /** @returns the text of a block file: an empty 12 in. block of 3 by 3 cells in the shed's fabrics, but for what is given */
-export function blockFile({ name = 'Boat shed', side = '12', cells = 3, fabrics = SHED, patches = [] }: BlockFile = {}): string {
+export function blockFile({ name = 'Boat shed', side = '12', cells = 3, fabrics = SHED, patches = [], pins = [] }: BlockFile = {}): string {
   return JSON.stringify({
     format: 'piecewright/block',
     version: 1,
@@ -24,6 +25,7 @@ export function blockFile({ name = 'Boat shed', side = '12', cells = 3, fabrics 
     fabrics: fabrics.map(([fabric, color]) => ({ id: fabric.toLowerCase(), name: fabric, color })),
     ground: fabrics[0]![0].toLowerCase(),
     patches,
+    pins,
   });
 }
 

@@ -2,15 +2,18 @@ import type { ReactNode } from 'react';
 import { TriangleAlert } from 'lucide-react';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { Prose } from './Length.tsx';
+import { isAboutPin } from './Pins.tsx';
 
 /** What a maker should know before cutting. */
 export function Notes({ pattern }: { readonly pattern: Pattern }): ReactNode {
-  if (pattern.notes.length === 0) return null;
+  // What is said of a pin stands beside that pin.
+  const notes = pattern.notes.filter((note) => !isAboutPin(note));
+  if (notes.length === 0) return null;
   return (
     <section aria-labelledby="notes-title" className="part notes">
       <h3 id="notes-title">Before you cut</h3>
       <ul>
-        {pattern.notes.map((note, i) => (
+        {notes.map((note, i) => (
           <li key={i}>
             <Prose text={note} />
           </li>

@@ -3,18 +3,23 @@ import type { Block } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
+import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
+import { Knot } from './Knot.tsx';
 import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
+import { Pins } from './Pins.tsx';
 import { ProofLine } from './Proof.tsx';
 import { Steps } from './Steps.tsx';
 import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
 
 /** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
-export function PatternSheet({ block, pattern, ways, problem, working, letters, choose }: {
+export function PatternSheet({ block, drawn, pattern, ways, problem, working, letters, acts }: {
   readonly block: Block;
+  /** The drawing that pattern or problem are about. */
+  readonly drawn: Block | null;
   readonly pattern: Pattern | null;
   /** Every way to sew it; null while they are looked for. */
   readonly ways: readonly Alternative[] | null;
@@ -22,7 +27,7 @@ export function PatternSheet({ block, pattern, ways, problem, working, letters, 
   readonly problem: Problem | null;
   readonly working: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly choose: (some: Choices) => void;
+  readonly acts: Pick<Acts, 'choose' | 'unpin' | 'free'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
@@ -50,11 +55,15 @@ export function PatternSheet({ block, pattern, ways, problem, working, letters, 
           </p>
         )}
       </header>
-      {problem && (
+      {problem && (!problem.patches || !drawn) && (
         <p className="sheet-problem" role="alert">
           {problem.sentence}
         </p>
       )}
+      {problem?.patches && drawn && (
+        <Knot block={drawn} sentence={problem.sentence} patches={problem.patches} free={(patch) => drawn === block && acts.free(patch)} />
+      )}
+      <Pins block={block} notes={drawn?.pins === block.pins && written ? written.notes : []} unpin={acts.unpin} />
       {block.patches.length === 0 && (
         <p className="sheet-invites">
           Nothing is painted yet. Take up a shape and a fabric and lay the first patch: units, cutting list and sewing order
@@ -62,7 +71,7 @@ export function PatternSheet({ block, pattern, ways, problem, working, letters, 
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} choices={block.choices} colors={colors} letters={letters} choose={choose} />
+        <SheetBody pattern={written} ways={writtenWays} choices={block.choices} colors={colors} letters={letters} choose={acts.choose} />
       )}
     </article>
   );

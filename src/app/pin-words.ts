@@ -1,0 +1,23 @@
+import type { Block } from '../block/block.ts';
+import type { Pin } from '../geometry/patchwork/drawing.ts';
+import { formatLength } from '../measure/lengths.ts';
+import { rational } from '../measure/rational.ts';
+
+/** What each kind of pin is called, and what it asks. */
+export const PIN_NAMES: Readonly<Record<Pin['pin'], string>> = { 'sewn last': 'Sewn last', 'one unit': 'One unit' };
+
+const range = (one: string, many: string, from: number, to: number): string =>
+  to - from === 1 ? `${one} ${to}` : `${many} ${from + 1} to ${to}`;
+
+/** @returns where a pin lies: "between rows 2 and 3", "columns 1 to 2, row 4", else its two points */
+export function pinInWords({ denominator, grid }: Pick<Block, 'denominator' | 'grid'>, { pin, from, to }: Pin): string {
+  const [left, right] = [Math.min(from[0], to[0]) / denominator, Math.max(from[0], to[0]) / denominator];
+  const [top, bottom] = [Math.min(from[1], to[1]) / denominator, Math.max(from[1], to[1]) / denominator];
+  const onGrid = [left, right, top, bottom].every(Number.isInteger);
+  if (onGrid && pin === 'one unit') return `${range('column', 'columns', left, right)}, ${range('row', 'rows', top, bottom)}`;
+  if (onGrid && left === right && top === 0 && bottom === grid.rows) return `between columns ${left} and ${left + 1}`;
+  if (onGrid && top === bottom && left === 0 && right === grid.columns) return `between rows ${top} and ${top + 1}`;
+  const point = ([x, y]: readonly [number, number]): string =>
+    `${formatLength(rational(x, denominator))} across, ${formatLength(rational(y, denominator))} down`;
+  return `from ${point(from)} to ${point(to)}`;
+}

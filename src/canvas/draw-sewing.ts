@@ -1,0 +1,154 @@
+import type { Block } from '../block/block.ts';
+import type { GridOutline, GridPoint } from './gesture.ts';
+import type { InkColors } from './ink.ts';
+import { pixelOf, type View } from './view.ts';
+
+type Pen = CanvasRenderingContext2D;
+type Pixel = readonly [number, number];
+
+/** A patch that whole patches lock, with the number the sheet calls it by. */
+export interface KnotInk {
+  readonly number: number;
+  readonly outline: GridOutline;
+}
+
+/** @returns the patches of a drawing with these indices, for ink; indices of no patch are passed over */
+export function knotInks({ patches, denominator }: Block, indices: readonly number[]): KnotInk[] {
+  return indices.flatMap((index) => {
+    const patch = patches[index];
+    return patch ? [{ number: index + 1, outline: patch.points.map(([x, y]) => [x / denominator, y / denominator] as const) }] : [];
+  });
+}
+
+function middle(corners: readonly Pixel[]): Pixel {
+  const sum = corners.reduce(([x, y], corner) => [x + corner[0], y + corner[1]] as const, [0, 0] as const);
+  return [sum[0] / corners.length, sum[1] / corners.length];
+}
+
+function trace(pen: Pen, corners: readonly Pixel[]): void {
+  pen.beginPath();
+  for (const corner of corners) pen.lineTo(...corner);
+  pen.closePath();
+}
+
+/** Distance of the stitches from a patch's edge, in pixels. */
+const INSET = 5;
+
+/** @returns the corners of an outline moved inwards, each along both its edges; of a small outline less far */
+function inset(corners: readonly Pixel[]): Pixel[] {
+  const [mx, my] = middle(corners);
+  const edges = corners.map(([ax, ay], i) => {
+    const [bx, by] = corners[(i + 1) % corners.length]!;
+    const length = Math.hypot(bx - ax, by - ay);
+    const [nx, ny] = [(ay - by) / length, (bx - ax) / length];
+    const room = (mx - ax) * nx + (my - ay) * ny;
+    return { nx: nx * Math.sign(room), ny: ny * Math.sign(room), c: (ax * nx + ay * ny) * Math.sign(room), room: Math.abs(room) };
+  });
+  const by = Math.min(INSET, 0.4 * Math.min(...edges.map(({ room }) => room)));
+  // A corner lies where the lines of its two edges meet, both moved inwards.
+  return edges.map((f, i) => {
+    const e = edges[(i + edges.length - 1) % edges.length]!;
+    const cross = e.nx * f.ny - e.ny * f.nx;
+    const [p, q] = [e.c + by, f.c + by];
+    return [(p * f.ny - q * e.ny) / cross, (q * e.nx - p * f.nx) / cross];
+  });
+}
+
+/** Draws a small stitched outline inside every patch that must stay whole. */
+export function drawWholes(pen: Pen, view: View, ink: InkColors, { patches, denominator }: Block): void {
+  for (const { points, whole } of patches) {
+    if (!whole) continue;
+    const corners = points.map(([x, y]) => pixelOf(view, x / denominator, y / denominator));
+    trace(pen, inset(corners));
+    pen.lineJoin = 'round';
+    pen.strokeStyle = ink.paper;
+    pen.lineWidth = 3.5;
+    pen.stroke();
+    pen.setLineDash([4, 3.5]);
+    pen.strokeStyle = ink.ink;
+    pen.lineWidth = 1.5;
+    pen.stroke();
+    pen.setLineDash([]);
+  }
+}
+
+/** Radius of a pin's head, in pixels. */
+const HEAD = 8.5;
+
+/** Draws every pin: a dashed line or frame, and a head with its number. */
+export function drawPins(pen: Pen, view: View, ink: InkColors, { pins = [], denominator }: Block, family: string): void {
+  const place = ([x, y]: readonly [number, number]): Pixel => pixelOf(view, x / denominator, y / denominator);
+  for (const { pin, from, to } of pins) {
+    const [[ax, ay], [bx, by]] = [place(from), place(to)];
+    pen.beginPath();
+    if (pin === 'one unit') {
+      pen.roundRect(Math.min(ax, bx) + 3, Math.min(ay, by) + 3, Math.abs(bx - ax) - 6, Math.abs(by - ay) - 6, 6);
+    } else {
+      pen.moveTo(ax, ay);
+      pen.lineTo(bx, by);
+    }
+    pen.lineCap = 'butt';
+    pen.strokeStyle = ink.paper;
+    pen.lineWidth = 4.5;
+    pen.stroke();
+    pen.setLineDash(pin === 'one unit' ? [6, 5] : [14, 5, 3, 5]);
+    pen.strokeStyle = ink.accent;
+    pen.lineWidth = 2;
+    pen.stroke();
+    pen.setLineDash([]);
+  }
+  pins.forEach(({ pin, from, to }, i) => {
+    const [[ax, ay], [bx, by]] = [place(from), place(to)];
+    const [x, y] = [Math.min(ax, bx), Math.min(ay, by)];
+    drawNumber(pen, ink, pin === 'one unit' ? [x + 3 + HEAD * 0.7, y + 3 + HEAD * 0.7] : [x, y], HEAD, String(i + 1), family);
+  });
+}
+
+/** Draws the patches that lock each other: hatched, outlined, each with its number. */
+export function drawKnot(pen: Pen, view: View, ink: InkColors, knot: readonly KnotInk[], family: string): void {
+  for (const { outline } of knot) {
+    const corners = outline.map(([x, y]: GridPoint) => pixelOf(view, x, y));
+    const [left, right] = [Math.min(...corners.map(([x]) => x)), Math.max(...corners.map(([x]) => x))];
+    const [top, bottom] = [Math.min(...corners.map(([, y]) => y)), Math.max(...corners.map(([, y]) => y))];
+    pen.save();
+    trace(pen, corners);
+    pen.clip();
+    for (const [color, width] of [[ink.paper, 3], [ink.accent, 1.25]] as const) {
+      pen.beginPath();
+      for (let x = left - (bottom - top); x < right; x += 16) {
+        pen.moveTo(x, bottom);
+        pen.lineTo(x + (bottom - top), top);
+      }
+      pen.strokeStyle = color;
+      pen.lineWidth = width;
+      pen.stroke();
+    }
+    pen.restore();
+    trace(pen, corners);
+    pen.lineJoin = 'round';
+    pen.strokeStyle = ink.paper;
+    pen.lineWidth = 5;
+    pen.stroke();
+    pen.strokeStyle = ink.accent;
+    pen.lineWidth = 2.5;
+    pen.stroke();
+  }
+  for (const { number, outline } of knot) {
+    drawNumber(pen, ink, middle(outline.map(([x, y]) => pixelOf(view, x, y))), HEAD * 1.3, String(number), family);
+  }
+}
+
+function drawNumber(pen: Pen, ink: InkColors, [x, y]: Pixel, radius: number, text: string, family: string): void {
+  pen.beginPath();
+  pen.arc(x, y, radius, 0, 2 * Math.PI);
+  pen.fillStyle = ink.paper;
+  pen.fill();
+  pen.strokeStyle = ink.accent;
+  pen.lineWidth = 2;
+  pen.stroke();
+  pen.font = `700 ${Math.round(radius * (text.length > 1 ? 1.05 : 1.3))}px ${family}`;
+  pen.textAlign = 'center';
+  pen.textBaseline = 'middle';
+  pen.fillStyle = ink.ink;
+  pen.fillText(text, x, y + radius * 0.08);
+}
