@@ -11,7 +11,9 @@ const ROUND = 4;
  * other; null when a layout is anything else
  */
 export function cornerRounds({ parts, joins }: Layout): readonly (readonly number[])[] | null {
-  const single = joins.every(({ second }, i) => second < parts.length && second > 0 && joins[i]!.first === (i === 0 ? 0 : parts.length + i - 1));
+  const single = joins.every(
+    ({ second }, i) => second < parts.length && second > 0 && joins[i]!.first === (i === 0 ? 0 : parts.length + i - 1),
+  );
   const triangles = parts.slice(1).every(({ outline }) => isHalfSquare(outline));
   if (!single || !triangles || parts.length <= ROUND || (parts.length - 1) % ROUND !== 0 || parts[0]!.outline.length !== 4) return null;
   // A triangle belongs to the round after that of the last thing its seam is sewn to.
@@ -28,7 +30,9 @@ export function cornerRounds({ parts, joins }: Layout): readonly (readonly numbe
     const [a, ...others] = round as [Join, ...Join[]];
     const opposite = others.find((join) => isParallel(join, a));
     const rest = others.filter((join) => join !== opposite);
-    return opposite && isParallel(rest[0]!, rest[1]!) ? [a, opposite, ...rest].map(({ second }) => second) : round.map(({ second }) => second);
+    return opposite && isParallel(rest[0]!, rest[1]!)
+      ? [a, opposite, ...rest].map(({ second }) => second)
+      : round.map(({ second }) => second);
   });
 }
 

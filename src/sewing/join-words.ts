@@ -28,6 +28,7 @@ export function rowWords(step: Told, words: Vocabulary): string {
 
 /** One strip of a round, and the side it is sewn to. */
 interface Laid {
+  readonly part: StepPart;
   readonly name: string;
   readonly side: Side;
 }
@@ -37,14 +38,14 @@ const CLOCKWISE: Readonly<Record<Side, Side>> = { top: 'right', right: 'bottom',
 /** A centre and the strips sewn round it; a round ends where it would come to the same side again. */
 export function roundWords({ parts }: Told, words: Vocabulary): string {
   const [centre, ...strips] = parts as [StepPart, ...StepPart[]];
-  const laid = strips.map((part, i): Laid => ({ name: partName(part, words), side: sideOf(part, parts.slice(0, i + 1)) }));
+  const laid = strips.map((part, i): Laid => ({ part, name: partName(part, words), side: sideOf(part, parts.slice(0, i + 1)) }));
   const rounds: Laid[][] = [];
   for (const strip of laid) {
     const round = rounds.at(-1);
     if (round && round.every(({ side }) => side !== strip.side)) round.push(strip);
     else rounds.push([strip]);
   }
-  const said = rounds.map((round, i) => `${rounds.length > 1 ? `Round ${i + 1}` : 'Round it'}: ${roundOf(round)}.`);
+  const said = rounds.map((round, i) => `${rounds.length > 1 ? `Round ${i + 1}` : 'Round it'}: ${roundOf(round, words)}.`);
   return (
     `Begin with ${partName(centre, words)} as the centre${turning(laid)}. Sew each strip along the whole side of what is there, ` +
     `and press it outward before the next. ${said.join(' ')}`
@@ -59,15 +60,17 @@ function turning(strips: readonly Laid[]): string {
   return '';
 }
 
-/** @returns "Sea 2 by 4 in. rectangle to the top, B to the left and the right" */
-function roundOf(round: readonly Laid[]): string {
-  const groups: { readonly name: string; readonly sides: string[] }[] = [];
-  for (const { name, side } of round) {
+/** @returns "Sea 2 by 4 in. rectangle to the top, 2 × B to the left and the right" */
+function roundOf(round: readonly Laid[], words: Vocabulary): string {
+  const groups: { readonly first: Laid; readonly sides: string[] }[] = [];
+  for (const strip of round) {
     const last = groups.at(-1);
-    if (last?.name === name) last.sides.push(`the ${side}`);
-    else groups.push({ name, sides: [`the ${side}`] });
+    if (last?.first.name === strip.name) last.sides.push(`the ${strip.side}`);
+    else groups.push({ first: strip, sides: [`the ${strip.side}`] });
   }
-  return listed(groups.map(({ name, sides }) => `${sides.length > 1 ? `${sides.length} × ` : ''}${name} to ${listed(sides)}`));
+  const several = ({ part, name }: Laid, many: number): string =>
+    many === 1 ? name : 'unit' in part.from ? `${many} × ${name}` : partName(part, words, true);
+  return groups.map(({ first, sides }) => `${several(first, sides.length)} to ${listed(sides)}`).join(', ');
 }
 
 /** A ring: the first seam is sewn in two goes, so that every seam is straight. */
@@ -76,11 +79,19 @@ export function ringWords({ parts, joins }: Told, words: Vocabulary): string {
   const side = sideOf(first, [centre]);
   const [begin] = joins as [Join, ...Join[]];
   const middle = box(centre.outline);
-  const atStart = side === 'top' || side === 'bottom' ? (compareX(begin.from, middle.left) === 0 ? 'left' : 'right') : compareY(begin.from, middle.top) === 0 ? 'top' : 'bottom';
+  const atStart =
+    side === 'top' || side === 'bottom'
+      ? compareX(begin.from, middle.left) === 0
+        ? 'left'
+        : 'right'
+      : compareY(begin.from, middle.top) === 0
+        ? 'top'
+        : 'bottom';
   const name = shortName(centre, words);
   const next = others.map((part) => `${partName(part, words)} to the ${sideOf(part, [centre])}`);
   return (
-    `Lay ${partName(first, words)} along the ${side} of ${partName(centre, words)}, right sides together and ${atStart} edges even; sew from there ` +
-    `and stop half way along ${name}. Going round, sew ${listed(next)}, each along its whole side. Then sew the first seam to its end.`
+    `Lay ${partName(first, words)} along the ${side} of ${partName(centre, words)}, right sides together and ${atStart} edges even; ` +
+    `sew from there and stop half way along ${name}. Going round, sew ${listed(next)}, each along its whole side. ` +
+    'Then sew the first seam to its end.'
   );
 }

@@ -80,7 +80,7 @@ export type Side = 'top' | 'right' | 'bottom' | 'left';
 
 export const SIDES: readonly Side[] = ['top', 'right', 'bottom', 'left'];
 
-/** @returns on which side of a whole a part lies that reaches from there to its middle at most; '' where it is neither to one side nor the other */
+/** @returns on which side of a whole's middle a part lies; '' where it reaches across the middle */
 function toOneSide(part: Box, whole: Box): { readonly across: '' | 'left' | 'right'; readonly down: '' | 'top' | 'bottom' } {
   const middleX = { x: whole.left.x * whole.right.w + whole.right.x * whole.left.w, y: 0, w: 2 * whole.left.w * whole.right.w };
   const middleY = { x: 0, y: whole.top.y * whole.bottom.w + whole.bottom.y * whole.top.w, w: 2 * whole.top.w * whole.bottom.w };

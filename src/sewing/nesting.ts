@@ -1,6 +1,6 @@
 import { box } from '../geometry/convex.ts';
 import { placed, type Turn } from '../geometry/piecing/congruence.ts';
-import { compareAlong, lineThrough, moved, side, type Point } from '../geometry/point.ts';
+import { compareAlong, lineThrough, moved, samePoint, side, type Point } from '../geometry/point.ts';
 import type { Join, Pressed, StepPart } from './step.ts';
 
 /** What a step lays down and sews, before anything is pressed. */
@@ -57,7 +57,10 @@ interface Meeting {
  * where they meet, those that meet most often first; after that the wishes decide.
  * @param wishes for one join of one step, told how many seams end along its first and its second thing
  */
-export function nestingPlan(steps: readonly Laid[], wishes: (step: number, join: number, ends: readonly [number, number]) => Wish): PressingPlan {
+export function nestingPlan(
+  steps: readonly Laid[],
+  wishes: (step: number, join: number, ends: readonly [number, number]) => Wish,
+): PressingPlan {
   const made = new Map<string, Outside>();
   const meetings: Meeting[] = [];
   const wished: Wish[] = [];
@@ -106,12 +109,13 @@ function sewOnTable({ parts, joins }: Laid, made: ReadonlyMap<string, Outside>, 
   let next = firstSeam;
   for (const join of joins) {
     const { sew, first, second, from, to } = join;
-    const isOn = (end: End): boolean => isBetween(end.at, from, to);
+    // What ends at an end of the seam stays on the outside; a finish begins where its beginning stopped.
+    const isOn = ({ at }: End): boolean => isBetween(at, from, to) && !samePoint(at, to) && (sew === 'finish' || !samePoint(at, from));
     const seam = sew === 'finish' ? seams[first - parts.length]! : next++;
     // What a finish closes against holds both sides of it.
     const [one, other] = sew === 'finish' ? [things[second]!, []] : [things[first]!, things[second]!];
     const [met, across] = [one.filter(isOn), other.filter(isOn)];
-    along.push([met.length, across.length]);
+    along.push([one, other].map((ends) => ends.filter(({ at }) => isBetween(at, from, to)).length) as [number, number]);
     const runs = runOf(join);
     met.forEach((a, i) => {
       for (const b of sew === 'finish' ? met.slice(i + 1) : across) {
@@ -140,7 +144,11 @@ function endsOf({ from, turn, outline }: StepPart, made: ReadonlyMap<string, Out
   const here = box(outline);
   // Units lie on whole steps.
   const [dx, dy] = [here.left.x / here.left.w - turned.left.x / turned.left.w, here.top.y / here.top.w - turned.top.y / turned.top.w];
-  return unit.ends.map(({ at, seam, runs, lies }) => ({ at: moved(placed(at, { turn, dx: 0, dy: 0 }), dx, dy), seam, ...turnedRun(runs, lies, turn) }));
+  return unit.ends.map(({ at, seam, runs, lies }) => ({
+    at: moved(placed(at, { turn, dx: 0, dy: 0 }), dx, dy),
+    seam,
+    ...turnedRun(runs, lies, turn),
+  }));
 }
 
 /** A quarter turn clockwise brings right to down and down to left. */
@@ -172,7 +180,12 @@ function isBetween(p: Point, from: Point, to: Point): boolean {
 }
 
 /** @returns for each seam 1 (toward its second thing) or −1 */
-function solved(wished: readonly Wish[], meetings: readonly Meeting[], steps: readonly Laid[], seamOf: readonly (readonly number[])[]): readonly (1 | -1)[] {
+function solved(
+  wished: readonly Wish[],
+  meetings: readonly Meeting[],
+  steps: readonly Laid[],
+  seamOf: readonly (readonly number[])[],
+): readonly (1 | -1)[] {
   const ties = new Ties(wished.length);
   const way = (seam: number): 1 | -1 => (wished[seam]!.toward === 'first' ? -1 : 1);
   wished.forEach(({ weight }, seam) => {
@@ -194,11 +207,14 @@ function solved(wished: readonly Wish[], meetings: readonly Meeting[], steps: re
     });
   }
   const votes = new Map<number, number>();
-  wished.forEach(({ weight }, seam) => {
-    if (weight === 'hard') return;
-    const { root, sign } = ties.find(seam);
-    votes.set(root, (votes.get(root) ?? 0) + weight * way(seam) * sign);
-  });
+  seamOf.forEach((seams, s) =>
+    seams.forEach((seam) => {
+      const { weight } = wished[seam]!;
+      if (weight === 'hard') return;
+      const { root, sign } = ties.find(seam);
+      votes.set(root, (votes.get(root) ?? 0) + weight * steps[s]!.count * way(seam) * sign);
+    }),
+  );
   const fixed = ties.find(ties.fixed);
   return wished.map((_, seam) => {
     const { root, sign } = ties.find(seam);

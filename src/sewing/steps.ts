@@ -41,7 +41,11 @@ export function stepsOf(piecing: Piecing, list: CutList, rules: SewingRules): re
       kind: unit?.kind ?? (assembly.kind === 'joined unit' || assembly.kind === undefined ? 'block' : assembly.kind),
       count: (unit?.places.length ?? 1) * rules.blocks,
       method: list.methods[id] ?? null,
-      ...layoutOf(assembly, (node) => places.get(node)!, (piece) => list.pieces[piece]!),
+      ...layoutOf(
+        assembly,
+        (node) => places.get(node)!,
+        (piece) => list.pieces[piece]!,
+      ),
       finished,
       unfinished: { width: add(finished.width, allowances), height: add(finished.height, allowances) },
       trimmed: compare(rules.trim, ZERO) > 0 && isSlanted(assembly),

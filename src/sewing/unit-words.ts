@@ -1,6 +1,19 @@
 import { printLength } from '../measure/lengths.ts';
 import type { Cut } from '../cutting/cut.ts';
-import { clothName, clothOf, cornerOf, cutSize, diagonalOf, namesTogether, partName, placeOf, roleOf, sideAlong, SIDES, type Vocabulary } from './naming.ts';
+import {
+  clothName,
+  clothOf,
+  cornerOf,
+  cutSize,
+  diagonalOf,
+  namesTogether,
+  partName,
+  placeOf,
+  roleOf,
+  sideAlong,
+  SIDES,
+  type Vocabulary,
+} from './naming.ts';
 import { cornerRounds } from './corner-rounds.ts';
 import { different, inRuns, listed } from './sentences.ts';
 import type { Step, StepPart } from './step.ts';
@@ -19,7 +32,8 @@ const cloth = (part: StepPart, words: Vocabulary): string => clothName(clothOf(p
 const allowance = ({ seam, unit }: Vocabulary): string => printLength(seam, unit);
 
 /** @returns the parts that do one thing in the unit */
-const inRole = ({ parts }: Told, ...roles: readonly string[]): readonly StepPart[] => parts.filter((part) => roles.includes(roleOf(part) ?? ''));
+const inRole = ({ parts }: Told, ...roles: readonly string[]): readonly StepPart[] =>
+  parts.filter((part) => roles.includes(roleOf(part) ?? ''));
 
 /** @returns how many rounds of squares a unit takes by itself; null when its squares also serve other units, so that fewer are cut */
 function roundsFor({ makes, count }: Told, part: StepPart, perRound: number, words: Vocabulary): number | null {
@@ -63,8 +77,9 @@ export function halfSquareWords(step: Told, words: Vocabulary): string {
     case 'eight': {
       const rounds = roundsFor(step, one, 8, words);
       return (
-        `Pair ${pairs(one, other, rounds, words)}, right sides together. On ${eachOf(rounds, 'pair')} draw both diagonals and sew ` +
-        `${allowance(words)} from each of them on both sides; cut through the middle both ways, along the sides, and then on both diagonals: ` +
+        `Pair ${pairs(one, other, rounds, words)}, right sides together. On ${eachOf(rounds, 'pair')} draw both diagonals ` +
+        `and sew ${allowance(words)} from each of them on both sides; cut through the middle both ways, along the sides, ` +
+        'and then on both diagonals: ' +
         `${yields(8, eachOf(rounds, 'pair'), rounds, step)}.`
       );
     }
@@ -108,8 +123,8 @@ export function quarterSquareWords(step: Told, words: Vocabulary): string {
           ? `with its long side below, each half has ${hand(nameA, nameB)}`
           : `with its long side below, the first half has ${hand(nameA, nameB)}, the second ${hand(nameC, nameD)}`;
     return (
-      `Sew ${namesTogether([a, b, c, d], words)} into halves along their short sides: ${halves}. Sew two halves together along their long ` +
-      'sides, seams matched in the middle.'
+      `Sew ${namesTogether([a, b, c, d], words)} into halves along their short sides: ${halves}. ` +
+      'Sew two halves together along their long sides, seams matched in the middle.'
     );
   }
   const begin = (which: string, rounds: number | null): string => `Pair ${which}, right sides together. ${halvesOf(rounds, words)}`;
@@ -121,10 +136,13 @@ export function quarterSquareWords(step: Told, words: Vocabulary): string {
     );
   }
   const alike = turnsInto([nameA, nameB, nameC, nameD], [nameD, nameC, nameB, nameA]);
-  const mirrored = alike ? '' : `, mirror images of each other: use those in which ${listed([nameA, nameB, nameC, nameD])} follow clockwise`;
+  const mirrored = alike
+    ? ''
+    : `, mirror images of each other: use those in which ${listed([nameA, nameB, nameC, nameD])} follow clockwise`;
   return (
-    `${begin(`${pairs(a, b, null, words)}, and ${pairs(c, d, null, words)}`, null)} Lay these on one another in twos, one of each, right sides ` +
-    `together and seams nested, with ${nameD} on ${nameA} and ${nameC} on ${nameB}; ${crossing(words)}: 2 units from each two${mirrored}.`
+    `${begin(`${pairs(a, b, null, words)}, and ${pairs(c, d, null, words)}`, null)} ` +
+    'Lay these on one another in twos, one of each, right sides together and seams nested, ' +
+    `with ${nameD} on ${nameA} and ${nameC} on ${nameB}; ${crossing(words)}: 2 units from each two${mirrored}.`
   );
 }
 
@@ -149,7 +167,9 @@ export function splitQuarterWords(step: Told, words: Vocabulary): string {
     );
   }
   const rounds = roundsFor(step, large, handed ? 1 : 2, words);
-  const mirrored = handed ? `, mirror images of each other: in this one ${nameLeft} is left of ${nameRight} when ${nameLarge} is below` : '';
+  const mirrored = handed
+    ? `, mirror images of each other: in this one ${nameLeft} is left of ${nameRight} when ${nameLarge} is below`
+    : '';
   const halves = rounds === null ? null : Math.ceil(rounds / 2);
   return (
     `Pair ${pairs(left, right, halves, words)}, right sides together. ${halvesOf(halves, words)} ` +
@@ -173,9 +193,11 @@ function fourGeese(step: Told, large: StepPart, small: StepPart, words: Vocabula
   const rounds = roundsFor(step, large, 4, words);
   const [largeName, smallName] = [cloth(large, words), cloth(small, words)];
   return (
-    `Take 4 ${partName(small, words, true)} to each ${partName(large, words)}. Lay 2 ${smallName} squares on opposite corners of the ${largeName} ` +
-    `square, right sides together; draw the diagonal that runs through both, ${onBothSides(words)}, and press the ${smallName} triangles out. ` +
-    `On each half lay 1 ${smallName} square in the corner that is left, draw its diagonal from that corner to where the first two triangles meet, ${onBothSides(words)}: ` +
+    `Take 4 ${partName(small, words, true)} to each ${partName(large, words)}. ` +
+    `Lay 2 ${smallName} squares on opposite corners of the ${largeName} square, right sides together; ` +
+    `draw the diagonal that runs through both, ${onBothSides(words)}, and press the ${smallName} triangles out. ` +
+    `On each half lay 1 ${smallName} square in the corner that is left, ` +
+    `draw its diagonal from that corner to where the first two triangles meet, ${onBothSides(words)}: ` +
     `${yields(4, eachOf(rounds, `${largeName} square`), rounds, step)}.`
   );
 }
@@ -183,8 +205,9 @@ function fourGeese(step: Told, large: StepPart, small: StepPart, words: Vocabula
 /** Stitch-and-flip: squares sewn across the corners of a base. */
 function stitchedAndFlipped(step: Told, base: StepPart, corners: readonly StepPart[], words: Vocabulary): string {
   return (
-    `Draw a diagonal on the back of the ${namesTogether(corners, words)}. Sew them on one at a time: lay a square on a corner of the ${partName(base, words)}, ` +
-    `right sides together, the line across the corner; sew on the line, cut ${allowance(words)} outside it and press the corner out. ${whereTo(step, corners, words)}`
+    `Draw a diagonal on the back of the ${namesTogether(corners, words)}. Sew them on one at a time: ` +
+    `lay a square on a corner of the ${partName(base, words)}, right sides together, the line across the corner; ` +
+    `sew on the line, cut ${allowance(words)} outside it and press the corner out. ${whereTo(step, corners, words)}`
   );
 }
 
@@ -212,8 +235,11 @@ function whereTo(step: Told, corners: readonly StepPart[], words: Vocabulary): s
     byName.set(name, [...(byName.get(name) ?? []), cornerOf(part, step.parts)]);
   }
   if (byName.size === 1 && corners.length === 4) return `${cloth(corners[0]!, words)} goes to all 4 corners, opposite ones first.`;
-  const said = [...byName].map(([name, places]) => `${name} goes to the ${listed(inCornerOrder(places))} corner${places.length > 1 ? 's' : ''}`);
-  return `${listed(said)}.`;
+  const said = [...byName].map(([name, places]) => ({
+    name,
+    to: `to the ${listed(inCornerOrder(places))} corner${places.length > 1 ? 's' : ''}`,
+  }));
+  return `${said.map(({ name, to }, i) => `${name} ${i === 0 ? 'goes ' : ''}${to}`).join(', ')}.`;
 }
 
 const CORNERS = ['top left', 'top right', 'bottom right', 'bottom left'];
@@ -223,7 +249,10 @@ const inCornerOrder = (places: readonly string[]): readonly string[] => places.t
 export function halfRectangleWords(step: Told, words: Vocabulary): string {
   const [one, other] = step.parts as [StepPart, StepPart];
   const diagonal = diagonalOf(one);
-  const cut = diagonal === null ? '' : ` Cut both rectangles right side up, standing on a short side, ${diagonal}; the other diagonal gives the mirror image.`;
+  const cut =
+    diagonal === null
+      ? ''
+      : ` Cut both rectangles right side up, standing on a short side, ${diagonal}; the other diagonal gives the mirror image.`;
   return (
     `Lay ${namesTogether([one, other], words)} right sides together in pairs, long sides even and a tip standing out ` +
     `equally at either end; sew the long sides. The seam ends ${allowance(words)} inside two corners, not in them.${cut}`
@@ -242,7 +271,8 @@ export function peakWords(step: Told, words: Vocabulary): string {
       ? ''
       : ` The rectangles are cut right side up, standing on a short side: for ${slope(one)} ${diagonal}, for ${slope(other)} ${mirrored}.`;
   return (
-    `Sew ${partName(one, words)} to ${slope(one)} of ${partName(middle, words)} and press it out; sew ${partName(other, words)} to ${slope(other)}. ` +
+    `Sew ${partName(one, words)} to ${slope(one)} of ${partName(middle, words)} and press it out; ` +
+    `sew ${partName(other, words)} to ${slope(other)}. ` +
     `The point ends ${allowance(words)} inside the edge.${cut}${templatesLie(step, words)}`
   );
 }
@@ -257,7 +287,8 @@ export function freeWords(step: Told, words: Vocabulary): string {
   if (!rounds) return numbered(step, words);
   const said = rounds.map((round, i) => {
     const names = inRuns(round.map((part) => partName(step.parts[part]!, words)));
-    const all = names.length === 1 ? `${namesTogether([step.parts[round[0]!]!], words)} on all 4 sides` : listed(namesBySide(step, round, words));
+    const all =
+      names.length === 1 ? `${namesTogether([step.parts[round[0]!]!], words)} on all 4 sides` : listed(namesBySide(step, round, words));
     return `${rounds.length > 1 ? `Round ${i + 1}` : 'Round it'}: ${all}.`;
   });
   return (

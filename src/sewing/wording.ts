@@ -4,7 +4,15 @@ import { isInRounds, ringWords, roundWords, rowWords } from './join-words.ts';
 import { partName, type Vocabulary } from './naming.ts';
 import { sentence } from './sentences.ts';
 import type { Step } from './step.ts';
-import { cornerWords, freeWords, halfRectangleWords, halfSquareWords, peakWords, quarterSquareWords, splitQuarterWords } from './unit-words.ts';
+import {
+  cornerWords,
+  freeWords,
+  halfRectangleWords,
+  halfSquareWords,
+  peakWords,
+  quarterSquareWords,
+  splitQuarterWords,
+} from './unit-words.ts';
 
 /** A step before it is put into words. */
 export type Unworded = Omit<Step, 'number' | 'how' | 'text' | 'press' | 'pressed'>;
