@@ -41,7 +41,9 @@ export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays =
     const find = (node: Assembly): void => {
       const chain = node === root && stays ? [] : chainOf(node, kept);
       if (isLongEnough(chain)) chains.set(node, chain);
-      const inner = isLongEnough(chain) ? [chain.at(-1)!.core, ...chain.flatMap(({ additions }) => additions.map(({ part }) => part))] : node.parts;
+      const inner = isLongEnough(chain)
+        ? [chain.at(-1)!.core, ...chain.flatMap(({ additions }) => additions.map(({ part }) => part))]
+        : node.parts;
       inner.forEach(find);
     };
     find(root);
@@ -155,7 +157,8 @@ function madeElsewhere(root: Assembly, chains: ReadonlyMap<Assembly, Chain>): re
   const sizes = new Set(vanishing.map((node) => piecesOf(node).length));
   const staying = new Set<string>();
   const walk = (node: Assembly): void => {
-    if (node !== root && node.kind === 'joined unit' && !vanishes.has(node) && sizes.has(piecesOf(node).length)) staying.add(congruence(node).key);
+    if (node !== root && node.kind === 'joined unit' && !vanishes.has(node) && sizes.has(piecesOf(node).length))
+      staying.add(congruence(node).key);
     node.parts.forEach(walk);
   };
   if (vanishing.length > 0) walk(root);
