@@ -18,8 +18,12 @@ export interface Vocabulary {
 
 const TURNS = ['', ' turned a quarter clockwise', ' turned half round', ' turned a quarter counter-clockwise'] as const;
 
-/** @returns a fabric's name on one line, its id where it has none */
-export const clothName = (id: string, { fabricName }: Vocabulary): string => fabricName(id).replaceAll(/\s+/g, ' ').trim() || id;
+/** @returns a fabric's name on one line and without a full stop, its id where it has none */
+export const clothName = (id: string, { fabricName }: Vocabulary): string =>
+  fabricName(id)
+    .replaceAll(/\s+/g, ' ')
+    .replace(/[\s.]+$/, '')
+    .trim() || id;
 
 /** @returns the fabric of a piece; '' for a unit */
 export const clothOf = (part: StepPart): string => ('cut' in part.from ? part.from.fabric : '');

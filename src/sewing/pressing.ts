@@ -2,7 +2,7 @@ import type { Unworded } from './wording.ts';
 import { isInRounds, isRow } from './join-words.ts';
 import { clothName, clothOf, placeOf, roleOf, shortName, type Vocabulary } from './naming.ts';
 import type { Wish } from './nesting.ts';
-import { different, listed } from './sentences.ts';
+import { different, listed, sentence } from './sentences.ts';
 import type { Pressed, StepPart } from './step.ts';
 
 /** Darkness of a fabric: larger is darker. Only its order means anything. */
@@ -85,13 +85,13 @@ export function pressingWords(step: Unworded, pressed: readonly Pressed[], words
       return 'Press every seam outward, away from the centre.';
     case 'half-square triangle':
     case 'half-rectangle triangle':
-      return stop(`Press ${single(0)}`);
+      return sentence(`Press ${single(0)}`);
     case 'quarter-square triangle': {
       const halves = different([single(0), single(1)]);
       return `Press the first seam${halves.length > 1 ? 's' : ''} ${listed(halves)}, the last one open.`;
     }
     case 'split quarter-square triangle':
-      return stop(`Press the short seam ${single(0)}, the long one toward the large triangle`);
+      return sentence(`Press the short seam ${single(0)}, the long one toward the large triangle`);
     case 'flying geese':
       return 'Press toward the small triangles.';
     case 'corner-triangle unit':
@@ -108,15 +108,13 @@ export function pressingWords(step: Unworded, pressed: readonly Pressed[], words
   }
 }
 
-const stop = (words: string): string => (words.endsWith('.') ? words : `${words}.`);
-
 /** The seams of a row or column, told by what they lie toward where that is one thing, else by their sides. */
 function rowPressing(step: Unworded, pressed: readonly Pressed[], words: Vocabulary): string {
   const { parts } = step;
   const names = parts.map((part) => shortName(part, words));
   const pairs = pressed.map((way, i) => (way === 'first' ? ([i, i + 1] as const) : ([i + 1, i] as const)));
   const common = different(pairs.map(([to]) => names[to]!));
-  if (common.length === 1 && pairs.every(([, from]) => names[from] !== common[0])) return stop(`Press toward ${common[0]!}`);
+  if (common.length === 1 && pairs.every(([, from]) => names[from] !== common[0])) return sentence(`Press toward ${common[0]!}`);
   const plain = (part: number): boolean => 'cut' in parts[part]!.from;
   const [before, after] = isRow(step) ? ['left', 'right'] : ['top', 'bottom'];
   const sides = pressed.map((way) => (way === 'first' ? before : after));

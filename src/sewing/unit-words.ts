@@ -113,11 +113,12 @@ const crossing = (words: Vocabulary): string => `draw the diagonal that crosses 
 export function quarterSquareWords(step: Told, words: Vocabulary): string {
   const [a, b, c, d] = quartersOf(step)!;
   const [nameA, nameB, nameC, nameD] = [a, b, c, d].map((part) => cloth(part, words)) as [string, string, string, string];
-  const hourglass = nameA === nameC && nameB === nameD;
+  const round = [a, b, c, d].map(clothOf);
+  const hourglass = round[0] === round[2] && round[1] === round[3];
   if (roleOf(a) !== 'pair') {
     const hand = (left: string, right: string): string => `${left} on the left and ${right} on the right`;
     const halves =
-      nameA === nameB && nameC === nameD
+      round[0] === round[1] && round[2] === round[3]
         ? `one half is ${nameA}, the other ${nameC}`
         : hourglass
           ? `with its long side below, each half has ${hand(nameA, nameB)}`
@@ -135,7 +136,7 @@ export function quarterSquareWords(step: Told, words: Vocabulary): string {
       `each fabric on the other; ${crossing(words)}: 2 units from each two.`
     );
   }
-  const alike = turnsInto([nameA, nameB, nameC, nameD], [nameD, nameC, nameB, nameA]);
+  const alike = turnsInto(round, round.toReversed());
   const mirrored = alike
     ? ''
     : `, mirror images of each other: use those in which ${listed([nameA, nameB, nameC, nameD])} follow clockwise`;
@@ -158,7 +159,7 @@ export function splitQuarterWords(step: Told, words: Vocabulary): string {
   const [left, right] = smalls;
   const large = parts.find((part) => !smalls.includes(part))!;
   const [nameLeft, nameRight, nameLarge] = [left, right, large].map((part) => cloth(part, words)) as [string, string, string];
-  const handed = nameLeft !== nameRight;
+  const handed = clothOf(left) !== clothOf(right);
   if (roleOf(left) !== 'pair') {
     const hand = handed ? `, ${nameLeft} on the left when the long side of the two is below` : '';
     return (

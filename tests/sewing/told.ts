@@ -109,23 +109,29 @@ export interface Sewn {
 /** Fabrics are as dark as their names come late in the alphabet. */
 const darkness = (fabric: string): number => fabric.charCodeAt(0);
 
-/** @returns one way to sew a drawing, cut and told by these methods; fabrics are called by their ids */
+/** @returns one way to sew a drawing, cut and told by these methods; fabrics are called by their ids unless told otherwise */
 export function sewnBy(
   drawing: Drawing,
   step: Rational,
   piecing: Piecing,
   { methods = {}, trim = rational(0), blocks = 1 }: Choices = {},
+  fabricName = (id: string): string => id,
 ): Sewn {
   const rules = { step, seam: rational(1, 4), ruler: rational(1, 8), trim, blocks };
   const fabrics = [...new Set(piecing.pieces.map(({ fabric }) => fabric))];
   const list = cutList(piecing, { ...rules, methods, fabrics });
-  const steps = stepsOf(piecing, list, { ...rules, words: { unit: 'in', seam: rules.seam, fabricName: (id) => id }, darkness });
+  const steps = stepsOf(piecing, list, { ...rules, words: { unit: 'in', seam: rules.seam, fabricName }, darkness });
   return { cuts: list.cuts, steps, proof: prove({ drawing, ...rules, cuts: list.cuts, steps }) };
+}
+
+/** @returns the drawing of a block file and the standard way to sew it */
+export function sewnFrom(file: string): { readonly drawing: Drawing; readonly step: Rational; readonly piecing: Piecing } {
+  const { drawing, step } = must(toDrawing(must(parseBlock(readFileSync(join(root, file + ENDING), 'utf8')))));
+  return { drawing, step, piecing: sewing(drawing).way('standard units')! };
 }
 
 /** @returns a block file by every one of these choices, pieced once */
 export function everyWayCut(file: string, all: readonly Choices[]): readonly Sewn[] {
-  const { drawing, step } = must(toDrawing(must(parseBlock(readFileSync(join(root, file + ENDING), 'utf8')))));
-  const piecing = sewing(drawing).way('standard units')!;
+  const { drawing, step, piecing } = sewnFrom(file);
   return all.map((choices) => sewnBy(drawing, step, piecing, choices));
 }

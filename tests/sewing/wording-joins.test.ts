@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { box, lastStep, patch, patternDrawn, patternOf } from './told.ts';
+import { box, lastStep, patch, patternDrawn, patternOf, sewnBy, sewnFrom } from './told.ts';
 
 /** Wording of what is joined from finished things: rows, rounds, rings; of free units; and of the block. */
 
@@ -139,6 +139,15 @@ describe('a block of one piece', () => {
     const step = lastStep(patternDrawn({ finished: '4 by 4', grid: [2, 2], ground: 'oat', patches: [] }));
     expect(step.text).toBe('The block is one piece, Oat 4 1/2 in. square: there is nothing to sew. The block measures 4 1/2 by 4 1/2 in.');
     expect(step.press).toBe('Press flat.');
+  });
+});
+
+describe('a fabric', () => {
+  it('is called by its name on one line, without a full stop of its own; by its id where it has no name', () => {
+    const { drawing, step, piecing } = sewnFrom('tests/cases/whirl-9');
+    const called = (name: string): string => sewnBy(drawing, step, piecing, {}, () => name).steps[0]!.how;
+    expect(called('  Sea \n  foam.. ')).toMatch(/^Lay Sea foam 3 by 7 in\. rectangle along .* stop half way along Sea foam\. Going round/);
+    expect(called(' . ')).toMatch(/stop half way along oat\. Going round/);
   });
 });
 
