@@ -35,6 +35,9 @@ export interface Plan {
 /** A prepared search; null when every way would divide a whole patch, or when the block has no rows or columns to join. */
 export type Search = (counts: Counts, kept: Uint8Array | null, last?: Joined) => Plan | null;
 
+/** Costs that differ by less are equal: sums of the same prices in another order. */
+const MARGIN = 1e-9;
+
 const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 
 /**
@@ -54,16 +57,17 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   const level = new Float64Array(size);
   const single = new Float64Array(size);
   const closed = new Float64Array(size);
-  // Where the last part of the row or column begins, and whether what comes before it is a row (a column) that goes on.
+  // The cheapest as the beginning of a row, or of a column: one that goes on, or anything finished.
+  const inRow = new Float64Array(size);
+  const inColumn = new Float64Array(size);
+  // Where the last part of the row or column begins.
   const uprightAt = new Uint16Array(size);
   const levelAt = new Uint16Array(size);
-  const uprightOpen = new Uint8Array(size);
-  const levelOpen = new Uint8Array(size);
   const id = (i0: number, j0: number, i1: number, j1: number): number => rectId(n, i0, j0, i1, j1);
   /** rectId(i0, j0, i1, j1) is the sum of acrossAt for the columns and downAt for the rows. */
   const stride = Math.max(m, n) + 1;
-  const acrossAt = new Float64Array(stride * stride);
-  const downAt = new Float64Array(stride * stride);
+  const acrossAt = new Int32Array(stride * stride);
+  const downAt = new Int32Array(stride * stride);
   for (let a = 0; a < stride; a++) {
     for (let b = a + 1; b < stride; b++) {
       if (b <= m) acrossAt[a * stride + b] = id(a, 0, b, 1);
@@ -77,11 +81,13 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
 
   function weigh({ leaves: counts, joins }: Counts, kept: Uint8Array | null): void {
     const price = leafPrices(classes, weights, counts);
+    const [apart, roundParts, overEdge, onePart, fromParts] = [FREE, AROUND, ACROSS, KEPT, JOINED];
     // What it costs that a finished row or column is one more thing to make.
     closing = Float64Array.from(joins, (count) => weights.join / Math.max(1, count));
     for (const table of [upright, level, single]) table.fill(Infinity);
     rings.clear();
     keptRow.clear();
+    const anyRings = ringsAt.size > 0;
     for (let w = 1; w <= m; w++) {
       for (let i0 = 0; i0 + w <= m; i0++) {
         const i1 = i0 + w;
@@ -92,43 +98,34 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
             const down = downAt[j0 * stride + j1]!;
             const at = across + down;
             const leaf = classOf[at]!;
-            const lies = kept === null ? FREE : kept[at]!;
-            if (lies === ACROSS) {
-              upright[at] = level[at] = closed[at] = Infinity;
+            const lies = kept === null ? apart : kept[at]!;
+            if (lies === overEdge) {
+              upright[at] = level[at] = closed[at] = inRow[at] = inColumn[at] = Infinity;
               continue;
             }
             let finished = Infinity;
-            if (leaf >= 0 && lies !== AROUND && lies !== JOINED) finished = single[at] = price[leaf]!;
+            if (leaf >= 0 && lies !== roundParts && lies !== fromParts) finished = single[at] = price[leaf]!;
             let least = Infinity;
+            let cut = 0;
             for (let i = i0 + 1; i < i1; i++) {
-              const [first, second] = [acrossAt[i0 * stride + i]! + down, acrossAt[i * stride + i1]! + down];
-              const open = upright[first]!;
-              const cost = (open < closed[first]! ? open : closed[first]!) + closed[second]!;
-              if (cost < least - 1e-9 && !field.uprightLocked(i, j0, j1)) {
-                least = cost;
-                uprightAt[at] = i;
-                uprightOpen[at] = open <= closed[first]! ? 1 : 0;
-              }
+              const cost = inRow[acrossAt[i0 * stride + i]! + down]! + closed[acrossAt[i * stride + i1]! + down]!;
+              if (cost < least - MARGIN && !field.uprightLocked(i, j0, j1)) [least, cut] = [cost, i];
             }
             upright[at] = least;
+            uprightAt[at] = cut;
             least = Infinity;
             for (let j = j0 + 1; j < j1; j++) {
-              const [first, second] = [across + downAt[j0 * stride + j]!, across + downAt[j * stride + j1]!];
-              const open = level[first]!;
-              const cost = (open < closed[first]! ? open : closed[first]!) + closed[second]!;
-              if (cost < least - 1e-9 && !field.levelLocked(j, i0, i1)) {
-                least = cost;
-                levelAt[at] = j;
-                levelOpen[at] = open <= closed[first]! ? 1 : 0;
-              }
+              const cost = inColumn[across + downAt[j0 * stride + j]!]! + closed[across + downAt[j * stride + j1]!]!;
+              if (cost < least - MARGIN && !field.levelLocked(j, i0, i1)) [least, cut] = [cost, j];
             }
             level[at] = least;
-            for (const ring of ringsAt.get(at) ?? []) {
+            levelAt[at] = cut;
+            for (const ring of anyRings ? (ringsAt.get(at) ?? []) : []) {
               const cost = [ring.centre, ...ring.arms].reduce(
                 (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
                 weights.unit['partial-seam ring'],
               );
-              if (cost < finished && lies !== KEPT) {
+              if (cost < finished && lies !== onePart) {
                 finished = single[at] = cost;
                 rings.set(at, ring);
               }
@@ -136,10 +133,12 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
             const joined = Math.min(upright[at]!, level[at]!) + closing[contents[at]!]!;
             closed[at] = finished < joined ? finished : joined;
             // What is to be made by itself is finished before it becomes part of a row.
-            if (lies === KEPT || lies === JOINED) {
+            if (lies === onePart || lies === fromParts) {
               keptRow.set(at, [upright[at]!, level[at]!]);
               upright[at] = level[at] = Infinity;
             }
+            inRow[at] = Math.min(upright[at]!, closed[at]!);
+            inColumn[at] = Math.min(level[at]!, closed[at]!);
           }
         }
       }
@@ -173,7 +172,8 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
       const cut = across ? uprightAt[at]! : levelAt[at]!;
       const first: Cells = across ? { i0, j0, i1: cut, j1 } : { i0, j0, i1, j1: cut };
       const second: Cells = across ? { i0: cut, j0, i1, j1 } : { i0, j0: cut, i1, j1 };
-      const goesOn = (across ? uprightOpen : levelOpen)[at] === 1;
+      const firstAt = id(first.i0, first.j0, first.i1, first.j1);
+      const goesOn = (across ? upright : level)[firstAt]! <= closed[firstAt]!;
       const line = across ? { a: 1, b: 0, c: field.xs[cut]! } : { a: 0, b: 1, c: field.ys[cut]! };
       const back = build(first, goesOn ? form : formOf(first), goesOn);
       const tree: Tree = { form: 'cut', region, line, front: build(second, formOf(second)), back };

@@ -1,13 +1,15 @@
 import { rectangle, type Convex } from '../convex.ts';
+import type { Point } from '../point.ts';
 import { needsTemplate, shapeOf } from '../shape.ts';
 import type { Label } from '../patchwork/patchwork.ts';
 import { recognise, type Rect, type Recognised } from './catalogue.ts';
-import { congruence } from './congruence.ts';
+import type { UnitKind } from './assembly.ts';
+import type { ContentOf } from './content.ts';
 import { clothAt, rectOf, slantsInside, type Field } from './field.ts';
 import { freeCandidates, type Cells } from './clusters.ts';
 import { cutInOrder, searchFreely } from './free-search.ts';
 import type { LeafClass, Weights } from './price.ts';
-import { assembled, type Tree } from './tree.ts';
+import type { Tree } from './tree.ts';
 
 /** Every rectangle of cells that is sewn as one thing, with its class. */
 export interface Leaves {
@@ -26,13 +28,27 @@ const pairs = (n: number): number => (n * (n + 1)) / 2;
 export const rectId = (rows: number, i0: number, j0: number, i1: number, j1: number): number =>
   ((i1 * (i1 - 1)) / 2 + i0) * pairs(rows) + (j1 * (j1 - 1)) / 2 + j0;
 
-const ONE_PIECE = { pieces: 1, templates: 0, corners: 0, rounds: 0, alone: false };
+const ONE_PIECE = { pieces: 1, templates: 0, corners: 0, rounds: 0 };
+
+/** Pieces of cloth in a unit of the catalogue; a corner-triangle unit has a base and its corners. */
+const PIECES: Readonly<Partial<Record<UnitKind, number>>> = {
+  'half-square triangle': 2,
+  'quarter-square triangle': 4,
+  'split quarter-square triangle': 3,
+  'flying geese': 3,
+  'square in a square': 5,
+  'half-rectangle triangle': 2,
+  peak: 3,
+};
 
 /** How many choices the search inside one free unit may examine. */
 const FREE_BUDGET = 400;
 
-/** @returns all leaves of a field: plain rectangles, units of the catalogue, and free units where nothing else fits */
-export function leavesIn(field: Field, weights: Weights): Leaves {
+/**
+ * @param shows tells rectangles of cells apart by what they show, cloth and all, up to quarter turns
+ * @returns all leaves of a field: plain rectangles, units of the catalogue, and free units where nothing else fits
+ */
+export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leaves {
   const freePieceCost = (region: Convex): number => (needsTemplate(region.points) ? weights.template : weights.freePiece);
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const classOf = new Int32Array(rectCount(field)).fill(-1);
@@ -54,21 +70,18 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     const name = `${Math.min(w, h)} ${Math.max(w, h)} ${label.fabric}`;
     let found = plain.get(name);
     if (found === undefined) {
-      found = classify({ kind: w === h ? 'square' : 'rectangle', key: `plain ${name}`, size: `${Math.min(w, h)} ${Math.max(w, h)}`, ...ONE_PIECE, module: Math.min(w, h) });
+      found = classify({ kind: w === h ? 'square' : 'rectangle', key: `plain ${name}`, size: `${Math.min(w, h)} ${Math.max(w, h)}`, ...ONE_PIECE, module: Math.min(w, h), alone: false });
       plain.set(name, found);
     }
     return found;
   };
-  const unitClass = (tree: Tree, cells: Cells, corners: number): number => {
-    const { x0, y0, x1, y1 } = rectOf(field, cells.i0, cells.j0, cells.i1, cells.j1);
+  const unitClass = (cells: Cells, kind: UnitKind, make: Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'>): number => {
+    const { i0, j0, i1, j1 } = cells;
+    const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
     const alone = drawnRound(field, cells);
-    const { root, pieces } = assembled(tree, field.patchwork);
-    const templates = root.kind === 'free unit' ? pieces.filter((p) => needsTemplate(p.outline)).length : 0;
-    const kind = root.kind ?? 'free unit';
     const [w, h] = [x1 - x0, y1 - y0];
-    const size = `${kind} ${corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
-    const leaf = { kind, key: congruence(root).key, size, module: Math.min(w, h), pieces: pieces.length, templates, corners, rounds: roundsOf(tree), alone };
-    const c = classify(leaf);
+    const size = `${kind} ${make.corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
+    const c = classify({ kind, key: `${kind} ${shows(i0, j0, i1, j1)}`, size, module: Math.min(w, h), ...make, alone });
     if (!alone && classes[c]!.alone) classes[c] = { ...classes[c]!, alone };
     return c;
   };
@@ -89,7 +102,8 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
           const recognised = recognise(rect, slantsInside(field, i0, j0, i1, j1));
           if (!recognised) continue;
           units.set(id, recognised);
-          classOf[id] = unitClass(unitTree(field, { i0, j0, i1, j1 }, recognised), { i0, j0, i1, j1 }, recognised.corners);
+          const { kind, corners } = recognised;
+          classOf[id] = unitClass({ i0, j0, i1, j1 }, kind, { ...ONE_PIECE, pieces: PIECES[kind] ?? 1 + corners, corners });
         }
       }
     }
@@ -102,7 +116,9 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     if (!found || found.tree.form !== 'cut') continue;
     const tree: Tree = { ...found.tree, kind: 'free unit' };
     free.set(id, tree);
-    classOf[id] = unitClass(tree, { i0, j0, i1, j1 }, 0);
+    const outlines = outlinesOf(tree);
+    const templates = outlines.filter(needsTemplate).length;
+    classOf[id] = unitClass({ i0, j0, i1, j1 }, 'free unit', { pieces: outlines.length, templates, corners: 0, rounds: roundsOf(tree) });
   }
   return {
     field,
@@ -117,6 +133,9 @@ export function leavesIn(field: Field, weights: Weights): Leaves {
     },
   };
 }
+
+const outlinesOf = (tree: Tree): readonly (readonly Point[])[] =>
+  tree.form === 'piece' ? [tree.region.points] : tree.form === 'cut' ? [...outlinesOf(tree.front), ...outlinesOf(tree.back)] : [];
 
 /** @returns how many rounds of four corner triangles a tree takes off, down to one square piece; 0 when it is anything else */
 function roundsOf(tree: Tree): number {

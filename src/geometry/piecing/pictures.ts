@@ -1,4 +1,4 @@
-import { contentOf, type ContentOf } from './content.ts';
+import type { contentOf, ContentOf } from './content.ts';
 import type { Field } from './field.ts';
 import type { Contents } from './grid-search.ts';
 import { rectCount, rectId } from './leaves.ts';
@@ -17,14 +17,14 @@ export interface Pictures {
 const MOST = 400_000;
 
 /**
- * @param cloth whether the same seams in other cloth count as another picture
+ * @param looks tells rectangles apart, with or without regard to cloth
  * @returns what a field's rectangles show
  */
-export function picturesOf(field: Field, cloth: boolean): Pictures {
+export function picturesOf(field: Field, looks: ReturnType<typeof contentOf>): Pictures {
+  const { content, upright } = looks;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const contents = new Int32Array(rectCount(field));
   if (contents.length > MOST) return { contents, counts: [1], upright: (i0, j0, i1, j1) => rectId(n, i0, j0, i1, j1) };
-  const { content, upright } = contentOf(field, cloth);
   const numbers = new Map<number, number>();
   for (let i1 = 1; i1 <= m; i1++) {
     for (let i0 = 0; i0 < i1; i0++) {

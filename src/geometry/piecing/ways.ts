@@ -6,6 +6,7 @@ import { canonicalView, inverse, takenDrawing } from '../patchwork/symmetry.ts';
 import { arranged } from './arrangement.ts';
 import type { Assembly, Piecing } from './assembly.ts';
 import { equalParts } from './clusters.ts';
+import { contentOf } from './content.ts';
 import { divisionsOf } from './divisions.ts';
 import { fieldOf } from './field.ts';
 import { figuresOf } from './figures.ts';
@@ -72,10 +73,11 @@ export function sewing(drawing: Drawing): Sewing {
   const boundaries = boundariesOf(patchwork);
   const field = fieldOf(patchwork, boundaries);
   const turnedOver = view.a === 0;
-  const pictures = once(() => picturesOf(field, true));
-  const shapes = once(() => picturesOf(field, false));
-  const natural = once(() => leavesIn(field, NATURAL));
-  const fewest = once(() => leavesIn(field, FEWEST));
+  const looks = contentOf(field, true);
+  const pictures = once(() => picturesOf(field, looks));
+  const shapes = once(() => picturesOf(field, contentOf(field, false)));
+  const natural = once(() => leavesIn(field, NATURAL, looks.content));
+  const fewest = once(() => leavesIn(field, FEWEST, looks.content));
 
   const finished = (way: Way, tree: Tree): Piecing => {
     const { root: rough, pieces } = inView(assembled(tree, patchwork), inverse(view));
