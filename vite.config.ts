@@ -1,3 +1,4 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
@@ -17,6 +18,8 @@ export default defineConfig({
   // Relative, so that the built folder works from any path.
   base: './',
   plugins: [react(), withoutPolicyWhileDeveloping()],
+  // The parts of Konva's core that the table uses.
+  resolve: { alias: { 'konva/lib/Core.js': fileURLToPath(new URL('src/canvas/konva-core.ts', import.meta.url)) } },
   worker: { format: 'es' },
   build: {
     target: 'baseline-widely-available',

@@ -1,5 +1,5 @@
 import type { Block } from '../block/block.ts';
-import type { Choices } from '../block/choices.ts';
+import type { Choices, Method } from '../block/choices.ts';
 import { fill } from '../block/filling.ts';
 import { begin, commit, redo, undo, type Work } from '../block/history.ts';
 import type { Stroke } from '../block/painting.ts';
@@ -8,6 +8,8 @@ import type { Tool } from '../canvas/tool.ts';
 import { patchAt, toggleWhole } from '../block/patches.ts';
 import { removePin, togglePin } from '../block/pins.ts';
 import { toggleSeam } from '../block/seams.ts';
+import { chooseMethod } from '../block/sizing.ts';
+import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { GridPoint } from '../canvas/gesture.ts';
 import { good, type Result } from '../measure/problem.ts';
@@ -58,6 +60,8 @@ export interface Acts {
   /** Lets a patch be divided that was kept whole. */
   readonly free: (patch: number) => void;
   readonly choose: (some: Choices) => void;
+  /** Chooses how all units of a kind are cut and sewn. */
+  readonly chooseMethod: (kind: UnitKind, method: Method) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Puts a drawing with its own past on the table. */
@@ -141,6 +145,7 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
     free: (patch) =>
       change(`let patch ${patch + 1} be divided`, (block) => (block.patches[patch]?.whole ? toggleWhole(block, patch) : good(block))),
     choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),
+    chooseMethod: (kind, method) => change(`sew ${kind}`, (block) => good(chooseMethod(block, kind, method))),
     undo: () => table.change((now) => withWork(now, undo(now.work))),
     redo: () => table.change((now) => withWork(now, redo(now.work))),
     open: (block) => change(`open ${block.name}`, () => good(block)),

@@ -1,3 +1,4 @@
+import { produce } from 'immer';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, LatticePoint } from './block.ts';
@@ -21,21 +22,21 @@ export function togglePin(block: Block, { pin, from, to }: Pin, denominator: num
   if (fault) return refused(fault);
   const { pins = [] } = fine.value;
   const at = pins.findIndex((each) => samePin(each, set));
-  if (at >= 0) return good(withPins(fine.value, pins.toSpliced(at, 1)));
-  return pins.length < MAX_PINS ? good(withPins(fine.value, [...pins, set])) : refused(tooManyPins(pins.length + 1));
+  if (at >= 0) return removePin(fine.value, at);
+  return pins.length < MAX_PINS ? good({ ...fine.value, pins: [...pins, set] }) : refused(tooManyPins(pins.length + 1));
 }
 
 /** @returns the block without one of its pins */
 export function removePin(block: Block, index: number): Result<Block> {
-  const { pins = [] } = block;
-  return index in pins ? good(withPins(block, pins.toSpliced(index, 1))) : refused(noSuchPin(index + 1));
+  return index in (block.pins ?? []) ? good(withoutPins(block, [index])) : refused(noSuchPin(index + 1));
 }
 
-/** @returns the block with these pins; none where the list is empty */
-export function withPins(block: Block, pins: readonly Pin[]): Block {
-  const { pins: _, ...rest } = block;
-  return pins.length === 0 ? rest : { ...rest, pins };
-}
+/** @returns the block without the pins of these indices; where none is left, without the list of them */
+export const withoutPins = (block: Block, indices: readonly number[]): Block =>
+  produce(block, (draft) => {
+    draft.pins = draft.pins?.filter((_, i) => !indices.includes(i));
+    if (!draft.pins?.length) delete draft.pins;
+  });
 
 /** @returns whether two pins ask for the same */
 function samePin(a: Pin, b: Pin): boolean {

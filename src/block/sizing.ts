@@ -1,10 +1,12 @@
+import { produce } from 'immer';
+import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
-import type { Choices } from './choices.ts';
+import type { Choices, Method } from './choices.ts';
 import { checkChoices, checkGrid, checkPoint, checkSide, checkText } from './checks.ts';
 import { toDrawing } from './drawing.ts';
 import { coarsest, withPoints } from './lattice.ts';
-import { withPins } from './pins.ts';
+import { withoutPins } from './pins.ts';
 import { refused } from './problems.ts';
 
 /**
@@ -15,14 +17,16 @@ export function resize(block: Block, finished: Block['finished']): Result<Block>
   const { width, height, unit } = finished;
   const fault = checkSide('width', width, unit) ?? checkSide('height', height, unit);
   if (fault) return refused(fault);
-  const { choices, ...rest } = block;
-  const kept = unit === block.finished.unit ? choices : choices && withoutLengths(choices);
-  return drawable({ ...rest, finished, ...(kept && { choices: kept }) });
+  return drawable(
+    produce(block, (draft) => {
+      if (unit !== draft.finished.unit) for (const name of LENGTHS) delete draft.choices?.[name];
+      draft.finished = finished;
+    }),
+  );
 }
 
-function withoutLengths({ methods, way, blocks }: Choices): Choices {
-  return { ...(methods && { methods }), ...(way && { way }), ...(blocks && { blocks }) };
-}
+/** The chosen lengths. */
+const LENGTHS = ['seam', 'ruler', 'trim', 'width'] as const satisfies readonly (keyof Choices)[];
 
 /** A block on another grid, and what did not fit there. */
 export interface Regridded {
@@ -52,7 +56,7 @@ export function regrid(block: Block, grid: Block['grid']): Result<Regridded> {
     patches: block.patches.filter((_, i) => !lost.patches.includes(i)),
     seams: block.seams.filter((_, i) => !lost.seams.includes(i)),
   };
-  const next = drawable(withPins(kept, pins.filter((_, i) => !lost.pins.includes(i))));
+  const next = drawable(withoutPins(kept, lost.pins));
   return next.ok ? good({ block: next.value, lost }) : next;
 }
 
@@ -74,6 +78,12 @@ export function choose(block: Block, choices: Choices): Result<Block> {
   const fault = checkChoices(choices, block.finished.unit);
   return fault ? refused(fault) : good({ ...block, choices });
 }
+
+/** @returns the block with another method for all units of a kind */
+export const chooseMethod = (block: Block, kind: UnitKind, method: Method): Block =>
+  produce(block, (draft) => {
+    ((draft.choices ??= {}).methods ??= {})[kind] = method;
+  });
 
 /** @returns the block if its lattice in true proportion can be held exactly */
 function drawable(block: Block): Result<Block> {

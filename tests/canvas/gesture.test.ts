@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addCorner, beginSweep, extendSweep, outlineOf, snapToHalfGrid } from '../../src/canvas/gesture.ts';
+import { addCorner, beginSweep, extendSweep, lineAlong, lineNear, outlineOf, snapToHalfGrid } from '../../src/canvas/gesture.ts';
 import { cellsPassed } from '../../src/canvas/stride.ts';
 
 const GRID = { columns: 16, rows: 12 };
@@ -50,5 +50,31 @@ describe('an outline, corner by corner', () => {
     expect(addCorner(started, [3, 0])).toEqual([[0, 0], [3, 0]]);
     expect(addCorner(started, [0.5, 0])).toHaveLength(3);
     expect(addCorner(started, [1, 2])).toHaveLength(3);
+  });
+});
+
+describe('a grid line right across the block', () => {
+  test('is the one along a side of a cell, never an edge of the block', () => {
+    expect(lineAlong([2, 5], 0, GRID)).toEqual([[0, 5], [16, 5]]);
+    expect(lineAlong([2, 5], 1, GRID)).toEqual([[3, 0], [3, 12]]);
+    expect(lineAlong([2, 5], 2, GRID)).toEqual([[0, 6], [16, 6]]);
+    expect(lineAlong([2, 5], 3, GRID)).toEqual([[2, 0], [2, 12]]);
+    expect([lineAlong([0, 0], 0, GRID), lineAlong([0, 0], 3, GRID), lineAlong([15, 11], 1, GRID), lineAlong([15, 11], 2, GRID)])
+      .toEqual([null, null, null, null]);
+  });
+
+  test('is the nearest one to a place, as a look at all of them finds it', () => {
+    fc.assert(
+      fc.property(place, ([x, y]) => {
+        const [[x1, y1], [x2, y2]] = lineNear([x, y], GRID)!;
+        const away = x1 === x2 ? Math.abs(x - x1) : Math.abs(y - y1);
+        expect([x2 - x1, y2 - y1].sort((a, b) => a - b)).toEqual(x1 === x2 ? [0, 12] : [0, 16]);
+        for (let i = 1; i < 16; i++) expect(Math.abs(x - i)).toBeGreaterThanOrEqual(away);
+        for (let j = 1; j < 12; j++) expect(Math.abs(y - j)).toBeGreaterThanOrEqual(away);
+      }),
+      { seed: 3 },
+    );
+    expect(lineNear([0.5, 0.5], { columns: 1, rows: 1 })).toBeNull();
+    expect(lineNear([0.1, 0.5], { columns: 1, rows: 3 })).toEqual([[0, 1], [1, 1]]);
   });
 });

@@ -8,6 +8,9 @@ const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-pra
 
 const CORNERS = [[0, 0], [1, 0], [0, 1]] as const;
 
+/** A shape that no straight seams leave in one piece. */
+const HOOK = [[0, 0], [2, 0], [2, 1], [1, 1], [1, 2], [0, 2]] as const;
+
 describe('the screen, for everyone', () => {
   for (const colorScheme of ['light', 'dark'] as const) {
     for (const width of [360, 1280]) {
@@ -24,6 +27,17 @@ describe('the screen, for everyone', () => {
           const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
           return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
         };
+        expect(await broken()).toEqual([]);
+        await openBlock(page, {
+          name: 'Pinned',
+          patches: [{ fabric: 'chalk', points: CORNERS, whole: true }],
+          pins: [{ pin: 'one unit', from: [0, 0], to: [2, 2] }, { pin: 'sewn last', from: [1, 0], to: [1, 3] }],
+        });
+        await sheetIsCurrent(page);
+        expect(await page.locator('.pin-refused').count()).toBe(1);
+        expect(await broken()).toEqual([]);
+        await openBlock(page, { name: 'Knotted', patches: [{ fabric: 'chalk', points: HOOK, whole: true }] });
+        await page.locator('.knot').waitFor();
         expect(await broken()).toEqual([]);
         await page.getByRole('button', { name: 'New' }).click();
         expect(await broken()).toEqual([]);

@@ -185,7 +185,7 @@ describe('ways to sew it', () => {
     await eventually(() => ways(page).getByRole('status').textContent()).toBe('');
     expect(await ways(page).getByRole('radio', { checked: true }).getAttribute('value')).toBe('standard units');
     const lines = await ways(page).locator('.way-figures').allTextContents();
-    for (const line of lines) expect(line).toMatch(/^\d+ pieces? · \d+ seams?/);
+    for (const line of lines) expect(line).toMatch(/^\d+ pieces?( \((proved least|at least \d+)\))? · \d+ seams?/);
     await ways(page).getByRole('radio', { name: /^fewest pieces/ }).click();
     const figures = await ways(page).locator('.way:has(:checked) .way-figures').textContent();
     await sheetIsCurrent(page);

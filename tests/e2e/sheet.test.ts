@@ -70,7 +70,7 @@ describe('a line of the sheet and its patches in the drawing', () => {
     const unit = page.locator('[data-line="unit A"]');
     expect(await unit.getAttribute('data-marked')).toBeNull();
     await page.mouse.move(5, 5);
-    await tool(page, 'Pick up').focus();
+    await page.getByRole('group', { name: 'Sewing' }).getByRole('button').last().focus();
     await page.keyboard.press('Tab');
     await page.keyboard.press('Home');
     await page.keyboard.press('PageUp');

@@ -27,7 +27,7 @@ export function PatternSheet({ block, drawn, pattern, ways, problem, working, le
   readonly problem: Problem | null;
   readonly working: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'unpin' | 'free'>;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'free'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
@@ -71,20 +71,20 @@ export function PatternSheet({ block, drawn, pattern, ways, problem, working, le
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} choices={block.choices} colors={colors} letters={letters} choose={acts.choose} />
+        <SheetBody pattern={written} ways={writtenWays} choices={block.choices} colors={colors} letters={letters} acts={acts} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, letters, choose }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, letters, acts: { choose, chooseMethod } }: {
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Choices | undefined;
   readonly colors: ReadonlyMap<string, string>;
   readonly letters: ReadonlyMap<string, string>;
-  readonly choose: (some: Choices) => void;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod'>;
 }): ReactNode {
   return (
     <div className="sheet-body">
@@ -92,12 +92,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, lett
       <p className="figures">{figuresLine(pattern.figures)}</p>
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={choose} />
       <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
-      <Units
-        pattern={pattern}
-        chosen={choices?.methods}
-        colors={colors}
-        chooseMethod={(kind, method) => choose({ methods: { ...choices?.methods, [kind]: method } })}
-      />
+      <Units pattern={pattern} chosen={choices?.methods} colors={colors} chooseMethod={chooseMethod} />
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} letters={letters} />
       <Steps pattern={pattern} colors={colors} />

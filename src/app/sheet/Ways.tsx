@@ -1,26 +1,29 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode } from 'react';
 import type { Figures } from '../../geometry/piecing/assembly.ts';
 import { GOOD_FOR, WAYS, type Way } from '../../geometry/piecing/way.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 
 const several = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
-/** @returns the figures of a way in one line */
-export function figuresLine(figures: Figures): string {
-  const said = [
-    several(figures.pieces, 'piece', 'pieces'),
-    several(figures.seams, 'seam', 'seams'),
-    several(figures.differentUnits, 'kind of unit', 'kinds of unit'),
-  ];
-  return [...said, ...remarksOn(figures)].join(' · ');
+/** @returns "proved least" or "at least 60", where that is known of the number of pieces; empty where it is not */
+const leastWords = ({ pieces, bound }: Figures): string => (bound === undefined ? '' : bound === pieces ? 'proved least' : `at least ${bound}`);
+
+/** @returns the figures of a way, each as a remark of its own; those that are nothing to mention left out */
+function remarksOn(figures: Figures): string[] {
+  const { pieces, seams, partialSeams, setInSeams, templates, matchedPoints } = figures;
+  const least = leastWords(figures);
+  const remarks = [several(pieces, 'piece', 'pieces') + (least && ` (${least})`), several(seams, 'seam', 'seams')];
+  if (partialSeams > 0) remarks.push(several(partialSeams, 'partial seam', 'partial seams'));
+  if (setInSeams > 0) remarks.push(several(setInSeams, 'set-in seam', 'set-in seams'));
+  if (templates > 0) remarks.push(several(templates, 'template piece', 'template pieces'));
+  if (matchedPoints > 0) remarks.push(`${several(matchedPoints, 'point', 'points')} to match`);
+  return remarks;
 }
 
-/** @returns what a way needs besides pieces and seams, where it needs it */
-function remarksOn(figures: Figures): string[] {
-  const remarks: string[] = [];
-  if (figures.partialSeams > 0) remarks.push(several(figures.partialSeams, 'partial seam', 'partial seams'));
-  if (figures.setInSeams > 0) remarks.push(several(figures.setInSeams, 'set-in seam', 'set-in seams'));
-  return remarks;
+/** @returns the figures of a way in one line */
+export function figuresLine(figures: Figures): string {
+  const [pieces, seams, ...others] = remarksOn(figures);
+  return [pieces, seams, several(figures.differentUnits, 'kind of unit', 'kinds of unit'), ...others].join(' · ');
 }
 
 /** The ways to sew the block, to choose one. */
@@ -57,14 +60,20 @@ function WayLine({ way, figures, chosen, choose }: {
   readonly chosen: boolean;
   readonly choose: () => void;
 }): ReactNode {
-  const said = [several(figures.pieces, 'piece', 'pieces'), several(figures.seams, 'seam', 'seams'), ...remarksOn(figures)];
   return (
     <label className="way">
       <input type="radio" name="way" value={way} checked={chosen} onChange={choose} />
       <span className="way-words">
         <span className="way-head">
           <span className="way-name">{way}</span>
-          <span className="way-figures">{said.join(' · ')}</span>
+          <span className="way-figures">
+            {remarksOn(figures).map((remark, i) => (
+              <Fragment key={remark}>
+                {i > 0 && ' · '}
+                <span className="remark">{remark}</span>
+              </Fragment>
+            ))}
+          </span>
         </span>
         <span className="quiet good-for">{GOOD_FOR[way]}</span>
       </span>
