@@ -7,13 +7,13 @@ import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './pr
 import { NO_RINGS, ringsWorthwhile, type RingsAt } from './rings.ts';
 
 /** How often a search learns from its own plan. */
-const ROUNDS = 4;
+const ROUNDS = 3;
 
 /** In fields of more rectangles, rings are looked for only where there is no other way. */
 const RINGS_BELOW = 400_000;
 
 /** How many cuts may be weighed in all, whatever the size of the drawing (the first search is always made). */
-const EFFORT = 60_000_000;
+const EFFORT = 20_000_000;
 
 /** @returns the cost of a plan with every novelty paid once */
 function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
