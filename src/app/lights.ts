@@ -66,10 +66,5 @@ export function markLines(threads: Threads | null, pieces: readonly number[]): v
   });
 }
 
-/** Puts out every light, for a new pattern whose lines are other lines. */
-export function lightsOut(): void {
-  lights.set({ passing: null, kept: null, marked: NONE });
-}
-
 /** @returns the one line whose pieces are lit now */
 export const litLine = (now: Lights): LineName | null => now.passing ?? now.kept;

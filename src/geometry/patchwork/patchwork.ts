@@ -180,10 +180,6 @@ function parts(lines: readonly Line[], points: readonly Point[]): boolean {
   return false;
 }
 
-/** @returns the label at a pane's first atom, for panes known to be of one cloth */
-export const paneLabel = (patchwork: Patchwork, column: number, row: number): Label =>
-  patchwork.panes[column + row * (patchwork.columns.length - 1)]![0]!.label;
-
 /** @returns the directed edge lines of an atom with their ends, in the order of compareAlong */
 export function atomEdges(atom: Atom): readonly { readonly line: Line; readonly from: Point; readonly to: Point }[] {
   const { points, lines } = atom.shape;
