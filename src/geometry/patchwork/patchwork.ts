@@ -1,7 +1,7 @@
 import { clipAll, rectangle, split, type Convex } from '../convex.ts';
 import { compareAlong, side, type Line, type Point } from '../point.ts';
 import { convexParts } from './triangulate.ts';
-import type { Drawing } from './drawing.ts';
+import type { Drawing, Lattice } from './drawing.ts';
 
 /** What one place of the drawing shows. */
 export interface Label {
@@ -22,7 +22,7 @@ export interface Atom {
 export interface Patchwork {
   readonly width: number;
   readonly height: number;
-  /** Pane edges, in lattice steps: grid lines and every vertical (horizontal) drawn edge, block edges included. */
+  /** Pane edges, in lattice steps: every vertical (horizontal) drawn edge, and the grid lines on which anything ends or crosses; block edges included. */
   readonly columns: readonly number[];
   readonly rows: readonly number[];
   /** Atoms of the pane in column i, row j stand at i + j · (columns.length − 1). */
@@ -50,32 +50,64 @@ export function paneIndex(edges: readonly number[], value: number): number {
   return low;
 }
 
+/** The levels of a drawing across (axis 0) and down (axis 1) at which something is drawn or asked for. */
+function drawnLevels(drawing: Drawing, axis: 0 | 1): readonly number[] {
+  const far = axis === 0 ? drawing.width : drawing.height;
+  const gridLines = new Set(axis === 0 ? drawing.columns : drawing.rows);
+  const levels = [0, far];
+  const edge = ([p, q]: readonly [Lattice, Lattice]): void => {
+    for (const v of [p[axis], q[axis]]) if (p[axis] === q[axis] || gridLines.has(v)) levels.push(v);
+  };
+  for (const { points } of drawing.patches) points.forEach((p, i) => edge([p, points[(i + 1) % points.length]!]));
+  drawing.seams.forEach(edge);
+  for (const { from, to } of drawing.pins ?? []) levels.push(from[axis], to[axis]);
+  if (gridLines.has(far / 2)) levels.push(far / 2);
+  return ascending(levels.filter((v) => v >= 0 && v <= far));
+}
+
+/** The levels with those grid lines beside them on which drawn lines cross. */
+function withCrossings(levels: readonly number[], gridLines: readonly number[], panes: readonly (readonly Atom[])[], axis: 'x' | 'y'): readonly number[] {
+  const known = new Set(levels);
+  const others = new Set(gridLines.filter((v) => !known.has(v)));
+  if (others.size === 0) return levels;
+  const crossed = new Set<number>();
+  for (const { shape } of panes.flat()) {
+    for (const p of shape.points) if (p[axis] % p.w === 0 && others.has(p[axis] / p.w)) crossed.add(p[axis] / p.w);
+  }
+  return crossed.size === 0 ? levels : ascending([...levels, ...crossed]);
+}
+
 /**
  * Lays the patches one over another, later ones on top, exactly.
  * @returns panes that cover the block once, without gap or overlap
  * @throws RangeError when a crossing leaves the range that is held exactly
  */
 export function patchworkOf(drawing: Drawing): Patchwork {
-  const straight = (axis: 0 | 1): number[] => {
-    const across = axis === 0 ? drawing.width : drawing.height;
-    const edges = [0, across, ...(axis === 0 ? drawing.columns : drawing.rows)];
-    for (const { points } of drawing.patches) {
-      points.forEach((p, i) => {
-        if (p[axis] === points[(i + 1) % points.length]![axis]) edges.push(p[axis]);
-      });
-    }
-    for (const [p, q] of drawing.seams) if (p[axis] === q[axis]) edges.push(p[axis]);
-    return ascending(edges.filter((v) => v >= 0 && v <= across));
-  };
-  const columns = straight(0);
-  const rows = straight(1);
-  const across = columns.length - 1;
   const ground: Label = { fabric: drawing.ground, patch: -1, whole: -1 };
   const labels = [ground, ...drawing.patches.map((p, i): Label => ({ fabric: p.fabric, patch: i, whole: p.whole ? i : -1 }))];
+  const [columns, rows] = [drawnLevels(drawing, 0), drawnLevels(drawing, 1)];
+  const panes = laidOut(drawing, columns, rows, labels);
+  const [allColumns, allRows] = [withCrossings(columns, drawing.columns, panes, 'x'), withCrossings(rows, drawing.rows, panes, 'y')];
+  const finer = allColumns !== columns || allRows !== rows;
+  return {
+    width: drawing.width,
+    height: drawing.height,
+    columns: allColumns,
+    rows: allRows,
+    panes: finer ? divided(panes, columns, rows, allColumns, allRows) : panes,
+    labels,
+    anyWhole: labels.some((label) => label.whole >= 0),
+    drawing,
+  };
+}
+
+/** Lays the patches of a drawing into panes between given levels. */
+function laidOut(drawing: Drawing, columns: readonly number[], rows: readonly number[], labels: readonly Label[]): readonly (readonly Atom[])[] {
+  const across = columns.length - 1;
   const panes: (readonly Atom[])[] = [];
   for (let j = 0; j + 1 < rows.length; j++) {
     for (let i = 0; i < across; i++) {
-      panes.push([{ shape: rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!), label: ground }]);
+      panes.push([{ shape: rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!), label: labels[0]! }]);
     }
   }
   drawing.patches.forEach((patch, index) => {
@@ -93,8 +125,31 @@ export function patchworkOf(drawing: Drawing): Patchwork {
       }
     }
   });
-  const anyWhole = labels.some((label) => label.whole >= 0);
-  return { width: drawing.width, height: drawing.height, columns, rows, panes, labels, anyWhole, drawing };
+  return panes;
+}
+
+/** Divides panes along more levels, among which are those that they have. */
+function divided(
+  panes: readonly (readonly Atom[])[],
+  columns: readonly number[],
+  rows: readonly number[],
+  moreColumns: readonly number[],
+  moreRows: readonly number[],
+): readonly (readonly Atom[])[] {
+  const result: (readonly Atom[])[] = [];
+  for (let j = 0; j + 1 < moreRows.length; j++) {
+    for (let i = 0; i + 1 < moreColumns.length; i++) {
+      const pane = panes[paneIndex(columns, moreColumns[i]!) + paneIndex(rows, moreRows[j]!) * (columns.length - 1)]!;
+      const { lines } = rectangle(moreColumns[i]!, moreRows[j]!, moreColumns[i + 1]!, moreRows[j + 1]!);
+      result.push(
+        pane.flatMap(({ shape, label }) => {
+          const part = clipAll(shape, lines);
+          return part === null ? [] : [{ shape: part, label }];
+        }),
+      );
+    }
+  }
+  return result;
 }
 
 /** Lays one convex shape over the atoms of a pane. */
