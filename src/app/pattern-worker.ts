@@ -1,6 +1,5 @@
 import { expose } from 'comlink';
 import type { Block } from '../block/block.ts';
-import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Result } from '../measure/problem.ts';
 import { makePattern } from '../pattern/make-pattern.ts';
 import type { Alternative, Pattern } from '../pattern/pattern.ts';
@@ -20,7 +19,7 @@ function everyWay(block: Block): readonly Alternative[] {
   const all = makePattern(block, {}, 'all ways');
   if (!all.ok) return [];
   const { way, figures, alternatives } = all.value;
-  return [{ way, goodFor: GOOD_FOR[way], figures }, ...alternatives];
+  return [{ way, figures }, ...alternatives];
 }
 
 /** What the worker beside the page does: patterns of drawings, away from the hand that paints. */

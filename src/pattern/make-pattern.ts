@@ -102,7 +102,7 @@ function patternOf(
     cuts: list.cuts,
     steps,
     fabrics: cloths.map(({ fabric, strips, length, buy }) => ({ fabric, strips, length, buy })),
-    alternatives: others.map(({ way, goodFor, figures }) => ({ way, goodFor, figures })),
+    alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     notes: [...notes, ...list.notes, ...cloths.flatMap((cloth) => cloth.notes)],
     cautions: CAUTIONS,

@@ -1,5 +1,6 @@
 import type { Cut } from '../cutting/cut.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
+import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Step } from '../sewing/step.ts';
@@ -97,9 +98,9 @@ const clothJson = ({ fabric, strips, length, buy }: Cloth) => ({
   buy,
 });
 
-const alternativeJson = ({ way, goodFor, figures }: Alternative) => ({
+const alternativeJson = ({ way, figures }: Alternative) => ({
   way,
-  goodFor,
+  goodFor: GOOD_FOR[way],
   patches: figures.pieces,
   seams: figures.seams,
   partialSeams: figures.partialSeams,

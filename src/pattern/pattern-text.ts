@@ -3,6 +3,7 @@ import { printLength } from '../measure/lengths.ts';
 import type { Fabric } from '../block/block.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
+import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Step } from '../sewing/step.ts';
 import { cornersOf } from './exact-text.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
@@ -184,7 +185,7 @@ function proofLines({ proof }: Pattern): Lines {
 function otherWays({ alternatives, way: chosen }: Pattern): Lines {
   return alternatives
     .filter(({ way }) => way !== chosen)
-    .flatMap(({ way, goodFor, figures }) => paragraph(`${way}: ${figuresText(figures)}. ${goodFor}`, `${INDENT}- `));
+    .flatMap(({ way, figures }) => paragraph(`${way}: ${figuresText(figures)}. ${GOOD_FOR[way]}`, `${INDENT}- `));
 }
 
 /** @returns sentences in a frame, for what must not be overlooked */

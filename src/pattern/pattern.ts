@@ -39,7 +39,6 @@ export interface Cloth {
 
 export interface Alternative {
   readonly way: Way;
-  readonly goodFor: string;
   readonly figures: Figures;
 }
 

@@ -372,7 +372,7 @@ export function pieced(part: Part): Piecing {
   }));
   const pieces = piecesOf(root);
   const figures = { pieces: pieces.length, seams: 0, partialSeams: 0, setInSeams: 0, units: 0, differentUnits: units.length, templates: 0, matchedPoints: 0 };
-  return { way: 'standard units', goodFor: '', root, pieces, units, figures, divisions: [] };
+  return { way: 'standard units', root, pieces, units, figures, divisions: [] };
 }
 
 const INCHES: CuttingChoices = {

@@ -83,8 +83,6 @@ export interface Figures {
 /** One way to sew the block. */
 export interface Piecing {
   readonly way: Way;
-  /** One line: what this way is good for. */
-  readonly goodFor: string;
   readonly root: Assembly;
   readonly pieces: readonly Piece[];
   /** Named units except plain squares and rectangles, smallest first, the block itself last and not among them. */

@@ -26,7 +26,7 @@ import { named } from './naming.ts';
 import { assembled, type Tree } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
 import { inView } from './views.ts';
-import { GOOD_FOR, WAYS, type Way } from './way.ts';
+import { WAYS, type Way } from './way.ts';
 
 /** More regions than this are not looked into for a foundation. */
 const FOUNDATION_BUDGET = 3_000;
@@ -83,7 +83,7 @@ export function sewing(drawing: Drawing): Sewing {
     const { root: rough, pieces } = inView(assembled(tree, patchwork), inverse(view));
     const root = alike(inRounds(rough, drawing.pins, JOINED_LAST.includes(way)));
     const units = unitsOf(root);
-    return { way, goodFor: GOOD_FOR[way], root, pieces, units, figures: figuresOf({ root, pieces, units }), divisions: divisionsOf(root, drawn) };
+    return { way, root, pieces, units, figures: figuresOf({ root, pieces, units }), divisions: divisionsOf(root, drawn) };
   };
   const { parts: pins, refused } = pinned(field, patchwork.drawing.pins ?? [], (parts) => fewestPieces(fewest(), parts) !== null);
   const withPins = (parts: Uint8Array | null): Uint8Array | null => (parts && pins ? together(pins, parts) : (parts ?? pins));
