@@ -1,4 +1,4 @@
-import { compareX, compareY, gcd, type Line, type Point } from '../point.ts';
+import { compareAlong, gcd, type Line, type Point } from '../point.ts';
 import type { Boundary } from './boundaries.ts';
 import type { Drawing, Lattice } from './drawing.ts';
 
@@ -70,7 +70,7 @@ export function takenDrawing(s: Symmetry, drawing: Drawing): Drawing {
 }
 
 /** Mixes whole numbers into a 32-bit number; equal input, equal output. */
-function mixed(seed: number, values: readonly number[]): number {
+function mixed(seed: number, ...values: readonly number[]): number {
   let h = seed | 0;
   for (const v of values) {
     h = Math.imul(h ^ (v | 0), 0x9e3779b1);
@@ -79,27 +79,11 @@ function mixed(seed: number, values: readonly number[]): number {
   return (h ^ (h >>> 13)) | 0;
 }
 
-/** How far a point lies from each side of the block, as parts of its whole extent in lowest terms: the same on any lattice. */
-interface Reach {
-  readonly left: readonly number[];
-  readonly right: readonly number[];
-  readonly top: readonly number[];
-  readonly bottom: readonly number[];
-}
-
-function reachOf({ x, y, w }: Point, width: number, height: number): Reach {
-  const whole = w * Math.max(width, height);
-  const part = (n: number): readonly number[] => {
-    const common = gcd(n, whole) || 1;
-    return [n / common, whole / common];
-  };
-  return { left: part(x), right: part(width * w - x), top: part(y), bottom: part(height * w - y) };
-}
-
-/** @returns how far across and down a point lies after a symmetry */
-function reached(s: Symmetry, { left, right, top, bottom }: Reach): readonly [readonly number[], readonly number[]] {
-  if (s.a === 0) return [s.b > 0 ? top : bottom, s.c > 0 ? left : right];
-  return [s.a > 0 ? left : right, s.d > 0 ? top : bottom];
+/** A number for x/w as a part of the whole extent: the same on any lattice. */
+function partOf(n: number, d: number, whole: number): readonly [number, number] {
+  const [a, b] = [n, d * whole];
+  const common = gcd(a, b) || 1;
+  return [a / common, b / common];
 }
 
 /**
@@ -109,22 +93,21 @@ function reached(s: Symmetry, { left, right, top, bottom }: Reach): readonly [re
 function fabricNumbers(width: number, height: number, marks: readonly Mark[]): ReadonlyMap<string, number> {
   const numbers = new Map<string, number>();
   for (const s of symmetriesOf(width, height)) {
+    const far = Math.max(width, height);
     for (const { from, to, front, back } of marks) {
-      const [[u, v], [x, y]] = [reached(s, from), reached(s, to)];
-      const place = mixed(5, [...u, ...v, ...x, ...y].sort((p, q) => p - q));
+      const place = mixed(5, ...[from, to].flatMap((p) => at(taken(s, p), far)).sort((p, q) => p - q));
       for (const fabric of [front, back]) if (fabric !== '') numbers.set(fabric, ((numbers.get(fabric) ?? 0) + Math.imul(place, place | 1)) | 0);
     }
   }
   return numbers;
 }
 
+const at = (p: Point, far: number): readonly number[] => [...partOf(p.x, p.w, far), ...partOf(p.y, p.w, far)];
+
 /** One drawn stretch; fabrics are empty for a seam inside one cloth. */
 interface Mark {
-  readonly from: Reach;
-  readonly to: Reach;
-  /** The order of its ends from left to right, and from top to bottom. */
-  readonly across: number;
-  readonly down: number;
+  readonly from: Point;
+  readonly to: Point;
   readonly line: Line;
   readonly front: string;
   readonly back: string;
@@ -137,26 +120,23 @@ interface Mark {
  */
 export function canonicalView(width: number, height: number, boundaries: Iterable<Boundary>): Symmetry {
   const marks: Mark[] = [];
-  const mark = (from: Point, to: Point, line: Line, front: string, back: string): Mark => {
-    const [start, end] = [reachOf(from, width, height), reachOf(to, width, height)];
-    return { from: start, to: end, across: compareX(from, to), down: compareY(from, to), line, front, back };
-  };
   for (const { line, drawn, between } of boundaries) {
-    for (const { from, to, front, back } of between) marks.push(mark(from, to, line, front, back));
-    for (const { from, to } of drawn) marks.push(mark(from, to, line, '', ''));
+    for (const s of between) marks.push({ ...s, line });
+    for (const s of drawn) marks.push({ ...s, line, front: '', back: '' });
   }
   const numbers = fabricNumbers(width, height, marks);
+  const far = Math.max(width, height);
   let [best, bestHigh, bestLow] = [symmetriesOf(width, height)[0]!, Infinity, Infinity];
   for (const s of symmetriesOf(width, height)) {
     let [high, low] = [width === height ? 0 : s.a === 0 === height > width ? 1 : 2, 0];
-    for (const { from, to, across, down, line, front, back } of marks) {
-      const order = s.a === 0 ? s.b * down || s.c * across : s.a * across || s.d * down;
-      const [[u, v], [x, y]] = order < 0 ? [reached(s, from), reached(s, to)] : [reached(s, to), reached(s, from)];
+    for (const mark of marks) {
+      const [p, q] = [taken(s, mark.from), taken(s, mark.to)];
+      const [from, to] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
       // Where the line's front comes to lie, in the undirected form of the new line.
-      const [a, b] = [s.a * line.a + s.b * line.b, s.c * line.a + s.d * line.b];
+      const [a, b] = [s.a * mark.line.a + s.b * mark.line.b, s.c * mark.line.a + s.d * mark.line.b];
       const kept = a > 0 || (a === 0 && b > 0);
-      const [inFront, behind] = [numbers.get(kept ? front : back) ?? 0, numbers.get(kept ? back : front) ?? 0];
-      const h = mixed(3, [...u, ...v, ...x, ...y, inFront, behind]);
+      const [front, back] = (kept ? [mark.front, mark.back] : [mark.back, mark.front]).map((fabric) => numbers.get(fabric!) ?? 0);
+      const h = mixed(3, ...at(from, far), ...at(to, far), front!, back!);
       high = (high + h) | 0;
       low = (low + Math.imul(h, h | 1)) | 0;
     }

@@ -1,14 +1,8 @@
 import { box, fromLeastCorner } from '../convex.ts';
-import { gcd, moved, turned, type Point } from '../point.ts';
+import { moved, turned, type Point } from '../point.ts';
 import type { Assembly, Piece } from './assembly.ts';
 
 export type Turn = 0 | 1 | 2 | 3;
-
-/** What is congruent to what. */
-export interface Congruence {
-  readonly key: string;
-  readonly turn: Turn;
-}
 
 /** A quarter-turn placement: turn clockwise about the origin, then move by whole steps. */
 export interface Placement {
@@ -35,23 +29,31 @@ export function piecesOf(assembly: Assembly): readonly Piece[] {
   return found;
 }
 
-/** @returns an outline's text, its corners measured from (least x, least y) where those are given as exact points */
-const outlineText = (points: readonly Point[], left: Point, top: Point): string =>
-  points.map((p) => `${difference(p.x, p.w, left.x, left.w)},${difference(p.y, p.w, top.y, top.w)}`).join(' ');
-
-/** @returns the text of n/d − m/e in lowest terms */
-function difference(n: number, d: number, m: number, e: number): string {
-  if (d === e && d === 1) return `${n - m}`;
-  const [over, under] = [n * e - m * d, d * e];
-  const common = gcd(over, under);
-  return under === common ? `${over / common}` : `${over / common}/${under / common}`;
+/** @returns an outline's text after turning, moved by −(least x, least y) where those are given as exact points */
+function outlineText(points: readonly Point[], turn: Turn, left: Point, top: Point): string {
+  const relative = points.map((p) => {
+    const q = placed(p, { turn, dx: 0, dy: 0 });
+    return { x: q.x * left.w - left.x * q.w, xw: q.w * left.w, y: q.y * top.w - top.y * q.w, yw: q.w * top.w };
+  });
+  const texts = relative.map(({ x, xw, y, yw }) => `${lowest(x, xw)},${lowest(y, yw)}`);
+  return texts.join(' ');
 }
 
-/** @returns a text that two sets of shapes share exactly when one is the other moved (not turned) */
-function picture(fabrics: readonly string[], shapes: readonly (readonly Point[])[]): string {
-  const { left, top } = box(shapes.flat());
-  return shapes
-    .map((shape, i) => `${fabrics[i]!}:${outlineText(fromLeastCorner(shape), left, top)}`)
+function lowest(n: number, d: number): string {
+  let [a, b] = [Math.abs(n), d];
+  while (b !== 0) [a, b] = [b, a % b];
+  return d === a ? `${n / a}` : `${n / a}/${d / a}`;
+}
+
+/** @returns a text that two sets of pieces share exactly when one is the other moved (not turned) */
+function picture(pieces: readonly Piece[], turn: Turn): string {
+  const outlines = pieces.map((p) => {
+    const shape = p.outline.map((q) => placed(q, { turn, dx: 0, dy: 0 }));
+    return { fabric: p.fabric, shape: fromLeastCorner(shape) };
+  });
+  const { left, top } = box(outlines.flatMap((o) => o.shape));
+  return outlines
+    .map((o) => `${o.fabric}:${outlineText(o.shape, 0, left, top)}`)
     .sort()
     .join(';');
 }
@@ -60,47 +62,15 @@ function picture(fabrics: readonly string[], shapes: readonly (readonly Point[])
  * @returns key: a text that two assemblies share exactly when their pieces are congruent, cloth by cloth, up to quarter
  * turns (a mirror image has another key); turn: the turn that brings this one into the form the key describes
  */
-export function congruence(assembly: Assembly): Congruence {
+export function congruence(assembly: Assembly): { readonly key: string; readonly turn: Turn } {
   const pieces = piecesOf(assembly);
-  const fabrics = pieces.map((piece) => piece.fabric);
-  let shapes = pieces.map((piece) => piece.outline);
-  let best = picture(fabrics, shapes);
+  let best = picture(pieces, 0);
   let bestTurn: Turn = 0;
   for (const turn of [1, 2, 3] as const) {
-    shapes = shapes.map((shape) => shape.map(turned));
-    const text = picture(fabrics, shapes);
+    const text = picture(pieces, turn);
     if (text < best) [best, bestTurn] = [text, turn];
   }
   return { key: `${assembly.kind ?? 'part'}|${best}`, turn: bestTurn };
-}
-
-/**
- * @returns `congruence` for many assemblies and their parts, which are mostly the same ones moved: each is looked at once
- * by itself, whatever it is part of, and only what lies in a new way is compared in all its turns
- */
-export function congruences(): (assembly: Assembly) => Congruence {
-  const numbers = new Map<string, number>();
-  const known = new Map<Assembly, number>();
-  const found = new Map<number, Congruence>();
-  /** Equal for assemblies made of equal parts, lying alike. */
-  const numberOf = (node: Assembly): number => {
-    let number = known.get(node);
-    if (number !== undefined) return number;
-    const origin = node.outline[0]!;
-    const parts = node.parts.map((part) => `${numberOf(part)}@${outlineText([part.outline[0]!], origin, origin)}`);
-    const cloth = node.piece ? JSON.stringify(node.piece.fabric) : '';
-    const text = `${node.kind ?? ''}|${cloth}|${outlineText(node.outline, origin, origin)}|${parts.join(' ')}`;
-    number = numbers.get(text);
-    if (number === undefined) numbers.set(text, (number = numbers.size));
-    known.set(node, number);
-    return number;
-  };
-  return (assembly) => {
-    const number = numberOf(assembly);
-    let result = found.get(number);
-    if (!result) found.set(number, (result = congruence(assembly)));
-    return result;
-  };
 }
 
 /**

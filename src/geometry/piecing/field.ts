@@ -190,20 +190,7 @@ export function slantsInside(field: Field, i0: number, j0: number, i1: number, j
       }
     }
   }
-  return [...byLine].flatMap(([line, list]) => (list.length === 1 ? list : merged(list)).map(({ from, to }) => ({ from, to, line })));
-}
-
-/** @returns the boundaries that have something drawn strictly inside a rectangle of cells, and perhaps some that do not, in their order */
-export function boundariesIn(field: Field, i0: number, j0: number, i1: number, j1: number): readonly Boundary[] {
-  const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
-  const slanted = new Set<Line>();
-  for (let j = j0; j < j1; j++) {
-    for (let i = i0; i < i1; i++) for (const { line } of field.slants[i + j * (field.xs.length - 1)]!) slanted.add(line);
-  }
-  return [...field.boundaries.values()].filter(({ line }) => {
-    if (line.b === 0) return x0 < line.c && line.c < x1;
-    return line.a === 0 ? y0 < line.c && line.c < y1 : slanted.has(line);
-  });
+  return [...byLine].flatMap(([line, list]) => merged(list).map((s) => ({ ...s, line })));
 }
 
 /** @returns the label of a rectangle of cells known to be one piece of cloth */

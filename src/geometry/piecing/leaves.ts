@@ -5,7 +5,7 @@ import type { Label } from '../patchwork/patchwork.ts';
 import { recognise, type Rect, type Recognised } from './catalogue.ts';
 import type { UnitKind } from './assembly.ts';
 import type { ContentOf } from './content.ts';
-import { boundariesIn, clothAt, rectOf, slantsInside, type Field } from './field.ts';
+import { clothAt, rectOf, slantsInside, type Field } from './field.ts';
 import { freeCandidates, type Cells } from './clusters.ts';
 import { cutInOrder, searchFreely } from './free-search.ts';
 import type { LeafClass, Weights } from './price.ts';
@@ -55,7 +55,7 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
   const classes: LeafClass[] = [];
   const byKey = new Map<string, number>();
   const plain = new Map<string, number>();
-  const trees = new Map<number, Tree>();
+  const free = new Map<number, Tree>();
   const units = new Map<number, Recognised>();
 
   const classify = (leaf: LeafClass): number => {
@@ -112,10 +112,10 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
     const id = rectId(n, i0, j0, i1, j1);
     if (classOf[id]! >= 0) continue;
     const rect = rectOf(field, i0, j0, i1, j1);
-    const found = searchFreely(field.patchwork, boundariesIn(field, i0, j0, i1, j1), regionOf(rect), freePieceCost, FREE_BUDGET);
+    const found = searchFreely(field.patchwork, field.boundaries.values(), regionOf(rect), freePieceCost, FREE_BUDGET);
     if (!found || found.tree.form !== 'cut') continue;
     const tree: Tree = { ...found.tree, kind: 'free unit' };
-    trees.set(id, tree);
+    free.set(id, tree);
     const outlines = outlinesOf(tree);
     const templates = outlines.filter(needsTemplate).length;
     classOf[id] = unitClass({ i0, j0, i1, j1 }, 'free unit', { pieces: outlines.length, templates, corners: 0, rounds: roundsOf(tree) });
@@ -127,14 +127,9 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
     treeOf: (cells) => {
       const { i0, j0, i1, j1 } = cells;
       const id = rectId(n, i0, j0, i1, j1);
-      let tree = trees.get(id);
-      if (!tree) {
-        const recognised = units.get(id);
-        if (recognised) tree = unitTree(field, cells, recognised);
-        else tree = { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
-        trees.set(id, tree);
-      }
-      return tree;
+      const recognised = units.get(id);
+      if (recognised) return unitTree(field, cells, recognised);
+      return free.get(id) ?? { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
     },
   };
 }

@@ -1,7 +1,7 @@
-import { box, fromLeastCorner } from '../convex.ts';
+import { box, sameOutline } from '../convex.ts';
 import type { Point } from '../point.ts';
 import type { Assembly, Piece, Unit, UnitKind } from './assembly.ts';
-import { congruences, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
+import { congruence, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
 
 const KIND_ORDER: readonly UnitKind[] = [
   'half-square triangle',
@@ -24,7 +24,6 @@ const KIND_ORDER: readonly UnitKind[] = [
  * @returns the same assembly of the same pieces
  */
 export function alike(root: Assembly): Assembly {
-  const congruence = congruences();
   const first = new Map<string, { readonly assembly: Assembly; readonly turn: Turn }>();
   const walk = (node: Assembly, outermost: boolean): Assembly => {
     let own = node;
@@ -32,13 +31,9 @@ export function alike(root: Assembly): Assembly {
       const { key, turn } = congruence(node);
       const known = first.get(key);
       if (known) {
-        const pieces = byOutline(piecesOf(node));
+        const pieces = piecesOf(node);
         const placement = placementOnto(known.assembly, node, ((known.turn - turn + 4) % 4) as Turn);
-        own = copied(known.assembly, placement, (outline) => {
-          const piece = pieces.get(cornersText(outline));
-          if (!piece) throw new Error('a congruent unit has other pieces');
-          return piece;
-        });
+        own = copied(known.assembly, placement, (outline) => pieceWith(pieces, outline));
         return own;
       }
       own = { ...node, parts: node.parts.map((part) => walk(part, false)) };
@@ -50,10 +45,11 @@ export function alike(root: Assembly): Assembly {
   return walk(root, true);
 }
 
-const byOutline = (pieces: readonly Piece[]): ReadonlyMap<string, Piece> => new Map(pieces.map((piece) => [cornersText(piece.outline), piece]));
-
-/** @returns a text that only the same outline has, wherever it begins */
-const cornersText = (outline: readonly Point[]): string => fromLeastCorner(outline).map(({ x, y, w }) => `${x},${y},${w}`).join(' ');
+function pieceWith(pieces: readonly Piece[], outline: readonly Point[]): Piece {
+  const found = pieces.find((p) => sameOutline(p.outline, outline));
+  if (!found) throw new Error('a congruent unit has other pieces');
+  return found;
+}
 
 /** @returns A, B, … Z, AA, AB, … for 0, 1, … */
 export function unitLetter(index: number): string {
@@ -74,7 +70,6 @@ export function unitsOf(root: Assembly): readonly Unit[] {
     readonly area: number;
     readonly places: { assembly: Assembly; turn: Turn }[];
   }
-  const congruence = congruences();
   const found = new Map<string, Found>();
   const walk = (node: Assembly, outermost: boolean): void => {
     if (node.kind && !outermost) {
