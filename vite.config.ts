@@ -1,6 +1,8 @@
+import { readFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { parseBlock } from './src/files/block-file.ts';
 
 /**
  * The development server needs inline scripts and a socket, which the page's Content-Security-Policy refuses.
@@ -14,10 +16,28 @@ function withoutPolicyWhileDeveloping(): Plugin {
   };
 }
 
+/**
+ * The sampler's blocks go through the door when the app is built, so that the first one is there before the door is loaded.
+ * @returns a plugin by which `*.block.json?drawn` is the block in that file; a file with a fault fails the build
+ */
+function drawnBlocks(): Plugin {
+  return {
+    name: 'drawn-blocks',
+    async load(id) {
+      if (!id.endsWith('.block.json?drawn')) return null;
+      const file = id.slice(0, -'?drawn'.length);
+      this.addWatchFile(file);
+      const read = parseBlock(await readFile(file, 'utf8'));
+      if (!read.ok) throw new Error(`${file}: ${read.problem.sentence}`);
+      return { code: `export default ${JSON.stringify(read.value)};`, moduleType: 'js' };
+    },
+  };
+}
+
 export default defineConfig({
   // Relative, so that the built folder works from any path.
   base: './',
-  plugins: [react(), withoutPolicyWhileDeveloping()],
+  plugins: [react(), withoutPolicyWhileDeveloping(), drawnBlocks()],
   // The parts of Konva's core that the table uses.
   resolve: { alias: { 'konva/lib/Core.js': fileURLToPath(new URL('src/canvas/konva-core.ts', import.meta.url)) } },
   worker: { format: 'es' },

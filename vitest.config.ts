@@ -19,6 +19,8 @@ export default defineConfig({
           include: ['tests/e2e/**/*.test.ts'],
           globalSetup: ['tests/e2e/serve.ts'],
           fileParallelism: false,
+          // A browser on a loaded machine may stumble once; what fails twice is a fault. Vitest marks what was tried again.
+          retry: 1,
           testTimeout: 120_000,
           hookTimeout: 120_000,
         },

@@ -1,6 +1,5 @@
 import { useEffect, useRef, useState, type ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
-import type { Result } from '../measure/problem.ts';
 import { BlockPicture } from './BlockPicture.tsx';
 import { demoBlocks, type DemoBlock } from './demo-blocks.ts';
 import type { Acts } from './table.ts';
@@ -65,18 +64,19 @@ export function Drawings({ acts, kept, close }: {
 }
 
 function DemoCard({ demo, acts, close }: { readonly demo: DemoBlock; readonly acts: Acts; readonly close: () => void }): ReactNode {
-  const [read, setRead] = useState<Result<Block> | null>(null);
+  const [block, setBlock] = useState<Block | 'unreachable' | null>(null);
   useEffect(() => {
-    const sentence = `The block "${demo.title}" could not be fetched; check the connection and open the sampler again.`;
-    demo.open().then(setRead, () => setRead({ ok: false, problem: { code: 'unreachable', sentence } }));
+    demo.open().then(setBlock, () => setBlock('unreachable'));
   }, [demo]);
+  const drawn = block === 'unreachable' ? null : block;
   const take = (): void => {
-    if (!read) return;
-    if (read.ok) acts.open(read.value);
-    else acts.alarm(read.problem.sentence);
-    close();
+    if (block === 'unreachable') {
+      acts.alarm(`The block "${demo.title}" could not be fetched; check that the app is still being served and open the sampler again.`);
+    }
+    if (drawn) acts.open(drawn);
+    if (block) close();
   };
-  return <Card block={read?.ok ? read.value : null} title={read?.ok ? read.value.name : demo.title} take={take} />;
+  return <Card block={drawn} title={drawn?.name ?? demo.title} take={take} />;
 }
 
 function Card({ block, title, more, take }: {

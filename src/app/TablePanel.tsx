@@ -127,7 +127,7 @@ function DrawingInWords({ id, block }: { readonly id: string; readonly block: Bl
   const rows = useMemo(() => drawingInWords(cellFabrics(late), (fabric) => nameIn(late, fabric)), [late]);
   const asked = useMemo(() => askedInWords(late), [late]);
   return (
-    <div className="unseen">
+    <div className="unseen in-words" aria-busy={late !== block}>
       <p id={id}>
         Arrow keys move from cell to cell, Space lays cloth, Delete takes it up. {keysOf(CLOTH_TOOLS)} take up a tool, T turns it,
         1 to 9 take up a fabric. {keysOf(SEWING_TOOLS)} take up what tells how to sew: a seam, a patch kept whole, one unit, the seam

@@ -15,6 +15,7 @@ export function TopBar({ work, acts, openFile, kept }: {
 }): ReactNode {
   const chooser = useRef<HTMLInputElement>(null);
   const [asked, setAsked] = useState<'new' | 'drawings' | null>(null);
+  const save = (): void => void saveBlockFile(work.block).then((problem) => problem && acts.alarm(problem.sentence));
   return (
     <header className="top">
       <h1 className="wordmark">
@@ -40,7 +41,7 @@ export function TopBar({ work, acts, openFile, kept }: {
             if (file) openFile(file);
           }}
         />
-        <button type="button" className="plain" onClick={() => saveBlockFile(work.block)}>
+        <button type="button" className="plain" onClick={save}>
           <Save size={20} aria-hidden="true" /> Save
         </button>
         <button type="button" className="plain" onClick={() => setAsked('drawings')}>

@@ -1,13 +1,11 @@
 import type { Block } from '../block/block.ts';
-import { parseBlock } from '../files/block-file.ts';
-import type { Result } from '../measure/problem.ts';
 
-const files = import.meta.glob<string>('../../demo-blocks/*.block.json', { query: '?raw', import: 'default' });
+const files = import.meta.glob<Block>('../../demo-blocks/*.block.json', { query: '?drawn', import: 'default' });
 
 /** A block of the sampler, fetched when it is opened. */
 export interface DemoBlock {
   readonly title: string;
-  readonly open: () => Promise<Result<Block>>;
+  readonly open: () => Promise<Block>;
 }
 
 /** @returns "Harbour light" for "…/03-harbour-light.block.json" */
@@ -19,4 +17,4 @@ function titleOf(path: string): string {
 /** The sampler, in the order of the file names. */
 export const demoBlocks: readonly DemoBlock[] = Object.entries(files)
   .sort(([a], [b]) => (a < b ? -1 : 1))
-  .map(([path, fetchText]) => ({ title: titleOf(path), open: async () => parseBlock(await fetchText()) }));
+  .map(([path, open]) => ({ title: titleOf(path), open }));

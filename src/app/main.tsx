@@ -22,7 +22,7 @@ async function begunWork(autosave: Autosave | null): Promise<TakenUp> {
   const last = await bringIn(autosave).catch(() => undefined);
   if (last) return last;
   const demo = await demoBlocks[0]?.open().catch(() => undefined);
-  return { id: freshDrawing(), version: 0, work: begun(demo?.ok ? demo.value : firstBlock()) };
+  return { id: freshDrawing(), version: 0, work: begun(demo ?? firstBlock()) };
 }
 
 const autosave = await openAutosave().catch(() => null);

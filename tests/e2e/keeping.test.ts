@@ -86,11 +86,14 @@ describe('the sampler', () => {
   test('opens each of its blocks, with a proof that holds', async ({ page }) => {
     const open = page.getByRole('button', { name: 'Sampler' });
     await open.click();
+    await page.getByRole('dialog').getByRole('listitem').first().waitFor();
+    await eventually(() => page.locator('.card-picture:empty').count()).toBe(0);
     const names = await page.getByRole('dialog').getByRole('listitem').allTextContents();
     expect(names.length).toBeGreaterThan(3);
     await page.keyboard.press('Escape');
     for (const [i, name] of names.entries()) {
       await open.click();
+      await eventually(() => page.locator('.card-picture:empty').count()).toBe(0);
       await page.getByRole('dialog').getByRole('listitem').nth(i).getByRole('button').click();
       await eventually(() => sheet(page).getByRole('heading', { level: 2 }).textContent()).toBe(name);
       await sheetIsCurrent(page);

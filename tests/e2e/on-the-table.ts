@@ -83,7 +83,10 @@ export async function stroke(page: Page, ...points: readonly (readonly [number, 
 
 /** @returns the drawing as it is told to those who listen, a line for each row */
 export async function drawingInWords(page: Page): Promise<string[]> {
-  return page.locator('.table ol > li').allTextContents();
+  const inWords = page.locator('.table .in-words');
+  // The words follow the drawing when there is time.
+  await eventually(() => inWords.getAttribute('aria-busy')).toBe('false');
+  return inWords.locator('ol > li').allTextContents();
 }
 
 /** Waits until the sheet is that of the drawing on the table. */

@@ -89,7 +89,7 @@ describe('a file imports only from its own room or a lower floor', () => {
     ['its own room', 'src/geometry/piecing/tree.ts', "import { point } from '../point.ts';"],
     ['a lower floor', 'src/cutting/cut.ts', "import type { Rational } from '../measure/rational.ts';"],
     ['a package', 'src/app/main.tsx', "import { createRoot } from 'react-dom/client';"],
-    ['data from outside src', 'src/app/demo.ts', "import.meta.glob('../../demo-blocks/*.json', { query: '?raw' });"],
+    ['data from outside src', 'src/app/demo.ts', "import.meta.glob('../../demo-blocks/*.json', { query: '?drawn' });"],
     ['a style sheet beside it', 'src/app/main.tsx', "import './app.css';"],
     ['a path that is only written about', 'src/measure/surd.ts', "const a = '../app/store.ts'; // import { b } from '../app/store.ts';"],
     ['one door to a package', 'src/canvas/konva.ts', "export { Stage, Layer } from 'react-konva/lib/ReactKonvaCore';"],
