@@ -26,11 +26,24 @@ export interface Patch {
 /** A seam the designer asks for, also where it runs through one fabric. */
 export type DrawnSeam = readonly [LatticePoint, LatticePoint];
 
+/** What a block is drawn on. Grid units are equal; the cells between its lines need not be. */
+export interface Grid {
+  /** Grid units from left to right and from top to bottom. */
+  readonly columns: number;
+  readonly rows: number;
+  /**
+   * Where the upright lines between the cells lie, and the level ones, in grid units from the top-left corner: in order, the edges of
+   * the block left out. Absent where there is one after every grid unit.
+   */
+  readonly across?: readonly Rational[];
+  readonly down?: readonly Rational[];
+}
+
 /** The drawing, valid and exact. Made only by `files/` (from a file) or by the operations of this room (from another block). */
 export interface Block {
   readonly name: string;
   readonly finished: { readonly width: Rational; readonly height: Rational; readonly unit: LengthUnit };
-  readonly grid: { readonly columns: number; readonly rows: number };
+  readonly grid: Grid;
   /** Lattice steps to one grid unit: the common denominator of every coordinate. */
   readonly denominator: number;
   readonly fabrics: readonly Fabric[];
