@@ -1,6 +1,8 @@
 import { split, type Convex } from '../convex.ts';
 import { compareAlong, lineKey, lineThrough, meet, side, type Line, type Point } from '../point.ts';
+import { boundariesOf } from '../patchwork/boundaries.ts';
 import { labelsIn, type Patchwork } from '../patchwork/patchwork.ts';
+import { brokenWholes } from '../patchwork/wholes.ts';
 import { dividesWhole, regionKey, type Drawn } from './free-search.ts';
 import type { Tree } from './tree.ts';
 
@@ -52,7 +54,8 @@ export function leastPieces(patchwork: Patchwork, region: Convex, drawn: readonl
   const whole: Part = { region, edges, low: lowerBound(edges) };
   const wholes = patchwork.drawing.patches.some((patch) => patch.whole);
   const table = new Map<string, Known>();
-  let left = effort;
+  // The search takes a whole patch for one area; where one shows in several, it would leave out cuts between them and prove too much.
+  let left = wholes && brokenWholes(patchwork, boundariesOf(patchwork)).length > 0 ? 0 : effort;
 
   /** Finds a way with at most `limit` pieces; null when there is none. */
   const sew = (part: Part, limit: number): Known | null => {
