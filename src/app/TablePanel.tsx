@@ -2,7 +2,7 @@ import { useDeferredValue, useEffect, useId, useMemo, useState, type ReactNode }
 import { cellFabrics, cellInWords, drawingInWords } from '../canvas/cell-fabrics.ts';
 import { DrawingTable, type DrawingTableProps } from '../canvas/DrawingTable.tsx';
 import { knotInks } from '../canvas/draw-sewing.ts';
-import type { Pointing } from '../canvas/hand.ts';
+import type { Pointing } from '../canvas/hand/bench.ts';
 import { piecesUnder, pieceInks } from '../canvas/piece-ink.ts';
 import type { Block, LatticePoint } from '../block/block.ts';
 import { CLOTH_TOOLS, SEWING_TOOLS, type ToolLine } from '../canvas/tool.ts';
@@ -59,9 +59,9 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept }: {
     lay: acts.lay,
     foresee: acts.foresee,
     fill: acts.fill,
-    divide: (from, to) => setSaid(acts.divide(from, to)),
+    divide: (line) => setSaid(acts.divide(line)),
     keepWhole: (at) => setSaid(acts.keepWhole(at)),
-    pin: (pin, from, to) => setSaid(acts.pin(pin, from, to)),
+    pin: (pin, place) => setSaid(acts.pin(pin, place)),
     takeUpTool: acts.takeUpTool,
     say: setSaid,
     takeUpFabric: (id) => {

@@ -1,4 +1,5 @@
 import type { Block } from '../block/block.ts';
+import { cellsOf } from '../block/cells.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { formatLength } from '../measure/lengths.ts';
 import { rational } from '../measure/rational.ts';
@@ -11,12 +12,15 @@ const range = (one: string, many: string, from: number, to: number): string =>
 
 /** @returns where a pin lies: "between rows 2 and 3", "columns 1 to 2, row 4", else its two points */
 export function pinInWords({ denominator, grid }: Pick<Block, 'denominator' | 'grid'>, { pin, from, to }: Pin): string {
-  const [left, right] = [Math.min(from[0], to[0]) / denominator, Math.max(from[0], to[0]) / denominator];
-  const [top, bottom] = [Math.min(from[1], to[1]) / denominator, Math.max(from[1], to[1]) / denominator];
-  const onGrid = [left, right, top, bottom].every(Number.isInteger);
+  const cells = cellsOf(grid);
+  /** The number of the grid line through a place, −1 between lines. */
+  const line = (lines: readonly number[], place: number): number => lines.findIndex((each) => each * denominator === place * cells.denominator);
+  const [left, right] = [line(cells.across, Math.min(from[0], to[0])), line(cells.across, Math.max(from[0], to[0]))];
+  const [top, bottom] = [line(cells.down, Math.min(from[1], to[1])), line(cells.down, Math.max(from[1], to[1]))];
+  const onGrid = [left, right, top, bottom].every((each) => each >= 0);
   if (onGrid && pin === 'one unit') return `${range('column', 'columns', left, right)}, ${range('row', 'rows', top, bottom)}`;
-  if (onGrid && left === right && top === 0 && bottom === grid.rows) return `between columns ${left} and ${left + 1}`;
-  if (onGrid && top === bottom && left === 0 && right === grid.columns) return `between rows ${top} and ${top + 1}`;
+  if (onGrid && left === right && top === 0 && bottom === cells.down.length - 1) return `between columns ${left} and ${left + 1}`;
+  if (onGrid && top === bottom && left === 0 && right === cells.across.length - 1) return `between rows ${top} and ${top + 1}`;
   const point = ([x, y]: readonly [number, number]): string =>
     `${formatLength(rational(x, denominator))} across, ${formatLength(rational(y, denominator))} down`;
   return `from ${point(from)} to ${point(to)}`;

@@ -53,9 +53,9 @@ export interface Acts {
    * What is asked of the sewing. The three that a hand does by pointing answer with what they have done, in words to be said;
    * with none where it was refused.
    */
-  readonly divide: (from: GridPoint, to: GridPoint) => string;
+  readonly divide: (line: Stroke) => string;
   readonly keepWhole: (at: GridPoint) => string;
-  readonly pin: (pin: Pin['pin'], from: GridPoint, to: GridPoint) => string;
+  readonly pin: (pin: Pin['pin'], place: Stroke) => string;
   readonly unpin: (index: number) => void;
   /** Lets a patch be divided that was kept whole. */
   readonly free: (patch: number) => void;
@@ -73,9 +73,6 @@ export interface Acts {
   readonly letter: (lettered: boolean) => void;
   readonly alarm: (sentence: string | null) => void;
 }
-
-/** @returns a point of the half grid in whole steps */
-const inHalves = ([x, y]: GridPoint): readonly [number, number] => [x * 2, y * 2];
 
 /**
  * @returns the acts on a table
@@ -117,10 +114,10 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
       rest.settle();
     },
     fill: (at, fabric) => change('fill', (block) => fill(block, fabric, pointNear(at))),
-    divide: (from, to) =>
+    divide: ({ points: [from, to], denominator }) =>
       sew(
         'seam',
-        (block) => toggleSeam(block, [inHalves(from), inHalves(to)], 2),
+        (block) => toggleSeam(block, [from!, to!], denominator),
         (now, before) => (now.seams.length > before.seams.length ? 'Seam drawn.' : 'Seam taken away.'),
       ),
     keepWhole: (at) => {
@@ -135,10 +132,10 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
         ({ patches }) => `Patch ${index + 1} ${patches[index]?.whole ? 'is kept whole' : 'may be divided'}.`,
       );
     },
-    pin: (pin, from, to) =>
+    pin: (pin, { points: [from, to], denominator }) =>
       sew(
         pin,
-        (block) => togglePin(block, { pin, from: [from[0], from[1]], to: [to[0], to[1]] }, 1),
+        (block) => togglePin(block, { pin, from: from!, to: to! }, denominator),
         ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `Pin ${pins.length} set: ${pin}.` : 'Pin taken away.'),
       ),
     unpin: (index) => change(`remove pin ${index + 1}`, (block) => removePin(block, index)),

@@ -32,3 +32,15 @@ function steps(lines: readonly Rational[] | undefined, units: number, denominato
 export function countOf(grid: Grid): { readonly columns: number; readonly rows: number } {
   return { columns: (grid.across?.length ?? grid.columns - 1) + 1, rows: (grid.down?.length ?? grid.rows - 1) + 1 };
 }
+
+/** @returns the cell between two lines that holds a place, in grid units; −1 before the first line, the number of cells from the last on */
+export function indexOf(lines: readonly number[], denominator: number, at: number): number {
+  const steps = at * denominator;
+  let [low, high] = [-1, lines.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if (lines[middle]! <= steps) low = middle;
+    else high = middle - 1;
+  }
+  return low;
+}

@@ -1,3 +1,5 @@
+import type { LatticePoint } from './block.ts';
+import type { Cells } from './cells.ts';
 import type { Stroke } from './painting.ts';
 
 /*
@@ -10,37 +12,60 @@ export type Corner = 'top left' | 'top right' | 'bottom right' | 'bottom left';
 /** A cell's side; a quarter-cell triangle has its long side there and its tip at the cell's centre. */
 export type Side = 'top' | 'right' | 'bottom' | 'left';
 
-/** Corners clockwise from the top left, in half cells. */
-const CORNERS = [[0, 0], [2, 0], [2, 2], [0, 2]] as const;
+/** Corners clockwise from the top left: whether right, whether below. */
+const CORNERS = [[0, 0], [1, 0], [1, 1], [0, 1]] as const;
 const CORNER_NAMES: readonly Corner[] = ['top left', 'top right', 'bottom right', 'bottom left'];
 const SIDE_NAMES: readonly Side[] = ['top', 'right', 'bottom', 'left'];
 
-const inCell = (column: number, row: number, points: readonly (readonly [number, number])[]): Stroke => ({
-  denominator: 2,
-  points: points.map(([x, y]) => [2 * column + x, 2 * row + y] as const),
-});
+/** Cells of one grid unit each, wherever they are. */
+const EVEN: (column: number, row: number) => Box = (column, row) => ({ denominator: 1, x: [column, column + 1], y: [row, row + 1] });
 
-/** @returns the rectangle of cells between two cells, both included, whichever comes first */
-export function cellsBetween(column: number, row: number, otherColumn: number, otherRow: number): Stroke {
-  const [left, right] = [Math.min(column, otherColumn), Math.max(column, otherColumn) + 1];
-  const [top, bottom] = [Math.min(row, otherRow), Math.max(row, otherRow) + 1];
-  return { denominator: 1, points: [[left, top], [right, top], [right, bottom], [left, bottom]] };
+/** Where a cell lies: its lines in steps of 1/denominator of a grid unit. */
+interface Box {
+  readonly denominator: number;
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+}
+
+function boxOf(column: number, row: number, cells: Cells | undefined): Box {
+  if (!cells) return EVEN(column, row);
+  const { denominator, across, down } = cells;
+  return { denominator, x: [across[column]!, across[column + 1]!], y: [down[row]!, down[row + 1]!] };
+}
+
+const corner = ({ x, y }: Box, at: number): LatticePoint => {
+  const [right, below] = CORNERS[at % 4]!;
+  return [x[right], y[below]];
+};
+
+/**
+ * @param cells where not every cell is a grid unit wide and high
+ * @returns the rectangle of cells between two cells, both included, whichever comes first
+ */
+export function cellsBetween(column: number, row: number, otherColumn: number, otherRow: number, cells?: Cells): Stroke {
+  const first = boxOf(Math.min(column, otherColumn), Math.min(row, otherRow), cells);
+  const last = boxOf(Math.max(column, otherColumn), Math.max(row, otherRow), cells);
+  const box: Box = { denominator: first.denominator, x: [first.x[0], last.x[1]], y: [first.y[0], last.y[1]] };
+  return { denominator: box.denominator, points: [0, 1, 2, 3].map((at) => corner(box, at)) };
 }
 
 /** @returns a whole cell */
-export const cell = (column: number, row: number): Stroke => cellsBetween(column, row, column, row);
+export const cell = (column: number, row: number, cells?: Cells): Stroke => cellsBetween(column, row, column, row, cells);
 
 /** @returns the half of a cell that holds one of its corners, cut off by the diagonal between that corner's neighbours */
-export function halfCell(column: number, row: number, corner: Corner): Stroke {
-  const at = CORNER_NAMES.indexOf(corner);
-  const { points } = inCell(column, row, [CORNERS[(at + 3) % 4]!, CORNERS[at]!, CORNERS[(at + 1) % 4]!]);
-  return { denominator: 1, points: points.map(([x, y]) => [x / 2, y / 2] as const) };
+export function halfCell(column: number, row: number, held: Corner, cells?: Cells): Stroke {
+  const box = boxOf(column, row, cells);
+  const at = CORNER_NAMES.indexOf(held);
+  return { denominator: box.denominator, points: [corner(box, at + 3), corner(box, at), corner(box, at + 1)] };
 }
 
 /** @returns the quarter of a cell between one of its sides and its centre */
-export function quarterCell(column: number, row: number, side: Side): Stroke {
+export function quarterCell(column: number, row: number, side: Side, cells?: Cells): Stroke {
+  const box = boxOf(column, row, cells);
   const at = SIDE_NAMES.indexOf(side);
-  return inCell(column, row, [CORNERS[at]!, CORNERS[(at + 1) % 4]!, [1, 1]]);
+  const doubled = (point: LatticePoint): LatticePoint => [point[0] * 2, point[1] * 2];
+  const centre: LatticePoint = [box.x[0] + box.x[1], box.y[0] + box.y[1]];
+  return { denominator: box.denominator * 2, points: [doubled(corner(box, at)), doubled(corner(box, at + 1)), centre] };
 }
 
 /**

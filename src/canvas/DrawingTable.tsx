@@ -1,10 +1,12 @@
 import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
+import { countOf } from '../block/cells.ts';
 import { toNumber } from '../measure/rational.ts';
 import type { KnotInk } from './draw-sewing.ts';
 import { createEasel } from './easel.ts';
-import { createHand, type Deeds } from './hand.ts';
+import type { Deeds } from './hand/bench.ts';
+import { createHand } from './hand/hand.ts';
 import { inkColorsOf } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
 import { tapeFor } from './ruler-marks.ts';
@@ -36,6 +38,7 @@ export interface DrawingTableProps {
 export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, describedBy, deeds }: DrawingTableProps): ReactNode {
   const element = useRef<HTMLDivElement>(null);
   const room = useRoom(element);
+  const count = countOf(block.grid);
   const dark = useDarkness();
   const easel = useMemo(createEasel, []);
   const { view, tapeText } = useMemo(() => {
@@ -53,9 +56,9 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, 
         lay: (strokes, id) => now.current.deeds.lay(strokes, id),
         foresee: (strokes, id) => now.current.deeds.foresee(strokes, id),
         fill: (at, id) => now.current.deeds.fill(at, id),
-        divide: (from, to) => now.current.deeds.divide(from, to),
+        divide: (line) => now.current.deeds.divide(line),
         keepWhole: (at) => now.current.deeds.keepWhole(at),
-        pin: (pin, from, to) => now.current.deeds.pin(pin, from, to),
+        pin: (pin, line) => now.current.deeds.pin(pin, line),
         takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
         takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
         point: (at) => now.current.deeds.point(at),
@@ -98,11 +101,12 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, 
       tabIndex={0}
       role="application"
       aria-roledescription="drawing table"
-      aria-label={`${block.name}, ${block.grid.columns} by ${block.grid.rows} cells`}
+      aria-label={`${block.name}, ${count.columns} by ${count.rows} cells`}
       aria-describedby={describedBy}
       data-lit={litPieces.length}
       data-patches={block.patches.length}
       data-knot={knot.map(({ number }) => number).join(' ')}
+      data-grid={`${block.grid.columns} ${block.grid.rows}`}
       data-view={`${view.left} ${view.top} ${view.width} ${view.height}`}
       onKeyDown={onKeyDown}
       onFocus={() => hand.focus(element.current?.matches(':focus-visible') ?? false)}

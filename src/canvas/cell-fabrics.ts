@@ -1,8 +1,11 @@
 import type { Block } from '../block/block.ts';
+import { cellsOf } from '../block/cells.ts';
 import { boundsOf } from '../block/outline.ts';
 import { patchAt } from '../block/patches.ts';
 import type { Point } from '../geometry/point.ts';
+import { nearestCellTo } from './stride.ts';
 import { CORNERS, SIDES } from './tool.ts';
+import { gridPointIn } from './view.ts';
 
 /** Which fabric shows in the middle of each quarter of each cell: top, right, bottom, left. Ids of fabrics, four to a cell, row by row. */
 export interface CellFabrics {
@@ -31,17 +34,22 @@ function inside(points: readonly (readonly [number, number])[], x: number, y: nu
  */
 export function cellFabrics(block: Block, only?: readonly [number, number]): CellFabrics {
   const { denominator, ground } = block;
+  const cells = cellsOf(block.grid);
   const [firstColumn, firstRow] = only ?? [0, 0];
-  const columns = only ? 1 : block.grid.columns;
-  const rows = only ? 1 : block.grid.rows;
+  const [endColumn, endRow] = only ? [firstColumn + 1, firstRow + 1] : [cells.across.length - 1, cells.down.length - 1];
+  const columns = endColumn - firstColumn;
+  const rows = endRow - firstRow;
   const quarters = new Array<string>(columns * rows * 4).fill(ground);
   for (const patch of block.patches) {
-    const points = patch.points.map(([x, y]) => [x / denominator - firstColumn, y / denominator - firstRow] as const);
+    const points = patch.points.map(([x, y]) => [x / denominator, y / denominator] as const);
     const { left, top, right, bottom } = boundsOf(points);
-    for (let row = Math.max(0, Math.floor(top)); row < Math.min(rows, Math.ceil(bottom)); row++) {
-      for (let column = Math.max(0, Math.floor(left)); column < Math.min(columns, Math.ceil(right)); column++) {
+    const from = nearestCellTo(cells, [left, top]);
+    const to = nearestCellTo(cells, [right, bottom]);
+    for (let row = Math.max(firstRow, from[1]); row < Math.min(endRow, to[1] + 1); row++) {
+      for (let column = Math.max(firstColumn, from[0]); column < Math.min(endColumn, to[0] + 1); column++) {
         QUARTER_MIDDLES.forEach(([u, v], quarter) => {
-          if (inside(points, column + u, row + v)) quarters[(row * columns + column) * 4 + quarter] = patch.fabric;
+          const [x, y] = gridPointIn(cells, { column, row, u, v });
+          if (inside(points, x, y)) quarters[((row - firstRow) * columns + column - firstColumn) * 4 + quarter] = patch.fabric;
         });
       }
     }

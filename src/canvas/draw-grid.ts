@@ -6,7 +6,8 @@ import { pixelOf, type View } from './view.ts';
 
 /** A mark on the tape, ready to be written. */
 export interface TapeMark {
-  readonly cell: number;
+  /** Grid units from the beginning of the tape. */
+  readonly at: number;
   readonly label: string;
 }
 
@@ -30,28 +31,30 @@ export function drawCloth(pen: Pen, view: View, ink: InkColors, picture: HTMLCan
 
 /** Draws the grid over the cloth: a dark and a light hair side by side, so that it shows on any fabric. */
 export function drawGrid(pen: Pen, view: View): void {
-  const { left, top, width, height, columns, rows } = view;
+  const { left, top, width, height, cells } = view;
+  const upright = inner(cells.across).map((line) => Math.round(pixelOf(view, line / cells.denominator, 0)[0]));
+  const level = inner(cells.down).map((line) => Math.round(pixelOf(view, 0, line / cells.denominator)[1]));
   const lines = (shift: number): void => {
     pen.beginPath();
-    for (let column = 1; column < columns; column++) {
-      const x = Math.round(left + (column * width) / columns) + shift;
-      pen.moveTo(x, top);
-      pen.lineTo(x, top + height);
+    for (const x of upright) {
+      pen.moveTo(x + shift, top);
+      pen.lineTo(x + shift, top + height);
     }
-    for (let row = 1; row < rows; row++) {
-      const y = Math.round(top + (row * height) / rows) + shift;
-      pen.moveTo(left, y);
-      pen.lineTo(left + width, y);
+    for (const y of level) {
+      pen.moveTo(left, y + shift);
+      pen.lineTo(left + width, y + shift);
     }
     pen.stroke();
   };
-  const dense = Math.min(width / columns, height / rows) < 9;
+  const dense = Math.min(width / (upright.length + 1), height / (level.length + 1)) < 9;
   pen.lineWidth = 1;
   pen.strokeStyle = dense ? 'rgb(0 0 0 / 12%)' : 'rgb(0 0 0 / 20%)';
   lines(0.5);
   pen.strokeStyle = dense ? 'rgb(255 255 255 / 14%)' : 'rgb(255 255 255 / 26%)';
   lines(1.5);
 }
+
+const inner = (lines: readonly number[]): readonly number[] => lines.slice(1, -1);
 
 /** Draws the seams the designer asked for, as a running stitch. Ends in grid units. */
 export function drawSeams(pen: Pen, view: View, ink: InkColors, seams: readonly (readonly [GridPoint, GridPoint])[]): void {
@@ -79,23 +82,23 @@ export function drawTape(pen: Pen, view: View, ink: InkColors, font: string, alo
   pen.lineWidth = 1;
   pen.font = font;
   pen.beginPath();
-  for (const { cell } of along) {
-    const x = Math.round(view.left + (cell * view.width) / view.columns) + 0.5;
+  for (const { at } of along) {
+    const x = Math.round(view.left + (at * view.width) / view.columns) + 0.5;
     pen.moveTo(x, view.top - GAP / 2);
     pen.lineTo(x, view.top - GAP / 2 - TICK);
   }
-  for (const { cell } of down) {
-    const y = Math.round(view.top + (cell * view.height) / view.rows) + 0.5;
+  for (const { at } of down) {
+    const y = Math.round(view.top + (at * view.height) / view.rows) + 0.5;
     pen.moveTo(view.left - GAP / 2, y);
     pen.lineTo(view.left - GAP / 2 - TICK, y);
   }
   pen.stroke();
   pen.textAlign = 'center';
   pen.textBaseline = 'alphabetic';
-  for (const { cell, label } of along) pen.fillText(label, pixelOf(view, cell, 0)[0], view.top - GAP - TICK);
+  for (const { at, label } of along) pen.fillText(label, pixelOf(view, at, 0)[0], view.top - GAP - TICK);
   pen.textAlign = 'right';
   pen.textBaseline = 'middle';
-  for (const { cell, label } of down) pen.fillText(label, view.left - GAP - TICK, pixelOf(view, 0, cell)[1]);
+  for (const { at, label } of down) pen.fillText(label, view.left - GAP - TICK, pixelOf(view, 0, at)[1]);
 }
 
 /** Radius of the smallest disc that a letter can be read on, in pixels. */

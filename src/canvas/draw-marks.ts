@@ -8,9 +8,9 @@ type Pen = CanvasRenderingContext2D;
 /** Everything that lies on top of the drawing for a moment and is not part of it. */
 export interface Marks {
   /** What a click or a key would lay now. */
-  readonly ghost: { readonly outline: GridOutline; readonly color: string } | null;
-  /** What a click or a key would ask of the sewing now: a line, or an outline of three corners and more. */
-  readonly basting: GridOutline | null;
+  readonly ghost: { readonly outlines: readonly GridOutline[]; readonly color: string } | null;
+  /** What a click or a key would ask of the sewing now: lines, or outlines of three corners and more. */
+  readonly basting: readonly GridOutline[] | null;
   /** The cell the keyboard is at. */
   readonly cursor: readonly [number, number] | null;
   /** Corners of an outline begun, and the point the next corner would take. */
@@ -62,7 +62,7 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
   drawLit(pen, view, ink, marks.lit);
   if (marks.ghost) {
     pen.beginPath();
-    trace(pen, view, marks.ghost.outline);
+    for (const outline of marks.ghost.outlines) trace(pen, view, outline);
     pen.globalAlpha = 0.72;
     pen.fillStyle = marks.ghost.color;
     pen.fill();
@@ -80,8 +80,10 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
   }
   if (marks.basting) drawBasting(pen, view, ink, marks.basting);
   if (marks.cursor) {
-    const [left, top] = pixelOf(view, marks.cursor[0], marks.cursor[1]);
-    const [right, bottom] = pixelOf(view, marks.cursor[0] + 1, marks.cursor[1] + 1);
+    const [column, row] = marks.cursor;
+    const { across, down, denominator } = view.cells;
+    const [left, top] = pixelOf(view, across[column]! / denominator, down[row]! / denominator);
+    const [right, bottom] = pixelOf(view, across[column + 1]! / denominator, down[row + 1]! / denominator);
     pen.beginPath();
     pen.rect(left, top, right - left, bottom - top);
     pen.lineJoin = 'miter';
@@ -90,12 +92,15 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
   drawOutlineBegun(pen, view, ink, marks.corners, marks.next);
 }
 
-function drawBasting(pen: Pen, view: View, ink: InkColors, outline: GridOutline): void {
+function drawBasting(pen: Pen, view: View, ink: InkColors, outlines: readonly GridOutline[]): void {
   pen.beginPath();
-  if (outline.length > 2) {
-    trace(pen, view, outline);
-  } else {
-    for (const [x, y] of outline) pen.lineTo(...pixelOf(view, x, y));
+  for (const outline of outlines) {
+    if (outline.length > 2) {
+      trace(pen, view, outline);
+    } else {
+      pen.moveTo(...pixelOf(view, ...outline[0]!));
+      pen.lineTo(...pixelOf(view, ...outline[1]!));
+    }
   }
   pen.lineJoin = 'round';
   pen.strokeStyle = ink.paper;

@@ -87,9 +87,9 @@ export function createEasel(): Easel {
       const inGridUnits = ([x, y]: readonly [number, number]): GridPoint => [x / denominator, y / denominator];
       drawWholes(pen, view, ink, block);
       drawSeams(pen, view, ink, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
-      const label = ({ cell, length }: RulerMark): TapeMark => ({ cell, label: printLength(length, finished.unit, 'bare') });
-      const along = rulerMarks(finished.width, grid.columns, view.width, APART_ALONG * canvas.tapeText).map(label);
-      const down = rulerMarks(finished.height, grid.rows, view.height, APART_DOWN * canvas.tapeText).map(label);
+      const label = ({ at, length }: RulerMark): TapeMark => ({ at, label: printLength(length, finished.unit, 'bare') });
+      const along = rulerMarks(finished.width, grid.columns, grid.across, view.width, APART_ALONG * canvas.tapeText).map(label);
+      const down = rulerMarks(finished.height, grid.rows, grid.down, view.height, APART_DOWN * canvas.tapeText).map(label);
       drawTape(pen, view, ink, `${canvas.tapeText}px ${font}`, along, down);
       if (letters) drawLetters(pen, view, pieces, letters, font);
       drawKnot(pen, view, ink, knot, font);

@@ -1,6 +1,7 @@
+import { indexOf, type Cells } from '../block/cells.ts';
 import type { Stroke } from '../block/painting.ts';
 import { cell, cellsBetween, halfCell, quarterCell } from '../block/patch-shapes.ts';
-import { cellsPassed, type Cell } from './stride.ts';
+import { cellsPassed, nearestCellTo, type Cell } from './stride.ts';
 import { CORNERS, SIDES, type Tool, type Turn } from './tool.ts';
 
 /** A point in grid units from the block's top-left corner, for ink and for pointing. */
@@ -12,19 +13,34 @@ export const outlineOf = ({ points, denominator }: Stroke): GridOutline =>
   points.map(([x, y]) => [x / denominator, y / denominator] as const);
 
 /** @returns what a tool lays in one cell: all of it, the half in a corner, the quarter at a side */
-export function strokeInCell(tool: Tool, [column, row]: Cell, turn: Turn): Stroke {
-  if (tool === 'half') return halfCell(column, row, CORNERS[turn]);
-  if (tool === 'quarter') return quarterCell(column, row, SIDES[turn]);
-  return cell(column, row);
+export function strokeInCell(cells: Cells, tool: Tool, [column, row]: Cell, turn: Turn): Stroke {
+  if (tool === 'half') return halfCell(column, row, CORNERS[turn], cells);
+  if (tool === 'quarter') return quarterCell(column, row, SIDES[turn], cells);
+  return cell(column, row, cells);
 }
 
 /** @returns the rectangle that two cells span */
-export const rectangleBetween = (a: Cell, b: Cell): Stroke => cellsBetween(...a, ...b);
+export const rectangleBetween = (cells: Cells, a: Cell, b: Cell): Stroke => cellsBetween(...a, ...b, cells);
 
-/** @returns the half-grid point nearest to a place, inside the block */
-export function snapToHalfGrid([x, y]: readonly [number, number], columns: number, rows: number): GridPoint {
-  const snap = (value: number, most: number): number => Math.min(most, Math.max(0, Math.round(value * 2) / 2));
-  return [snap(x, columns), snap(y, rows)];
+/** @returns the place nearest to another on the block where lines of the grid, or lines half way between them, cross */
+export function snapToHalfGrid(cells: Cells, [x, y]: GridPoint): GridPoint {
+  const snap = (lines: readonly number[], at: number): number => {
+    const steps = Math.min(lines.at(-1)!, Math.max(0, at * cells.denominator));
+    const i = Math.min(lines.length - 2, indexOf(lines, 1, steps));
+    const [low, high] = [lines[i]!, lines[i + 1]!];
+    return (low + (Math.round((2 * (steps - low)) / (high - low)) * (high - low)) / 2) / cells.denominator;
+  };
+  return [snap(cells.across, x), snap(cells.down, y)];
+}
+
+/** @returns the next such place from one of them on, `dx` across and `dy` down */
+export function stepOnHalfGrid(cells: Cells, [x, y]: GridPoint, dx: number, dy: number): GridPoint {
+  const step = (lines: readonly number[], at: number, by: number): number => {
+    const places = lines.flatMap((line, i) => (i === 0 ? [line] : [(lines[i - 1]! + line) / 2, line])).map((line) => line / cells.denominator);
+    const here = places.findLastIndex((place) => place <= at);
+    return places[Math.min(places.length - 1, Math.max(0, here + by))]!;
+  };
+  return [step(cells.across, x, dx), step(cells.down, y, dy)];
 }
 
 /** A cell tool drawn over the table in one go: every cell it passes gets one patch, all turned alike. */
@@ -37,28 +53,22 @@ export interface Sweep {
 }
 
 /** @returns a sweep that has laid its first patch in the cell under a point of the grid */
-export function beginSweep(tool: Tool, turn: Turn, at: GridPoint): Sweep {
-  const first: Cell = [Math.floor(at[0]), Math.floor(at[1])];
-  return { tool, turn, strokes: [strokeInCell(tool, first, turn)], last: at, passed: new Set([first.join()]) };
+export function beginSweep(cells: Cells, tool: Tool, turn: Turn, at: GridPoint): Sweep {
+  const first = nearestCellTo(cells, at);
+  return { tool, turn, strokes: [strokeInCell(cells, tool, first, turn)], last: at, passed: new Set([first.join()]) };
 }
 
 /** @returns the sweep drawn on to a point of the grid, and what that added; cells beside the block are left out */
-export function extendSweep(
-  sweep: Sweep,
-  to: GridPoint,
-  grid: { readonly columns: number; readonly rows: number },
-): { readonly sweep: Sweep; readonly added: readonly Stroke[] } {
-  const cells = cellsPassed(sweep.last, to).filter(
-    ([column, row]) => column >= 0 && row >= 0 && column < grid.columns && row < grid.rows && !sweep.passed.has(`${column},${row}`),
-  );
-  if (cells.length === 0) return { sweep: { ...sweep, last: to }, added: [] };
-  const added = cells.map((each) => strokeInCell(sweep.tool, each, sweep.turn));
+export function extendSweep(cells: Cells, sweep: Sweep, to: GridPoint): { readonly sweep: Sweep; readonly added: readonly Stroke[] } {
+  const fresh = cellsPassed(cells, sweep.last, to).filter((each) => !sweep.passed.has(each.join()));
+  if (fresh.length === 0) return { sweep: { ...sweep, last: to }, added: [] };
+  const added = fresh.map((each) => strokeInCell(cells, sweep.tool, each, sweep.turn));
   return {
     sweep: {
       ...sweep,
       last: to,
       strokes: [...sweep.strokes, ...added],
-      passed: new Set([...sweep.passed, ...cells.map((each) => each.join())]),
+      passed: new Set([...sweep.passed, ...fresh.map((each) => each.join())]),
     },
     added,
   };
@@ -73,35 +83,40 @@ export function addCorner(outline: GridOutline, corner: GridPoint): GridOutline 
   return [...outline, corner];
 }
 
-/** @returns what a closed outline of half-grid corners lays; whether it is an outline at all is for the painting to say */
-export const strokeAlong = (corners: GridOutline): Stroke => ({ denominator: 2, points: corners.map(([x, y]) => [x * 2, y * 2] as const) });
+/** @returns places of the half grid as exact points; whether they are an outline, or a line, is for the drawing to say */
+export const strokeAlong = ({ denominator }: Cells, places: GridOutline): Stroke => ({
+  denominator: 2 * denominator,
+  points: places.map(([x, y]) => [Math.round(x * 2 * denominator), Math.round(y * 2 * denominator)] as const),
+});
 
 /**
  * @param side of a cell
  * @returns the grid line along it right across the block, from left to right or from top to bottom; null for an edge of the block
  */
-export function lineAlong(
-  [column, row]: Cell,
-  side: Turn,
-  { columns, rows }: { readonly columns: number; readonly rows: number },
-): readonly [GridPoint, GridPoint] | null {
-  const upright = side % 2 === 1;
-  const at = upright ? column + (side === 1 ? 1 : 0) : row + (side === 2 ? 1 : 0);
-  if (at <= 0 || at >= (upright ? columns : rows)) return null;
-  return upright ? [[at, 0], [at, rows]] : [[0, at], [columns, at]];
+export function lineAlong(cells: Cells, [column, row]: Cell, side: Turn): Stroke | null {
+  return side % 2 === 1 ? lineAt(cells, 'upright', column + (side === 1 ? 1 : 0)) : lineAt(cells, 'level', row + (side === 2 ? 1 : 0));
 }
 
 /** @returns the grid line right across the block that lies nearest to a place; null where the block has one cell only */
-export function lineNear(
-  [x, y]: GridPoint,
-  { columns, rows }: { readonly columns: number; readonly rows: number },
-): readonly [GridPoint, GridPoint] | null {
-  const inner = (value: number, cells: number): number => Math.min(cells - 1, Math.max(1, Math.round(value)));
-  const [column, row] = [inner(x, columns), inner(y, rows)];
-  const across = columns > 1 ? Math.abs(x - column) : Infinity;
-  const down = rows > 1 ? Math.abs(y - row) : Infinity;
-  if (across === Infinity && down === Infinity) return null;
-  return across < down ? [[column, 0], [column, rows]] : [[0, row], [columns, row]];
+export function lineNear(cells: Cells, [x, y]: GridPoint): Stroke | null {
+  const nearest = (lines: readonly number[], at: number): { readonly line: number; readonly far: number } => {
+    let found = { line: 0, far: Infinity };
+    for (let line = 1; line < lines.length - 1; line++) {
+      const far = Math.abs(lines[line]! - at * cells.denominator);
+      if (far < found.far) found = { line, far };
+    }
+    return found;
+  };
+  const [upright, level] = [nearest(cells.across, x), nearest(cells.down, y)];
+  return upright.far < level.far ? lineAt(cells, 'upright', upright.line) : lineAt(cells, 'level', level.line);
+}
+
+function lineAt({ across, down, denominator }: Cells, way: 'upright' | 'level', line: number): Stroke | null {
+  const lines = way === 'upright' ? across : down;
+  if (line <= 0 || line >= lines.length - 1) return null;
+  const at = lines[line]!;
+  const points = way === 'upright' ? ([[at, 0], [at, down.at(-1)!]] as const) : ([[0, at], [across.at(-1)!, at]] as const);
+  return { denominator, points };
 }
 
 const isForward = (a: GridPoint, b: GridPoint, c: GridPoint): boolean =>

@@ -1,23 +1,32 @@
 import type { Block } from '../block/block.ts';
 import { printLength } from '../measure/lengths.ts';
-import { multiply, rational, type Rational } from '../measure/rational.ts';
+import { divide, multiply, rational, toNumber, type Rational } from '../measure/rational.ts';
 import type { Margins } from './view.ts';
 
-/** A mark on the tape along an edge of the drawing: how many cells from its beginning, and the finished length there. */
+/** A mark on the tape along an edge of the drawing: how many grid units from its beginning, and the finished length there. */
 export interface RulerMark {
-  readonly cell: number;
+  readonly at: number;
   readonly length: Rational;
 }
 
 /**
- * @returns marks for the tape along an edge of `cells` cells and finished length `length`, both ends included, no two closer than
- * `apart` pixels where the edge is drawn `pixels` long
+ * @param length finished, of the edge
+ * @param units how many grid units it has
+ * @param lines where the cells' lines meet it, in grid units, its ends left out; absent where there is one after every unit
+ * @returns marks for the tape along the edge, both ends included, no two closer than `apart` pixels where it is drawn `pixels` long
  */
-export function rulerMarks(length: Rational, cells: number, pixels: number, apart: number): RulerMark[] {
-  const between = pixels / cells;
-  const divisors = Array.from({ length: cells }, (_, i) => i + 1).filter((n) => cells % n === 0);
-  const every = divisors.find((n) => n * between >= apart) ?? cells;
-  return Array.from({ length: cells / every + 1 }, (_, i) => ({ cell: i * every, length: multiply(length, rational(i * every, cells)) }));
+export function rulerMarks(length: Rational, units: number, lines: readonly Rational[] | undefined, pixels: number, apart: number): RulerMark[] {
+  const mark = (at: Rational): RulerMark => ({ at: toNumber(at), length: multiply(length, divide(at, rational(units))) });
+  if (!lines) {
+    const divisors = Array.from({ length: units }, (_, i) => i + 1).filter((n) => units % n === 0);
+    const every = divisors.find((n) => (n * pixels) / units >= apart) ?? units;
+    return Array.from({ length: units / every + 1 }, (_, i) => mark(rational(i * every)));
+  }
+  const between = (a: RulerMark, b: RulerMark): number => ((b.at - a.at) * pixels) / units;
+  const [first, last] = [mark(rational(0)), mark(rational(units))];
+  const marks = [first];
+  for (const each of lines.map(mark)) if (between(marks.at(-1)!, each) >= apart && between(each, last) >= apart) marks.push(each);
+  return [...marks, last];
 }
 
 /** Length of a mark on the tape, and the space at both its ends together, in CSS pixels. */
@@ -46,7 +55,7 @@ export interface Tape {
 export function tapeFor(block: Pick<Block, 'finished' | 'grid'>, width: number, pageText: number): Tape {
   const text = pageText * (width < NARROW * pageText ? SMALL_TAPE_TEXT : TAPE_TEXT);
   const { finished, grid } = block;
-  const lengths = Array.from({ length: grid.rows + 1 }, (_, row) => multiply(finished.height, rational(row, grid.rows)));
-  const longest = Math.max(...lengths.map((length) => printLength(length, finished.unit, 'bare').length));
+  const marks = rulerMarks(finished.height, grid.rows, grid.down, Infinity, 0);
+  const longest = Math.max(...marks.map(({ length }) => printLength(length, finished.unit, 'bare').length));
   return { text, margins: { left: Math.round(longest * FIGURE * text) + TICK + GAP, top: Math.round(text) + TICK + GAP + 4, free: 14 } };
 }

@@ -1,33 +1,46 @@
+import { indexOf, type Cells } from '../block/cells.ts';
+
 /** A cell of the grid: column, row. */
 export type Cell = readonly [number, number];
 
+/** @returns the cell under a place given in grid units; beside the block, its column or row is −1 or their number */
+export const cellUnder = ({ across, down, denominator }: Cells, [x, y]: readonly [number, number]): Cell => [
+  indexOf(across, denominator, x),
+  indexOf(down, denominator, y),
+];
+
+/** @returns the cell under a place given in grid units, or the nearest one on the block */
+export function nearestCellTo(cells: Cells, at: readonly [number, number]): Cell {
+  const [column, row] = cellUnder(cells, at);
+  return [Math.min(cells.across.length - 2, Math.max(0, column)), Math.min(cells.down.length - 2, Math.max(0, row))];
+}
+
 /**
- * @returns the cells a straight stroke between two points passes, in order, so that a fast hand skips none.
- * Points in grid units; the walk crosses one grid line at a time (Amanatides and Woo, "A fast voxel traversal algorithm for
- * ray tracing", Eurographics 1987). For pointing only.
+ * @returns the cells of the block that a straight stroke between two places passes, in order, so that a fast hand skips none.
+ * Places in grid units. For pointing only.
  */
-export function cellsPassed(from: readonly [number, number], to: readonly [number, number]): Cell[] {
-  let [column, row] = [Math.floor(from[0]), Math.floor(from[1])];
-  const [lastColumn, lastRow] = [Math.floor(to[0]), Math.floor(to[1])];
-  const dx = to[0] - from[0];
-  const dy = to[1] - from[1];
-  const stepX = Math.sign(dx);
-  const stepY = Math.sign(dy);
-  const perColumn = dx === 0 ? Infinity : Math.abs(1 / dx);
-  const perRow = dy === 0 ? Infinity : Math.abs(1 / dy);
-  let toColumn = dx === 0 ? Infinity : (stepX > 0 ? column + 1 - from[0] : from[0] - column) * perColumn;
-  let toRow = dy === 0 ? Infinity : (stepY > 0 ? row + 1 - from[1] : from[1] - row) * perRow;
-  const cells: Cell[] = [[column, row]];
-  const crossings = Math.abs(lastColumn - column) + Math.abs(lastRow - row);
-  for (let i = 0; i < crossings; i++) {
-    if (toColumn < toRow) {
-      column += stepX;
-      toColumn += perColumn;
-    } else {
-      row += stepY;
-      toRow += perRow;
-    }
-    cells.push([column, row]);
+export function cellsPassed(cells: Cells, from: readonly [number, number], to: readonly [number, number]): Cell[] {
+  const [wide, high] = [cells.across.length - 1, cells.down.length - 1];
+  const last = cellUnder(cells, to);
+  let [column, row] = cellUnder(cells, from);
+  const passed: Cell[] = [];
+  const pass = (): void => {
+    if (column >= 0 && row >= 0 && column < wide && row < high) passed.push([column, row]);
+  };
+  /** How far along the stroke the next line is met, as a share of it. */
+  const until = (lines: readonly number[], at: number, step: number, start: number, end: number): number => {
+    const line = lines[step > 0 ? at + 1 : at];
+    return line === undefined ? Infinity : (line / cells.denominator - start) / (end - start);
+  };
+  const stepX = Math.sign(last[0] - column);
+  const stepY = Math.sign(last[1] - row);
+  pass();
+  while (column !== last[0] || row !== last[1]) {
+    const toColumn = column === last[0] ? Infinity : until(cells.across, column, stepX, from[0], to[0]);
+    const toRow = row === last[1] ? Infinity : until(cells.down, row, stepY, from[1], to[1]);
+    if (row === last[1] || (column !== last[0] && toColumn < toRow)) column += stepX;
+    else row += stepY;
+    pass();
   }
-  return cells;
+  return passed;
 }

@@ -1,5 +1,7 @@
 import type { Block } from '../block/block.ts';
+import { cellsOf, type Cells } from '../block/cells.ts';
 import { toNumber } from '../measure/rational.ts';
+import { cellUnder, nearestCellTo, type Cell } from './stride.ts';
 
 /** Where the block lies on the canvas, in CSS pixels. For ink and for pointing only. */
 export interface View {
@@ -7,8 +9,10 @@ export interface View {
   readonly top: number;
   readonly width: number;
   readonly height: number;
+  /** Grid units across and down. */
   readonly columns: number;
   readonly rows: number;
+  readonly cells: Cells;
 }
 
 /** A cell, and where in it the pointer is: u, v from 0 at its top-left corner to 1 at its bottom-right one. */
@@ -47,6 +51,7 @@ export function fitView(
     height,
     columns: block.grid.columns,
     rows: block.grid.rows,
+    cells: cellsOf(block.grid),
   };
 }
 
@@ -64,17 +69,29 @@ export const gridPointAt = (view: View, px: number, py: number): readonly [numbe
 
 /** @returns the cell under a pixel, or null beside the block */
 export function cellAt(view: View, px: number, py: number): CellPlace | null {
-  const [x, y] = gridPointAt(view, px, py);
-  const column = Math.floor(x);
-  const row = Math.floor(y);
-  if (column < 0 || row < 0 || column >= view.columns || row >= view.rows) return null;
-  return { column, row, u: x - column, v: y - row };
+  const at = gridPointAt(view, px, py);
+  const [column, row] = cellUnder(view.cells, at);
+  const { across, down } = view.cells;
+  if (column < 0 || row < 0 || column >= across.length - 1 || row >= down.length - 1) return null;
+  return placeIn(view.cells, [column, row], at);
 }
 
 /** @returns the cell under a pixel, or the nearest one when the pixel lies beside the block */
 export function nearestCell(view: View, px: number, py: number): CellPlace {
-  const [x, y] = gridPointAt(view, px, py);
-  const column = Math.min(view.columns - 1, Math.max(0, Math.floor(x)));
-  const row = Math.min(view.rows - 1, Math.max(0, Math.floor(y)));
-  return { column, row, u: Math.min(1, Math.max(0, x - column)), v: Math.min(1, Math.max(0, y - row)) };
+  const at = gridPointAt(view, px, py);
+  return placeIn(view.cells, nearestCellTo(view.cells, at), at);
+}
+
+/** @returns where in a cell a place lies, at its edge where it lies beyond it */
+function placeIn({ across, down, denominator }: Cells, [column, row]: Cell, [x, y]: readonly [number, number]): CellPlace {
+  const share = (lines: readonly number[], i: number, at: number): number =>
+    Math.min(1, Math.max(0, (at * denominator - lines[i]!) / (lines[i + 1]! - lines[i]!)));
+  return { column, row, u: share(across, column, x), v: share(down, row, y) };
+}
+
+/** @returns the place in grid units of a place in a cell */
+export function gridPointIn({ across, down, denominator }: Cells, { column, row, u, v }: CellPlace): readonly [number, number] {
+  const point = (lines: readonly number[], i: number, share: number): number =>
+    (lines[i]! + share * (lines[i + 1]! - lines[i]!)) / denominator;
+  return [point(across, column, u), point(down, row, v)];
 }

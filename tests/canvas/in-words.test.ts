@@ -7,7 +7,7 @@ import { cellFabrics, cellInWords, drawingInWords, fabricAt } from '../../src/ca
 import { fabricLetters } from '../../src/canvas/fabric-letters.ts';
 import { rulerMarks } from '../../src/canvas/ruler-marks.ts';
 import { formatLength } from '../../src/measure/lengths.ts';
-import { rational } from '../../src/measure/rational.ts';
+import { rational, type Rational } from '../../src/measure/rational.ts';
 
 const fabrics = [
   { id: 'oat', name: 'Oat', color: '#f3ede0' },
@@ -71,8 +71,8 @@ describe('the letters of the fabrics', () => {
 });
 
 describe('the tape along the edge', () => {
-  const labels = (cells: number, pixels: number): string[] =>
-    rulerMarks(rational(12), cells, pixels, 50).map(({ length }) => formatLength(length));
+  const labels = (cells: number, pixels: number, lines?: readonly Rational[]): string[] =>
+    rulerMarks(rational(12), cells, lines, pixels, 50).map(({ length }) => formatLength(length));
 
   test('has a number at every cell where there is room', () => {
     expect(labels(4, 400)).toEqual(['0', '3', '6', '9', '12']);
@@ -82,5 +82,11 @@ describe('the tape along the edge', () => {
   test('leaves numbers out evenly where there is none, and always has both ends', () => {
     expect(labels(12, 200)).toEqual(['0', '3', '6', '9', '12']);
     expect(labels(7, 200)).toEqual(['0', '12']);
+  });
+
+  test('of an uneven grid has its numbers at the lines that have room', () => {
+    const lines = [rational(1, 2), rational(1), rational(6), rational(23, 2)];
+    expect(labels(12, 1200, lines)).toEqual(['0', '1/2', '1', '6', '11 1/2', '12']);
+    expect(labels(12, 600, lines)).toEqual(['0', '1', '6', '12']);
   });
 });

@@ -57,12 +57,12 @@ export async function viewOf(page: Page): Promise<[number, number, number, numbe
   return view!.split(' ').map(Number) as [number, number, number, number];
 }
 
-/** @returns the place in the window of a point of the drawing, in cells from its top-left corner */
+/** @returns the place in the window of a point of the drawing, in grid units from its top-left corner */
 export async function placeOf(page: Page, x: number, y: number): Promise<{ x: number; y: number }> {
   await table(page).scrollIntoViewIfNeeded();
   const box = (await table(page).boundingBox())!;
   const [left, top, width, height] = await viewOf(page);
-  const [, columns, rows] = /(\d+) by (\d+) cells/.exec((await table(page).getAttribute('aria-label'))!)!.map(Number);
+  const [columns, rows] = (await table(page).getAttribute('data-grid'))!.split(' ').map(Number);
   return { x: box.x + left + (x * width) / columns!, y: box.y + top + (y * height) / rows! };
 }
 
