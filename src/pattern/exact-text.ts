@@ -1,5 +1,5 @@
 import { formatLength } from '../measure/lengths.ts';
-import { lesser, multiply, rational, subtract, type Rational } from '../measure/rational.ts';
+import { gcd, lesser, multiply, rational, subtract, type Rational } from '../measure/rational.ts';
 import type { Surd } from '../measure/surd.ts';
 import type { Point } from '../geometry/point.ts';
 
@@ -18,4 +18,13 @@ export function cornersOf(outline: readonly Point[], step: Rational): readonly (
   const down = outline.map(({ y, w }) => multiply(rational(y, w), step));
   const [left, top] = [across.reduce(lesser), down.reduce(lesser)];
   return across.map((x, i) => [subtract(x, left), subtract(down[i]!, top)]);
+}
+
+/** @returns n/w steps as an exact length, whole part and fraction in lowest terms, however fine: "3 1/2" */
+export function placeText(n: number, w: number, step: Rational): string {
+  const [above, below] = [BigInt(n) * BigInt(step.n), BigInt(w) * BigInt(step.d)];
+  const common = gcd(above, below);
+  const [whole, rest] = [above / below, above % below];
+  if (rest === 0n) return `${whole}`;
+  return `${whole > 0n ? `${whole} ` : ''}${rest / common}/${below / common}`;
 }

@@ -3,17 +3,15 @@ import { boundariesOf } from '../geometry/patchwork/boundaries.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import { brokenWholes } from '../geometry/patchwork/wholes.ts';
-import type { Refusal } from '../geometry/piecing/pins.ts';
+import type { Pinned, Refusal } from '../geometry/piecing/pins.ts';
 import type { Problem } from '../measure/problem.ts';
+import type { RefusedPin } from './pattern.ts';
+import { listed } from './places.ts';
 
 /** @returns "patch 3 (Rust)", counted from 1 as in the file */
 function named(block: Block, patch: number): string {
   const { fabric } = block.patches[patch]!;
   return `patch ${patch + 1} (${block.fabrics.find((f) => f.id === fabric)?.name ?? fabric})`;
-}
-
-function listed(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)!}`;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -49,5 +47,8 @@ const REFUSED: Readonly<Record<Refusal, string>> = {
   locks: 'a whole patch would be divided, or no straight seams are left for the rest; take it away, or let that patch be divided.',
 };
 
-/** @returns the sentence for a pin that is not honoured, by its index among the drawing's pins */
-export const refusal = (pin: number, why: Refusal): string => `Pin ${pin + 1} is not honoured: ${REFUSED[why]}`;
+/** @returns a pin that is not honoured, with the reason in words */
+export const refusedPin = ({ pin, why }: Pinned['refused'][number]): RefusedPin => ({ pin, why, says: REFUSED[why] });
+
+/** @returns the whole sentence about a pin that is not honoured, where the pin is not beside it */
+export const refusedPinText = ({ pin, says }: RefusedPin): string => `Pin ${pin + 1} is not honoured: ${says}`;

@@ -4,7 +4,9 @@ import { toDrawing } from '../block/drawing.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
 import { stripPlan } from '../cutting/strips.ts';
 import { box } from '../geometry/convex.ts';
+import { boundariesOf } from '../geometry/patchwork/boundaries.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
+import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import type { Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import { knotOf } from '../geometry/piecing/knot.ts';
@@ -15,8 +17,9 @@ import { prove } from '../sewing/proof.ts';
 import { stepsOf } from '../sewing/steps.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
-import { brokenWholeProblem, knotProblem, refusal } from './knots.ts';
-import type { Cloth, Pattern, Size, UnitLine } from './pattern.ts';
+import { divisionLines } from './divisions.ts';
+import { brokenWholeProblem, knotProblem, refusedPin } from './knots.ts';
+import type { Cloth, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
 export type Scope = 'all ways' | 'chosen way';
@@ -40,9 +43,8 @@ export function makePattern(block: Block, choices: Choices = {}, scope: Scope = 
     const piecing = wished ?? sew.way('standard units');
     if (!piecing) return { ok: false, problem: knotProblem(block, knotOf(drawing)) };
     const others = scope === 'all ways' ? otherWays(sew, piecing) : [];
-    const noWay = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
-    const notes = [...noWay, ...sew.refused.map(({ pin, why }) => refusal(pin, why))];
-    return good(patternOf(block, drawing, step, chosen, piecing, others, notes));
+    const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
+    return good(patternOf(block, drawing, step, chosen, piecing, others, sew.refused.map(refusedPin), notes));
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return bad('too-fine', `The drawing of ${block.name} is finer than can be held exactly: draw it on fewer or simpler fractions of the grid.`);
@@ -56,6 +58,7 @@ function patternOf(
   choices: Required<Choices>,
   piecing: Piecing,
   others: readonly Piecing[],
+  refusedPins: readonly RefusedPin[],
   notes: readonly string[],
 ): Pattern {
   const { seam, ruler, trim, blocks, methods } = choices;
@@ -97,13 +100,14 @@ function patternOf(
     way: piecing.way,
     figures: piecing.figures,
     pieces: piecing.pieces,
-    divisions: piecing.divisions,
+    divisions: divisionLines(piecing, boundariesOf(patchworkOf(drawing)), { step, unit }, (id) => names.get(id)!.name),
     units: piecing.units.map(unitLine),
     cuts: list.cuts,
     steps,
     fabrics: cloths.map(({ fabric, strips, length, buy }) => ({ fabric, strips, length, buy })),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
+    refusedPins,
     notes: [...notes, ...list.notes, ...cloths.flatMap((cloth) => cloth.notes)],
     cautions: CAUTIONS,
   };

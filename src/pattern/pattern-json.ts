@@ -1,11 +1,13 @@
 import type { Cut } from '../cutting/cut.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
 import { GOOD_FOR } from '../geometry/piecing/way.ts';
+import type { Point } from '../geometry/point.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Step } from '../sewing/step.ts';
-import { cornersOf, exactText } from './exact-text.ts';
-import type { Alternative, Cloth, Pattern, Size, UnitLine } from './pattern.ts';
+import { cornersOf, exactText, placeText } from './exact-text.ts';
+import { refusedPinText } from './knots.ts';
+import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
 
 /** Width and height in the block's unit, as `parseLength` reads them: "12 1/2". */
 type SizeText = readonly [string, string];
@@ -36,7 +38,8 @@ export function patternJson(pattern: Pattern) {
     differentUnits: figures.differentUnits,
     templates: figures.templates,
     matchedPoints: figures.matchedPoints,
-    divisions: pattern.divisions.length,
+    divisions: pattern.divisions.reduce((sum, { places }) => sum + places.length, 0),
+    dividedAt: pattern.divisions.map((division) => divisionJson(division, lattice.step)),
     ...boundJson(figures),
     units: pattern.units.map(unitJson),
     cuts: pattern.cuts.map((cut) => cutJson(cut, lattice.step)),
@@ -44,7 +47,8 @@ export function patternJson(pattern: Pattern) {
     fabrics: pattern.fabrics.map(clothJson),
     alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
     proof: { holds: pattern.proof.holds, seams: pattern.proof.seams, faults: pattern.proof.faults },
-    notes: pattern.notes,
+    refusedPins: pattern.refusedPins.map(refusedPinJson),
+    notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes],
     cautions: pattern.cautions,
   };
 }
@@ -89,6 +93,20 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
   trimmed,
   press,
 });
+
+/** Where the seams of one line run through one fabric, each place by its ends, across and down from the top-left corner; and what that costs. */
+const divisionJson = ({ fabric, places, more, says }: DivisionLine, step: Rational) => ({
+  fabric,
+  places: places.map(({ from, to }) => ({ from: pointJson(from, step), to: pointJson(to, step) })),
+  patches: more,
+  seams: more,
+  text: says,
+});
+
+const pointJson = ({ x, y, w }: Point, step: Rational): SizeText => [placeText(x, w, step), placeText(y, w, step)];
+
+/** Pins are counted from 1, as in the file. */
+const refusedPinJson = ({ pin, why, says }: RefusedPin) => ({ pin: pin + 1, why, text: says });
 
 const clothJson = ({ fabric, strips, length, buy }: Cloth) => ({
   id: fabric.id,

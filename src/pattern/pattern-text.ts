@@ -7,6 +7,9 @@ import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Step } from '../sewing/step.ts';
 import { cornersOf } from './exact-text.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
+import { piecesMore } from './divisions.ts';
+import { refusedPinText } from './knots.ts';
+import { listed, several } from './places.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
 
 /** Columns of the narrowest terminal that is still common. */
@@ -21,11 +24,12 @@ export function patternText(pattern: Pattern): string {
     headOf(pattern),
     warningOf(pattern),
     section('Materials', materials(pattern)),
-    section('Before you cut', bullets(pattern.notes)),
+    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.notes])),
     section('Cutting', pattern.fabrics.flatMap((cloth, i) => [...(i > 0 ? [''] : []), ...cutsOf(cloth, pattern)])),
     section('Units', units(pattern)),
     section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),
     section('Proof', proofLines(pattern)),
+    section('Seams through one fabric', divided(pattern)),
     section('Other ways to sew it', otherWays(pattern)),
     boxed('Take care', pattern.cautions),
   ];
@@ -36,15 +40,6 @@ export function patternText(pattern: Pattern): string {
 const paragraph = (text: string, first = INDENT): Lines => wrapped(text, COLUMNS, first);
 const bullets = (sentences: readonly string[]): Lines => sentences.flatMap((sentence) => paragraph(sentence, `${INDENT}- `));
 const section = (title: string, lines: Lines): Lines => (lines.length === 0 ? [] : [title, '-'.repeat(title.length), ...lines]);
-
-/** @returns "1 seam", "2 seams" */
-const several = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
-
-/** @returns "A", "A and B", "A, B and C" */
-function listed(words: readonly string[]): string {
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
-}
 
 const sizeOf = ({ width, height }: Size, { block }: Pattern): string =>
   `${printLength(width, block.unit, 'bare')} by ${printLength(height, block.unit)}`;
@@ -59,14 +54,10 @@ function headOf(pattern: Pattern): Lines {
     '='.repeat(Math.max(...title.map(columnsOf))),
     ...paragraph(`${sizeOf(block.finished, pattern)} finished, ${sizeOf(block.unfinished, pattern)} unfinished`, ''),
     ...(choices.blocks > 1 ? [`All that follows is for ${choices.blocks} blocks.`] : []),
-    ...paragraph(`Way to sew it: ${way}; ${figuresText(figures)}.${dividedText(pattern)}`, ''),
+    ...paragraph(`Way to sew it: ${way}; ${figuresText(figures)}.`, ''),
     ...paragraph(`Seam allowance ${length(choices.seam)}, cut sizes up to the next ${length(choices.ruler)} of the ruler${trim}.`, ''),
   ];
 }
-
-/** What straight seams cost where one cloth runs on beyond them. */
-const dividedText = ({ divisions }: Pattern): string =>
-  divisions.length === 0 ? '' : ` In ${several(divisions.length, 'place')} a seam runs through one fabric, for the sake of straight seams and equal units.`;
 
 function figuresText({ pieces, seams, partialSeams, setInSeams, differentUnits, templates, matchedPoints, bound }: Figures): string {
   const least = bound === undefined ? '' : bound === pieces ? ' (proved least)' : ` (at least ${bound})`;
@@ -163,6 +154,14 @@ function units(pattern: Pattern): Lines {
       ...paragraph(`${sizeOf(finished, pattern)} finished, ${sizeOf(unfinished, pattern)} unfinished`, ' '.repeat(start.length)),
     ];
   });
+}
+
+/** What straight seams cost where one fabric runs on beyond them. */
+function divided({ divisions }: Pattern): Lines {
+  if (divisions.length === 0) return [];
+  const more = piecesMore(divisions);
+  const cost = `${several(more, 'piece')} and ${several(more, 'seam')} more than there are areas drawn, for the sake of straight seams and equal units:`;
+  return [...paragraph(cost), ...bullets(divisions.map(({ says }) => says))];
 }
 
 function stepLines(step: Step, pattern: Pattern): Lines {

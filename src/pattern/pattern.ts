@@ -1,5 +1,7 @@
 import type { Rational } from '../measure/rational.ts';
-import type { Figures, Piece, Piecing, Unit } from '../geometry/piecing/assembly.ts';
+import type { Figures, Piece, Unit } from '../geometry/piecing/assembly.ts';
+import type { Division } from '../geometry/piecing/divisions.ts';
+import type { Refusal } from '../geometry/piecing/pins.ts';
 import type { Way } from '../geometry/piecing/way.ts';
 import type { LengthUnit, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
@@ -42,6 +44,24 @@ export interface Alternative {
   readonly figures: Figures;
 }
 
+/** Where the seams of one straight line run through one fabric. */
+export interface DivisionLine {
+  readonly fabric: string;
+  /** In the order of the line, one for each area that is divided; in lattice steps. */
+  readonly places: readonly Division[];
+  /** How many pieces, and so how many seams, the block has more for it. */
+  readonly more: number;
+  /** Where it is and what it costs, in one sentence. */
+  readonly says: string;
+}
+
+/** A pin that is not honoured, by its index among the drawing's pins; `says` tells why, and what to do, in one sentence. */
+export interface RefusedPin {
+  readonly pin: number;
+  readonly why: Refusal;
+  readonly says: string;
+}
+
 /** The finished pattern of one block as plain data; every output only prints it. */
 export interface Pattern {
   readonly block: { readonly name: string; readonly finished: Size; readonly unfinished: Size; readonly unit: LengthUnit };
@@ -51,14 +71,15 @@ export interface Pattern {
   readonly way: Way;
   readonly figures: Figures;
   readonly pieces: readonly Piece[];
-  /** Where seams run through one cloth, though nothing is drawn there, in lattice steps. */
-  readonly divisions: Piecing['divisions'];
+  /** Where seams run through one fabric, though nothing is drawn there, the last seam first. */
+  readonly divisions: readonly DivisionLine[];
   readonly units: readonly UnitLine[];
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];
   readonly fabrics: readonly Cloth[];
   readonly alternatives: readonly Alternative[];
   readonly proof: Proof;
+  readonly refusedPins: readonly RefusedPin[];
   /** Things a maker should know before cutting: one sentence each. */
   readonly notes: readonly string[];
   readonly cautions: readonly string[];

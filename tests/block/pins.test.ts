@@ -6,6 +6,7 @@ import { removePin, togglePin } from '../../src/block/pins.ts';
 import { regrid, subdivide } from '../../src/block/sizing.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
+import { patternText } from '../../src/pattern/pattern-text.ts';
 import { block, must, SEED, unpainted } from './drawn.ts';
 
 const upright = { pin: 'sewn last', from: [2, 0], to: [2, 4] } as const;
@@ -63,7 +64,8 @@ describe('a pin', () => {
     // On a grid one row higher the seam does not run right across any more.
     const { block: higher } = must(regrid(unpainted(4, 4, { pins: [upright] }), { columns: 4, rows: 5 }));
     const made = must(makePattern(higher));
-    expect(made.notes).toEqual([expect.stringMatching(/^Pin 1 is not honoured: /)]);
+    expect(made.refusedPins).toEqual([{ pin: 0, why: expect.any(String), says: expect.stringMatching(/[.]$/) }]);
+    expect(patternText(made)).toContain('Pin 1 is not honoured: ');
     expect(made.proof.holds).toBe(true);
   });
 });

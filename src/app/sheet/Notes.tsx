@@ -2,12 +2,9 @@ import type { ReactNode } from 'react';
 import { TriangleAlert } from 'lucide-react';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { Prose } from './Length.tsx';
-import { isAboutPin } from './Pins.tsx';
 
 /** What a maker should know before cutting. */
-export function Notes({ pattern }: { readonly pattern: Pattern }): ReactNode {
-  // What is said of a pin stands beside that pin.
-  const notes = pattern.notes.filter((note) => !isAboutPin(note));
+export function Notes({ pattern: { notes } }: { readonly pattern: Pattern }): ReactNode {
   if (notes.length === 0) return null;
   return (
     <section aria-labelledby="notes-title" className="part notes">

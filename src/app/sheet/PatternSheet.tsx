@@ -63,7 +63,7 @@ export function PatternSheet({ block, drawn, pattern, ways, problem, working, le
       {problem?.patches && drawn && (
         <Knot block={drawn} sentence={problem.sentence} patches={problem.patches} free={(patch) => drawn === block && acts.free(patch)} />
       )}
-      <Pins block={block} notes={drawn?.pins === block.pins && written ? written.notes : []} unpin={acts.unpin} />
+      <Pins block={block} refused={drawn?.pins === block.pins && written ? written.refusedPins : []} unpin={acts.unpin} />
       {block.patches.length === 0 && (
         <p className="sheet-invites">
           Nothing is painted yet. Take up a shape and a fabric and lay the first patch: units, cutting list and sewing order

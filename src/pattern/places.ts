@@ -1,0 +1,59 @@
+import type { LengthUnit } from '../block/block.ts';
+import type { Stretch } from '../geometry/patchwork/boundaries.ts';
+import type { Point } from '../geometry/point.ts';
+import { printLength } from '../measure/lengths.ts';
+import { gcd, ratio, type Rational } from '../measure/rational.ts';
+
+/** How a block's lattice is measured for people. */
+export interface Measure {
+  /** Length of one lattice step. */
+  readonly step: Rational;
+  readonly unit: LengthUnit;
+}
+
+/** Fractions finer than this are told to the nearest sixteenth of an inch or millimetre: nobody finds a place by 231ths. */
+const FINEST = 64n;
+const NEAREST: Readonly<Record<LengthUnit, bigint>> = { in: 16n, cm: 10n };
+
+/** @returns n/w lattice steps as a length for people: "3 1/2 in.", or "about 3 9/16 in." where it is no fraction of a ruler */
+function lengthText(n: number, w: number, { step, unit }: Measure): string {
+  const [above, below] = [BigInt(n) * BigInt(step.n), BigInt(w) * BigInt(step.d)];
+  if (below / gcd(above, below) <= FINEST) return printLength(ratio(above, below), unit);
+  const parts = NEAREST[unit];
+  return `about ${printLength(ratio((2n * above * parts + below) / (2n * below), parts), unit)}`;
+}
+
+/** @returns where a point of the block lies, from its top-left corner: "3 in. across, 4 in. down" */
+export const pointText = ({ x, y, w }: Point, measure: Measure): string =>
+  `${lengthText(x, w, measure)} across, ${lengthText(y, w, measure)} down`;
+
+/** @returns where a stretch of a seam lies: "at 3 in. across, from 0 in. to 4 in. down"; a slanted one by both its ends */
+export function stretchText(stretch: Stretch, measure: Measure): string {
+  const { at, runs } = seamText([stretch], measure);
+  return at === '' ? runs : `${at}, ${runs}`;
+}
+
+/**
+ * @param stretches of one line
+ * @returns where they lie: the line ("at 3 in. across"; nothing for a slanted one), and how far each runs ("from 0 in. to 4 in. down")
+ */
+export function seamText(stretches: readonly Stretch[], measure: Measure): { readonly at: string; readonly runs: string } {
+  const length = (n: number, w: number): string => lengthText(n, w, measure);
+  const runs = (text: (stretch: Stretch) => string): string => listed(stretches.map(text));
+  const { from, to } = stretches[0]!;
+  if (from.x * to.w === to.x * from.w) {
+    return { at: `at ${length(from.x, from.w)} across`, runs: `${runs((s) => `from ${length(s.from.y, s.from.w)} to ${length(s.to.y, s.to.w)}`)} down` };
+  }
+  if (from.y * to.w === to.y * from.w) {
+    return { at: `at ${length(from.y, from.w)} down`, runs: `${runs((s) => `from ${length(s.from.x, s.from.w)} to ${length(s.to.x, s.to.w)}`)} across` };
+  }
+  return { at: '', runs: runs((s) => `from ${pointText(s.from, measure)} to ${pointText(s.to, measure)}`) };
+}
+
+/** @returns "A", "A and B", "A, B and C" */
+export function listed(words: readonly string[]): string {
+  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
+}
+
+/** @returns "1 seam", "2 seams" */
+export const several = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
