@@ -2,12 +2,14 @@ import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Problem } from '../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
-import type { Block, DrawnSeam, Fabric, LatticePoint, LengthUnit } from './block.ts';
+import { ALONG, type Axis } from './axis.ts';
+import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit } from './block.ts';
 import type { Choices } from './choices.ts';
 import { toDrawing } from './drawing.ts';
+import { leastCommonMultiple } from './lattice.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
-  MAX_SEAMS, PLAIN_TEXT,
+  MAX_SEAMS, MAX_STEPS, PLAIN_TEXT,
 } from './limits.ts';
 import { outlineFault, type Outline } from './outline.ts';
 import * as say from './problems.ts';
@@ -27,11 +29,36 @@ export function checkText(what: string, text: string): Checked {
   return PLAIN_TEXT.test(text) && isWellFormed(text) ? null : say.nameUnprintable(what);
 }
 
-/** @returns whether the number of columns and rows is one that a grid can have */
-export function checkGrid({ columns, rows }: Block['grid']): Checked {
+/** @returns whether the grid has a number of cells that a grid can have, between lines that are in order and on the block */
+export function checkGrid(grid: Grid): Checked {
   const fits = (cells: number): boolean => Number.isInteger(cells) && cells >= 1 && cells <= MAX_CELLS;
-  if (!fits(columns)) return say.gridOutOfRange('columns', String(columns));
-  return fits(rows) ? null : say.gridOutOfRange('rows', String(rows));
+  for (const axis of ['columns', 'rows'] as const) {
+    if (!fits(grid[axis])) return say.gridOutOfRange(axis, String(grid[axis]));
+  }
+  return checkLines(grid, 'columns') ?? checkLines(grid, 'rows') ?? checkFineness(grid);
+}
+
+function checkLines(grid: Grid, axis: Axis): Checked {
+  const lines = grid[ALONG[axis].lines];
+  if (!lines) return null;
+  if (lines.length >= MAX_CELLS) return say.gridOutOfRange(axis, String(lines.length + 1));
+  for (const [i, line] of lines.entries()) {
+    const at = formatLength(line);
+    if (line.n <= 0 || line.n >= line.d * grid[axis]) return say.lineOffBlock(ALONG[axis].lines, i + 1, at, grid[axis]);
+    const before = lines[i - 1];
+    if (before && compare(before, line) >= 0) return say.lineOutOfOrder(ALONG[axis].lines, i + 1, at, formatLength(before));
+  }
+  return null;
+}
+
+/** @returns whether the lattice can hold all lines */
+function checkFineness({ columns, rows, across = [], down = [] }: Grid): Checked {
+  let common = 1;
+  for (const { d } of [...across, ...down]) {
+    const steps = Math.max(columns, rows) * (common = leastCommonMultiple(common, d));
+    if (steps > MAX_STEPS) return say.tooFine(steps, 'The lines of the grid');
+  }
+  return null;
 }
 
 /** @returns whether a finished side is more than 0 and at most 200 in. or 508 cm */

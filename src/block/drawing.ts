@@ -2,7 +2,8 @@ import type { Drawing, Lattice } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
 import { commonMeasure, divide, rational, type Rational } from '../measure/rational.ts';
 import type { Block } from './block.ts';
-import { coarsest } from './lattice.ts';
+import { cellsOf } from './cells.ts';
+import { coarsest, onLattice } from './lattice.ts';
 import { MAX_STEPS } from './limits.ts';
 import { noCommonStep, refused } from './problems.ts';
 
@@ -18,19 +19,22 @@ export interface TrueDrawing {
  * @returns the drawing and its step; a problem where a side would have more than MAX_STEPS steps
  */
 export function toDrawing(block: Block): Result<TrueDrawing> {
-  const { columns, rows } = block.grid;
   const { width, height, unit } = block.finished;
-  const scale = latticeScale(block);
+  const cells = cellsOf(block.grid);
+  const fine = onLattice(coarsest(block), cells.denominator);
+  if (!fine.ok) return fine;
+  const scale = latticeScale(fine.value);
   if (scale === null) return refused(noCommonStep(width, height, unit));
-  const { denominator, patches, seams, pins } = coarsest(block);
+  const { grid, denominator, patches, seams, pins } = fine.value;
   const { across, down, step } = scale;
   const place = ([x, y]: Lattice): Lattice => [x * across, y * down];
+  const line = (by: number) => (at: number): number => at * (denominator / cells.denominator) * by;
   return good({
     drawing: {
-      width: columns * denominator * across,
-      height: rows * denominator * down,
-      columns: Array.from({ length: columns + 1 }, (_, i) => i * denominator * across),
-      rows: Array.from({ length: rows + 1 }, (_, i) => i * denominator * down),
+      width: grid.columns * denominator * across,
+      height: grid.rows * denominator * down,
+      columns: cells.across.map(line(across)),
+      rows: cells.down.map(line(down)),
       ground: block.ground,
       patches: patches.map((patch) => ({ ...patch, points: patch.points.map(place) })),
       seams: seams.map(([from, to]) => [place(from), place(to)] as const),
@@ -40,15 +44,14 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
   });
 }
 
-/** @returns how many even steps one step of the block's coarsest lattice is across and down; null where they are too many */
-function latticeScale(block: Block): { readonly across: number; readonly down: number; readonly step: Rational } | null {
-  const { denominator } = coarsest(block);
-  const [columns, rows] = [block.grid.columns * denominator, block.grid.rows * denominator];
+/** @returns how many even steps one step of the block's lattice is across and down; null where they are too many */
+function latticeScale({ grid, finished, denominator }: Block): { readonly across: number; readonly down: number; readonly step: Rational } | null {
+  const [columns, rows] = [grid.columns * denominator, grid.rows * denominator];
   try {
-    const cellWidth = divide(block.finished.width, rational(columns));
-    const cellHeight = divide(block.finished.height, rational(rows));
-    const step = divide(commonMeasure(cellWidth, cellHeight), rational(2));
-    const [across, down] = [divide(cellWidth, step).n, divide(cellHeight, step).n];
+    const stepWidth = divide(finished.width, rational(columns));
+    const stepHeight = divide(finished.height, rational(rows));
+    const step = divide(commonMeasure(stepWidth, stepHeight), rational(2));
+    const [across, down] = [divide(stepWidth, step).n, divide(stepHeight, step).n];
     return Math.max(columns * across, rows * down) <= MAX_STEPS ? { across, down, step } : null;
   } catch (error) {
     // The exact numbers say by RangeError that they leave the safe integers.

@@ -124,6 +124,21 @@ export const sizeOutOfRange = (side: 'width' | 'height', text: string, unit: Len
 export const gridOutOfRange = (side: 'columns' | 'rows', found: string): Problem =>
   problem('grid-out-of-range', `The grid has ${found} ${side}; it must have a whole number of them from 1 to ${MAX_CELLS}.`);
 
+const LINE_WORDS = { across: ['upright', 'the left edge'], down: ['level', 'the top edge'] } as const;
+
+export const lineOffBlock = (lines: 'across' | 'down', number: number, at: string, units: number): Problem =>
+  problem(
+    'line-off-the-grid',
+    `The grid's ${LINE_WORDS[lines][0]} line ${number} is at ${at}; put it between 0 and ${units}, the edges themselves left out.`,
+  );
+
+export const lineOutOfOrder = (lines: 'across' | 'down', number: number, at: string, before: string): Problem =>
+  problem(
+    'lines-out-of-order',
+    `The grid's ${LINE_WORDS[lines][0]} line ${number} is at ${at} and the one before it at ${before}; ` +
+      `list each line once, in order from ${LINE_WORDS[lines][1]}.`,
+  );
+
 export const nameTooLong = (where: string, characters: number): Problem =>
   problem('name-too-long', `${where} has ${count(characters)} characters; shorten it to at most ${MAX_NAME}.`);
 

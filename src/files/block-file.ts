@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Block, LatticePoint, Patch } from '../block/block.ts';
+import type { Block, Grid, LatticePoint, Patch } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { coarsest } from '../block/lattice.ts';
 import { refused } from '../block/problems.ts';
@@ -58,7 +58,7 @@ export function formatBlock(block: Block): string {
     ['version', String(VERSION)],
     ['name', JSON.stringify(name)],
     ['finished', oneLine({ width: formatLength(width), height: formatLength(height), unit })],
-    ['grid', oneLine({ columns: grid.columns, rows: grid.rows })],
+    ['grid', writtenGrid(grid)],
     ['fabrics', list(fabrics.map((fabric) => oneLine({ id: fabric.id, name: fabric.name, color: fabric.color })))],
     ['ground', JSON.stringify(ground)],
     ['patches', list(patches.map(patchLine))],
@@ -73,6 +73,12 @@ export function formatBlock(block: Block): string {
 function coordinate(steps: number, denominator: number): string {
   if ((2 * steps) % denominator === 0) return String(steps / denominator);
   return JSON.stringify(formatLength(rational(steps, denominator)));
+}
+
+function writtenGrid({ columns, rows, across, down }: Grid): string {
+  const lines = (name: string, at: Grid['across']): string =>
+    at ? `, "${name}": [${at.map(({ n, d }) => coordinate(n, d)).join(', ')}]` : '';
+  return `{ "columns": ${columns}, "rows": ${rows}${lines('across', across)}${lines('down', down)} }`;
 }
 
 function writtenChoices({ seam, ruler, trim, methods, way, blocks, width }: Choices): Readonly<Record<string, unknown>> {

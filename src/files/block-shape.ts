@@ -59,7 +59,16 @@ const cells = (direction: string) =>
     v.integer(fault('no-cells')),
     v.minValue(1, fault('no-cells')),
     v.maxValue(MAX_CELLS, fault('no-cells')),
-    v.description(`Cells ${direction}.`),
+    v.description(`Grid units ${direction}; without lines of their own, the cells.`),
+  );
+
+const lines = (direction: string, edge: string) =>
+  list(
+    number,
+    MAX_CELLS - 1,
+    'many-lines',
+    `Where the ${direction} lines between the cells lie, in grid units from the ${edge} edge: in order, both edges of the block left out. ` +
+      'One after every unit where absent.',
   );
 
 const fabric = v.pipe(
@@ -168,8 +177,16 @@ export const blockShape = v.pipe(
         v.description('Size inside the seams once set in the quilt: more than 0, at most 200 in. or 508 cm.'),
       ),
       grid: v.pipe(
-        v.strictObject({ columns: cells('across'), rows: cells('down') }, fault('no-object')),
-        v.description('The grid the block is drawn on; cells need not be square.'),
+        v.strictObject(
+          {
+            columns: cells('across'),
+            rows: cells('down'),
+            across: v.optional(lines('upright', 'left')),
+            down: v.optional(lines('level', 'top')),
+          },
+          fault('no-object'),
+        ),
+        v.description('The grid the block is drawn on, in equal units; its cells need not be square, nor all of one size.'),
       ),
       fabrics: v.pipe(
         v.array(fabric, fault('no-list')),

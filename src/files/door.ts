@@ -1,4 +1,5 @@
-import type { Block, DrawnSeam, LatticePoint, LengthUnit, Patch } from '../block/block.ts';
+import { plainGrid } from '../block/axis.ts';
+import type { Block, DrawnSeam, Grid, LatticePoint, LengthUnit, Patch } from '../block/block.ts';
 import { checkBlock, checkGrid } from '../block/checks.ts';
 import type { Choices } from '../block/choices.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
@@ -18,10 +19,11 @@ type WrittenPoint = readonly [Written, Written];
  * @returns the block on the coarsest lattice that holds its points, or the first problem found
  */
 export function blockFrom(file: BlockShape): Result<Block> {
-  const { name, grid, ground, fabrics } = file;
+  const { name, ground, fabrics } = file;
   const { unit } = file.finished;
-  const off = checkGrid(grid);
-  if (off) return say.refused(off);
+  const read = gridFrom(file.grid);
+  if (!read.ok) return read;
+  const grid = read.value;
   const width = side('width', file.finished.width, unit);
   if (!width.ok) return width;
   const height = side('height', file.finished.height, unit);
@@ -50,6 +52,30 @@ export function blockFrom(file: BlockShape): Result<Block> {
   };
   const fault = checkBlock(block);
   return fault ? say.refused(fault) : good(block);
+}
+
+/** @returns the grid on which cells are as the file says; lines that say nothing are left out */
+function gridFrom({ columns, rows, across, down }: BlockShape['grid']): Result<Grid> {
+  const upright = linesFrom('upright', across, columns);
+  if (!upright.ok) return upright;
+  const level = linesFrom('level', down, rows);
+  if (!level.ok) return level;
+  const grid = { columns, rows, ...(upright.value && { across: upright.value }), ...(level.value && { down: level.value }) };
+  const fault = checkGrid(grid);
+  return fault ? say.refused(fault) : good(plainGrid(grid));
+}
+
+function linesFrom(direction: 'upright' | 'level', lines: readonly Written[] | undefined, units: number): Result<readonly Rational[] | null> {
+  if (!lines) return good(null);
+  const found: Rational[] = [];
+  for (const [i, value] of lines.entries()) {
+    const where = `The grid's ${direction} line ${i + 1}`;
+    const name = direction === 'upright' ? 'across' : 'down';
+    const read = length(where, value, () => say.lineOffBlock(name, i + 1, String(value), units));
+    if (!read.ok) return read;
+    found.push(read.value);
+  }
+  return good(found);
 }
 
 /** @returns a length, exactly; `outOfRange` says what is wrong where it is far too large */

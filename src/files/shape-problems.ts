@@ -68,6 +68,7 @@ const FAULTS = {
   'no-point': must('not-a-point', 'two numbers, across and down, like [1, 0.5]'),
   'no-seam': must('not-a-seam', 'two points, like [[0, 1], [3, 1]]'),
   'no-cells': (where: string, found: unknown) => say.gridOutOfRange(where.endsWith('columns') ? 'columns' : 'rows', named(found)),
+  'many-lines': (where: string, found: unknown) => say.gridOutOfRange(where.endsWith('across') ? 'columns' : 'rows', String(lengthOf(found) + 1)),
   'no-color': (where: string, found: unknown) => say.noColor(where, named(found)),
   'no-unit': must('not-a-unit', '"in" or "cm"'),
   'no-yes-or-no': must('not-yes-or-no', 'true or false'),
@@ -136,6 +137,7 @@ function place([list, index, key, inner]: readonly (string | number)[]): string 
   if (index === undefined) return list === 'finished' ? 'The finished size' : list === 'grid' ? 'The grid' : `The block's ${list}`;
   if (list === 'choices' && key !== undefined) return `The chosen method for ${key}`;
   if (index === 'methods') return 'The choice of methods';
+  if (list === 'grid' && typeof key === 'number') return `The grid's ${index === 'across' ? 'upright' : 'level'} line ${key + 1}`;
   if (typeof index === 'string') return `The ${list === 'choices' ? 'chosen' : list} ${index}`;
   const one = `${ITEMS[list] ?? 'Item'} ${index + 1}`;
   if (key === undefined) return one;

@@ -1,17 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { ALONG } from '../../src/block/axis.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { coarsest, onLattice } from '../../src/block/lattice.ts';
 import { MAX_STEPS } from '../../src/block/limits.ts';
 import { divide, equals, multiply, rational } from '../../src/measure/rational.ts';
-import { block, must, SEED, unpainted } from './drawn.ts';
+import { must, SEED, unpainted } from './drawn.ts';
+import { uneven } from './uneven.ts';
 
 const inches = (width: number, height: number) => ({ width: rational(width), height: rational(height), unit: 'in' as const });
 
 describe('a drawing in true proportion', () => {
   it('has steps equally long across and down, and the size of the block', () => {
     fc.assert(
-      fc.property(block, (drawn) => {
+      fc.property(uneven, (drawn) => {
         const { drawing, step } = must(toDrawing(drawn));
         expect(multiply(rational(drawing.width), step)).toEqual(drawn.finished.width);
         expect(multiply(rational(drawing.height), step)).toEqual(drawn.finished.height);
@@ -23,7 +25,7 @@ describe('a drawing in true proportion', () => {
 
   it('has every point where the block has it', () => {
     fc.assert(
-      fc.property(block, (drawn) => {
+      fc.property(uneven, (drawn) => {
         const { drawing, step } = must(toDrawing(drawn));
         const { width, height } = drawn.finished;
         const cell = [divide(width, rational(drawn.grid.columns)), divide(height, rational(drawn.grid.rows))] as const;
@@ -42,11 +44,28 @@ describe('a drawing in true proportion', () => {
 
   it('has only even coordinates, so that lines at 45° cross on whole steps', () => {
     fc.assert(
-      fc.property(block, (drawn) => {
+      fc.property(uneven, (drawn) => {
         const { drawing } = must(toDrawing(drawn));
         const { width, height, columns, rows, patches } = drawing;
         const values = [width, height, ...columns, ...rows, ...patches.flatMap(({ points }) => points.flat())];
         expect(values.filter((value) => value % 2 !== 0)).toEqual([]);
+      }),
+      SEED,
+    );
+  });
+
+  it('has every line of the grid where the block has it', () => {
+    fc.assert(
+      fc.property(uneven, (drawn) => {
+        const { drawing, step } = must(toDrawing(drawn));
+        for (const axis of ['columns', 'rows'] as const) {
+          const { lines, side } = ALONG[axis];
+          const inner = drawn.grid[lines] ?? Array.from({ length: drawn.grid[axis] - 1 }, (_, i) => rational(i + 1));
+          const unit = divide(drawn.finished[side], rational(drawn.grid[axis]));
+          expect(drawing[axis].map((at) => multiply(rational(at), step))).toEqual(
+            [rational(0), ...inner, rational(drawn.grid[axis])].map((at) => multiply(at, unit)),
+          );
+        }
       }),
       SEED,
     );
@@ -61,7 +80,7 @@ describe('a drawing in true proportion', () => {
 
   it('does not depend on how fine the lattice happens to be', () => {
     fc.assert(
-      fc.property(block, fc.integer({ min: 2, max: 9 }), (drawn, times) => {
+      fc.property(uneven, fc.integer({ min: 2, max: 9 }), (drawn, times) => {
         const fine = must(onLattice(drawn, drawn.denominator * times));
         expect(toDrawing(fine)).toEqual(toDrawing(drawn));
         expect(coarsest(fine)).toEqual(coarsest(drawn));

@@ -6,6 +6,7 @@ import { coarsest } from '../../src/block/lattice.ts';
 import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
 import { rational } from '../../src/measure/rational.ts';
 import { block, must, SEED } from '../block/drawn.ts';
+import { uneven } from '../block/uneven.ts';
 import { shooFly, spoilt } from './shoo-fly.ts';
 
 const cases = new URL('../cases/', import.meta.url);
@@ -30,7 +31,7 @@ const choices: fc.Arbitrary<Choices> = fc.record(
 describe('a block file', () => {
   it('is read back as the block it was written from, on the coarsest lattice', () => {
     fc.assert(
-      fc.property(block, fc.option(choices), (drawn, chosen) => {
+      fc.property(uneven, fc.option(choices), (drawn, chosen) => {
         const whole = chosen === null ? drawn : { ...drawn, choices: chosen };
         // Sides that share no coarse step are no valid block.
         const read = parseBlock(formatBlock(whole));
@@ -76,6 +77,15 @@ describe('a block file', () => {
       const read = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['finished', 'width'], width))));
       expect(read.finished.width).toEqual({ n: 21, d: 2 });
     }
+  });
+
+  it('keeps lines between the cells as they are, and drops those that say nothing', () => {
+    const read = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['grid'], { columns: 3, rows: 3, across: [0.25, '1 1/3', 2], down: [1, '2'] }))));
+    expect(read.grid).toEqual({ columns: 3, rows: 3, across: [{ n: 1, d: 4 }, { n: 4, d: 3 }, { n: 2, d: 1 }] });
+    expect(formatBlock(read)).toContain('"grid": { "columns": 3, "rows": 3, "across": ["1/4", "1 1/3", 2] },');
+    const one = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['grid', 'down'], []))));
+    expect(one.grid).toEqual({ columns: 3, rows: 3, down: [] });
+    expect(must(parseBlock(formatBlock(one)))).toEqual(one);
   });
 
   it('writes one patch to a line, halves as numbers and other fractions as text', () => {
