@@ -1,5 +1,4 @@
 import { readFile } from 'node:fs/promises';
-import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { parseBlock } from './src/files/block-file.ts';
@@ -38,8 +37,6 @@ export default defineConfig({
   // Relative, so that the built folder works from any path.
   base: './',
   plugins: [react(), withoutPolicyWhileDeveloping(), drawnBlocks()],
-  // The parts of Konva's core that the table uses.
-  resolve: { alias: { 'konva/lib/Core.js': fileURLToPath(new URL('src/canvas/konva-core.ts', import.meta.url)) } },
   worker: { format: 'es' },
   build: {
     target: 'baseline-widely-available',

@@ -1,4 +1,4 @@
-import type Konva from 'konva';
+import type { Layer } from 'konva/lib/Layer.js';
 import type { Block, Patch } from '../block/block.ts';
 import type { Stroke } from '../block/painting.ts';
 import { printLength } from '../measure/lengths.ts';
@@ -56,7 +56,7 @@ function sewnAlike(a: Block, b: Block): boolean {
 export function createEasel(): Easel {
   const cloth = createClothBitmap();
   const sweepCloth = createSweepBitmap();
-  const layers = new Map<LayerName, Konva.Layer>();
+  const layers = new Map<LayerName, Layer>();
   let canvas: Canvas | null = null;
   let marks: Marks = NO_MARKS;
   let lit: readonly PieceInk[] = [];

@@ -92,7 +92,7 @@ describe('a file imports only from its own room or a lower floor', () => {
     ['data from outside src', 'src/app/demo.ts', "import.meta.glob('../../demo-blocks/*.json', { query: '?drawn' });"],
     ['a style sheet beside it', 'src/app/main.tsx', "import './app.css';"],
     ['a path that is only written about', 'src/measure/surd.ts', "const a = '../app/store.ts'; // import { b } from '../app/store.ts';"],
-    ['one door to a package', 'src/canvas/konva.ts', "export { Stage, Layer } from 'react-konva/lib/ReactKonvaCore';"],
+    ['one door to a package', 'src/canvas/konva.ts', "export { Layer } from 'konva/lib/Layer.js';"],
     ['one thing handed on beside its own', 'src/geometry/line.ts', "export type { Point } from './point.ts';\nexport const a = 1;"],
   ];
 
