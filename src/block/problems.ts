@@ -1,4 +1,4 @@
-import { formatLength } from '../measure/lengths.ts';
+import { formatLength, printLength } from '../measure/lengths.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
@@ -123,6 +123,44 @@ export const sizeOutOfRange = (side: 'width' | 'height', text: string, unit: Len
 
 export const gridOutOfRange = (side: 'columns' | 'rows', found: string): Problem =>
   problem('grid-out-of-range', `The grid has ${found} ${side}; it must have a whole number of them from 1 to ${MAX_CELLS}.`);
+
+const CELL = { columns: 'column', rows: 'row' } as const;
+const SIDE = { columns: ['width', 'left'], rows: ['height', 'top'] } as const;
+const length = (value: Rational, unit: LengthUnit): string => printLength(value, unit);
+
+export const noSuchCell = (axis: 'columns' | 'rows', number: number, cells: number): Problem =>
+  problem('no-such-cell', `The block has no ${CELL[axis]} ${number}; it has ${cells}.`);
+
+export const cellSizeOutOfRange = (axis: 'columns' | 'rows', number: number, found: Rational, most: Rational | null, unit: LengthUnit): Problem => {
+  const [side] = SIDE[axis];
+  const what = `The ${side} of ${CELL[axis]} ${number}`;
+  return problem(
+    'cell-size-out-of-range',
+    most === null
+      ? `${what} is the block's own, for there is no other ${CELL[axis]}; change the finished ${side} instead.`
+      : `${what} must be more than 0 and less than ${length(most, unit)}, what it and its neighbour have together; this one is ${length(found, unit)}.`,
+  );
+};
+
+export const splitOutOfRange = (axis: 'columns' | 'rows', number: number, found: Rational, size: Rational, unit: LengthUnit): Problem =>
+  problem(
+    'split-out-of-range',
+    `A line in ${CELL[axis]} ${number} must lie more than 0 and less than ${length(size, unit)} from its ${SIDE[axis][1]}; ` +
+      `this one is at ${length(found, unit)}.`,
+  );
+
+export const noNeighbour = (axis: 'columns' | 'rows', number: number): Problem =>
+  problem('no-neighbour', `There is no ${CELL[axis]} after ${CELL[axis]} ${number} to join it with; choose one before it.`);
+
+export const slantedAcross = (where: string, line: 'across' | 'down'): Problem =>
+  problem(
+    'slanted-across',
+    `${where} has a slanted edge across the ${LINE_WORDS[line][0]} line that would move, and it would bend there; ` +
+      'let the drawing stay where it is.',
+  );
+
+export const lengthTooFine = (text: string): Problem =>
+  problem('too-fine', `${text} puts the lines of the grid on places finer than can be held exactly; choose a rounder length.`);
 
 const LINE_WORDS = { across: ['upright', 'the left edge'], down: ['level', 'the top edge'] } as const;
 

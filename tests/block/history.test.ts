@@ -9,7 +9,8 @@ import { cell, halfCell, quarterCell } from '../../src/block/patch-shapes.ts';
 import { removePatch, toggleWhole } from '../../src/block/patches.ts';
 import { togglePin } from '../../src/block/pins.ts';
 import { toggleSeam } from '../../src/block/seams.ts';
-import { choose, regrid, resize } from '../../src/block/sizing.ts';
+import { regrid } from '../../src/block/regridding.ts';
+import { choose, resize } from '../../src/block/sizing.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { block, must, paintFabric, SEED, stroke, unpainted } from './drawn.ts';
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { checkBlock } from '../../src/block/checks.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { removePin, togglePin } from '../../src/block/pins.ts';
-import { regrid, subdivide } from '../../src/block/sizing.ts';
+import { regrid, subdivide } from '../../src/block/regridding.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import { patternText } from '../../src/pattern/pattern-text.ts';

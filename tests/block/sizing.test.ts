@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { blank } from '../../src/block/blank.ts';
 import { paint } from '../../src/block/painting.ts';
 import { cell, quarterCell } from '../../src/block/patch-shapes.ts';
-import { choose, chooseMethod, regrid, rename, resize, subdivide } from '../../src/block/sizing.ts';
+import { regrid, subdivide } from '../../src/block/regridding.ts';
+import { choose, chooseMethod, rename, resize } from '../../src/block/sizing.ts';
 import { rational } from '../../src/measure/rational.ts';
 import { block, FABRICS, must, samplePoints, seen, SEED, unpainted } from './drawn.ts';
 
@@ -34,12 +35,16 @@ describe('a block gets another grid', () => {
   const painted = shapes.reduce((now, shape) => must(paint(now, 'teal', shape)), unpainted(4, 4));
 
   it('and keeps what fits in its place, saying what does not', () => {
-    const { block: smaller, lost } = must(regrid({ ...painted, seams: [[[0, 2], [8, 2]]] }, { columns: 3, rows: 4 }));
-    expect(lost).toEqual({ patches: [1, 2], seams: [0], pins: [] });
+    const seams = [[[0, 2], [8, 2]], [[7, 0], [7, 8]]] as const;
+    const { block: smaller, lost, cut } = must(regrid({ ...painted, seams }, { columns: 3, rows: 4 }));
+    expect(lost).toEqual({ patches: [1, 2], seams: [1], pins: [] });
+    expect(cut).toEqual({ patches: [], seams: [0] });
     expect(smaller.patches).toEqual([painted.patches[0]]);
+    expect(smaller.seams).toEqual([[[0, 2], [6, 2]]]);
     expect(must(regrid(painted, { columns: 5, rows: 4 }))).toEqual({
       block: { ...painted, grid: { columns: 5, rows: 4 } },
       lost: { patches: [], seams: [], pins: [] },
+      cut: { patches: [], seams: [] },
     });
   });
 

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { plainGrid } from '../../src/block/axis.ts';
 import type { Block } from '../../src/block/block.ts';
-import { rational, type Rational } from '../../src/measure/rational.ts';
-import { block } from './drawn.ts';
+import { toDrawing } from '../../src/block/drawing.ts';
+import { multiply, rational, type Rational } from '../../src/measure/rational.ts';
+import { block, must } from './drawn.ts';
 
 /** Random lines between the cells of so many grid units: whole ones, halves, thirds, quarters; in order, none twice. */
 const lines = (units: number): fc.Arbitrary<readonly Rational[]> =>
@@ -19,3 +20,21 @@ export const uneven: fc.Arbitrary<Block> = block.chain((drawn) =>
     .tuple(fc.option(lines(drawn.grid.columns)), fc.option(lines(drawn.grid.rows)))
     .map(([across, down]) => ({ ...drawn, grid: plainGrid({ ...drawn.grid, ...(across && { across }), ...(down && { down }) }) })),
 );
+
+/** A block by the ruler: every line and point in its unit, whatever its lattice and grid units are. */
+export function measured(drawn: Block) {
+  const { drawing, step } = must(toDrawing(drawn));
+  const length = (steps: number): string => {
+    const { n, d } = multiply(rational(steps), step);
+    return `${n}/${d}`;
+  };
+  const points = (all: readonly (readonly [number, number])[]): readonly string[] => all.map(([x, y]) => `${length(x)}, ${length(y)}`);
+  return {
+    columns: drawing.columns.map(length),
+    rows: drawing.rows.map(length),
+    patches: drawing.patches.map((patch) => ({ ...patch, points: points(patch.points) })),
+    seams: drawing.seams.map(points),
+    pins: drawing.pins?.map(({ pin, from, to }) => [pin, ...points([from, to])]),
+    rest: { ...drawn, grid: null, denominator: null, patches: null, seams: null, pins: null },
+  };
+}
