@@ -9,7 +9,6 @@ import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import type { Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
-import { knotOf } from '../geometry/piecing/knot.ts';
 import { otherWays, sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational, type Rational } from '../measure/rational.ts';
@@ -18,7 +17,7 @@ import { stepsOf } from '../sewing/steps.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
 import { divisionLines } from './divisions.ts';
-import { brokenWholeProblem, knotProblem, refusedPin } from './knots.ts';
+import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
 import type { Cloth, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
@@ -36,12 +35,12 @@ export function makePattern(block: Block, choices: Choices = {}, scope: Scope = 
   const { drawing, step } = placed.value;
   const chosen = settled(block, choices);
   try {
-    const broken = brokenWholeProblem(block, drawing);
-    if (broken) return { ok: false, problem: broken };
+    const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit }, chosen.way) });
+    if (contradictsItself(drawing)) return locked();
     const sew = sewing(drawing);
     const wished = sew.way(chosen.way);
     const piecing = wished ?? sew.way('standard units');
-    if (!piecing) return { ok: false, problem: knotProblem(block, knotOf(drawing)) };
+    if (!piecing) return locked();
     const others = scope === 'all ways' ? otherWays(sew, piecing) : [];
     const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
     return good(patternOf(block, drawing, step, chosen, piecing, others, sew.refused.map(refusedPin), notes));
