@@ -118,13 +118,19 @@ export function box(points: readonly Point[]): Box {
   return { left, right, top, bottom };
 }
 
-/** @returns the polygon's corners starting from its least corner (top-left-most by x, then y), for comparing outlines */
-export function fromLeastCorner(points: readonly Point[]): readonly Point[] {
+/** @returns which corner is a polygon's least one: top-left-most by x, then y */
+export function leastCorner(points: readonly Point[]): number {
   let least = 0;
   for (let i = 1; i < points.length; i++) {
     const order = compareX(points[i]!, points[least]!) || compareY(points[i]!, points[least]!);
     if (order < 0) least = i;
   }
+  return least;
+}
+
+/** @returns the polygon's corners starting from its least corner, for comparing outlines */
+export function fromLeastCorner(points: readonly Point[]): readonly Point[] {
+  const least = leastCorner(points);
   return least === 0 ? points : [...points.slice(least), ...points.slice(0, least)];
 }
 

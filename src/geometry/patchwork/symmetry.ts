@@ -1,4 +1,4 @@
-import { compareAlong, gcd, type Line, type Point } from '../point.ts';
+import { compareX, compareY, gcd, type Line, type Point } from '../point.ts';
 import type { Boundary } from './boundaries.ts';
 import type { Drawing, Lattice } from './drawing.ts';
 
@@ -69,48 +69,90 @@ export function takenDrawing(s: Symmetry, drawing: Drawing): Drawing {
   };
 }
 
-/** Mixes whole numbers into a 32-bit number; equal input, equal output. */
-function mixed(seed: number, ...values: readonly number[]): number {
+/** Mixes the first whole numbers of a list into a 32-bit number; equal input, equal output. */
+function mixed(seed: number, values: Float64Array, count: number): number {
   let h = seed | 0;
-  for (const v of values) {
+  for (let i = 0; i < count; i++) {
+    const v = values[i]!;
     h = Math.imul(h ^ (v | 0), 0x9e3779b1);
     h = Math.imul(h ^ ((v / 0x100000000) | 0) ^ (h >>> 15), 0x85ebca6b);
   }
   return (h ^ (h >>> 13)) | 0;
 }
 
-/** A number for x/w as a part of the whole extent: the same on any lattice. */
-function partOf(n: number, d: number, whole: number): readonly [number, number] {
-  const [a, b] = [n, d * whole];
-  const common = gcd(a, b) || 1;
-  return [a / common, b / common];
+/** Where the distances of a point from the sides of the block stand among its eight numbers: each a part n/d of the whole extent. */
+const [LEFT, RIGHT, TOP, BOTTOM] = [0, 2, 4, 6];
+/** Where the second point of a mark begins. */
+const SECOND = 8;
+
+/** One drawn stretch; fabrics are empty for a seam inside one cloth. */
+interface Mark {
+  /** How far both ends lie from each side of the block, as parts of its whole extent in lowest terms: the same on any lattice. */
+  readonly reach: Float64Array;
+  /** The order of its ends from left to right, and from top to bottom. */
+  readonly across: number;
+  readonly down: number;
+  readonly line: Line;
+  readonly front: string;
+  readonly back: string;
+}
+
+function reachOf(ends: readonly Point[], width: number, height: number): Float64Array {
+  const reach = new Float64Array(2 * SECOND);
+  ends.forEach(({ x, y, w }, end) => {
+    const whole = w * Math.max(width, height);
+    [x, width * w - x, y, height * w - y].forEach((n, i) => {
+      const common = gcd(n, whole) || 1;
+      reach[end * SECOND + 2 * i] = n / common;
+      reach[end * SECOND + 2 * i + 1] = whole / common;
+    });
+  });
+  return reach;
+}
+
+/** @returns where how far across, and how far down, a point lies after a symmetry stands among its numbers */
+function places(s: Symmetry): readonly [number, number] {
+  if (s.a === 0) return [s.b > 0 ? TOP : BOTTOM, s.c > 0 ? LEFT : RIGHT];
+  return [s.a > 0 ? LEFT : RIGHT, s.d > 0 ? TOP : BOTTOM];
+}
+
+const scratch = new Float64Array(10);
+
+function take(reach: Float64Array, from: number, to: number): void {
+  scratch[to] = reach[from]!;
+  scratch[to + 1] = reach[from + 1]!;
 }
 
 /**
  * Numbers for the fabrics that do not depend on what they are called: from where each one's edges lie, seen from all sides.
  * Two fabrics get the same number only when no view tells them apart by that.
  */
-function fabricNumbers(width: number, height: number, marks: readonly Mark[]): ReadonlyMap<string, number> {
+function fabricNumbers(marks: readonly Mark[]): ReadonlyMap<string, number> {
   const numbers = new Map<string, number>();
-  for (const s of symmetriesOf(width, height)) {
-    const far = Math.max(width, height);
-    for (const { from, to, front, back } of marks) {
-      const place = mixed(5, ...[from, to].flatMap((p) => at(taken(s, p), far)).sort((p, q) => p - q));
-      for (const fabric of [front, back]) if (fabric !== '') numbers.set(fabric, ((numbers.get(fabric) ?? 0) + Math.imul(place, place | 1)) | 0);
+  for (const { reach, front, back } of marks) {
+    if (front === '' && back === '') continue;
+    let sum = 0;
+    // Of the eight views those that only exchange across and down put the same distances in order.
+    for (const x of [LEFT, RIGHT]) {
+      for (const y of [TOP, BOTTOM]) {
+        take(reach, x, 0);
+        take(reach, y, 2);
+        take(reach, SECOND + x, 4);
+        take(reach, SECOND + y, 6);
+        for (let i = 1; i < 8; i++) {
+          const v = scratch[i]!;
+          let k = i;
+          for (; k > 0 && scratch[k - 1]! > v; k--) scratch[k] = scratch[k - 1]!;
+          scratch[k] = v;
+        }
+        const place = mixed(5, scratch, 8);
+        sum = (sum + 2 * Math.imul(place, place | 1)) | 0;
+      }
     }
+    numbers.set(front, ((numbers.get(front) ?? 0) + sum) | 0);
+    numbers.set(back, ((numbers.get(back) ?? 0) + sum) | 0);
   }
   return numbers;
-}
-
-const at = (p: Point, far: number): readonly number[] => [...partOf(p.x, p.w, far), ...partOf(p.y, p.w, far)];
-
-/** One drawn stretch; fabrics are empty for a seam inside one cloth. */
-interface Mark {
-  readonly from: Point;
-  readonly to: Point;
-  readonly line: Line;
-  readonly front: string;
-  readonly back: string;
 }
 
 /**
@@ -120,23 +162,32 @@ interface Mark {
  */
 export function canonicalView(width: number, height: number, boundaries: Iterable<Boundary>): Symmetry {
   const marks: Mark[] = [];
+  const mark = (from: Point, to: Point, line: Line, front: string, back: string): void => {
+    marks.push({ reach: reachOf([from, to], width, height), across: compareX(from, to), down: compareY(from, to), line, front, back });
+  };
   for (const { line, drawn, between } of boundaries) {
-    for (const s of between) marks.push({ ...s, line });
-    for (const s of drawn) marks.push({ ...s, line, front: '', back: '' });
+    for (const { from, to, front, back } of between) mark(from, to, line, front, back);
+    for (const { from, to } of drawn) mark(from, to, line, '', '');
   }
-  const numbers = fabricNumbers(width, height, marks);
-  const far = Math.max(width, height);
-  let [best, bestHigh, bestLow] = [symmetriesOf(width, height)[0]!, Infinity, Infinity];
-  for (const s of symmetriesOf(width, height)) {
+  const numbers = fabricNumbers(marks);
+  const views = symmetriesOf(width, height);
+  let [best, bestHigh, bestLow] = [views[0]!, Infinity, Infinity];
+  for (const s of views) {
     let [high, low] = [width === height ? 0 : s.a === 0 === height > width ? 1 : 2, 0];
-    for (const mark of marks) {
-      const [p, q] = [taken(s, mark.from), taken(s, mark.to)];
-      const [from, to] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
+    const [x, y] = places(s);
+    for (const { reach, across, down, line, front, back } of marks) {
+      const order = s.a === 0 ? s.b * down || s.c * across : s.a * across || s.d * down;
+      const [first, second] = order < 0 ? [0, SECOND] : [SECOND, 0];
+      take(reach, first + x, 0);
+      take(reach, first + y, 2);
+      take(reach, second + x, 4);
+      take(reach, second + y, 6);
       // Where the line's front comes to lie, in the undirected form of the new line.
-      const [a, b] = [s.a * mark.line.a + s.b * mark.line.b, s.c * mark.line.a + s.d * mark.line.b];
+      const [a, b] = [s.a * line.a + s.b * line.b, s.c * line.a + s.d * line.b];
       const kept = a > 0 || (a === 0 && b > 0);
-      const [front, back] = (kept ? [mark.front, mark.back] : [mark.back, mark.front]).map((fabric) => numbers.get(fabric!) ?? 0);
-      const h = mixed(3, ...at(from, far), ...at(to, far), front!, back!);
+      scratch[8] = numbers.get(kept ? front : back) ?? 0;
+      scratch[9] = numbers.get(kept ? back : front) ?? 0;
+      const h = mixed(3, scratch, 10);
       high = (high + h) | 0;
       low = (low + Math.imul(h, h | 1)) | 0;
     }

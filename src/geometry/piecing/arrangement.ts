@@ -1,10 +1,11 @@
 import type { Cells } from './clusters.ts';
 import { searcher, type Joined, type Plan } from './grid-search.ts';
 import { AROUND, keeping } from './keep.ts';
-import { rectId, type Leaves } from './leaves.ts';
+import type { Leaves } from './leaves.ts';
 import type { Pictures } from './pictures.ts';
 import { together } from './pins.ts';
 import { ARRANGED } from './price.ts';
+import { rectId } from './rect-id.ts';
 import { NO_RINGS, ringsWorthwhile } from './rings.ts';
 import type { Tree } from './tree.ts';
 
@@ -30,12 +31,12 @@ interface Part {
  */
 export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures, parts: Uint8Array | null, last: Joined): Tree {
   const { field } = leaves;
-  if (plan.leaves.length < 3 || pictures.counts.length === 1) return plan.tree;
+  if (plan.leaves.length < 3 || pictures.counts.length === 1) return plan.tree();
   const search = searcher(leaves, ARRANGED, pictures.contents, plan.rings > 0 ? ringsWorthwhile(leaves) : NO_RINGS);
   const counts = { leaves: leaves.classes.map(() => 1), joins: pictures.counts };
   const apart = keeping(field, plan.leaves);
   let marks = parts === null ? apart : together(apart, parts);
-  let best = search(counts, marks, last)?.tree ?? plan.tree;
+  let best = search(counts, marks, last) ?? plan;
   const unsuitable = new Set<number>();
   // Once a part has been made, only its first place is looked into further.
   const copies = new Uint8Array((field.xs.length - 1) * (field.ys.length - 1));
@@ -46,14 +47,14 @@ export function arranged(plan: Plan, leaves: Leaves, pictures: Pictures, parts: 
     const found = search(counts, next, last);
     unsuitable.add(part.picture);
     if (!found) continue;
-    [best, marks] = [found.tree, next];
+    [best, marks] = [found, next];
     made++;
     const across = field.xs.length - 1;
     for (const { i0, j0, i1, j1 } of part.places.slice(1)) {
       for (let j = j0; j < j1; j++) copies.fill(1, i0 + j * across, i1 + j * across);
     }
   }
-  return best;
+  return best.tree();
 }
 
 /** The part whose repeats save the most seams, pairs only when nothing larger comes again; null when nothing does. */

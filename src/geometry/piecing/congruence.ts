@@ -1,8 +1,14 @@
-import { box, fromLeastCorner } from '../convex.ts';
-import { moved, turned, type Point } from '../point.ts';
+import { box, leastCorner } from '../convex.ts';
+import { compareX, compareY, gcd, moved, turned, type Point } from '../point.ts';
 import type { Assembly, Piece } from './assembly.ts';
 
 export type Turn = 0 | 1 | 2 | 3;
+
+/** What is congruent to what. */
+export interface Congruence {
+  readonly key: string;
+  readonly turn: Turn;
+}
 
 /** A quarter-turn placement: turn clockwise about the origin, then move by whole steps. */
 export interface Placement {
@@ -29,49 +35,91 @@ export function piecesOf(assembly: Assembly): readonly Piece[] {
   return found;
 }
 
-/** @returns an outline's text after turning, moved by −(least x, least y) where those are given as exact points */
-function outlineText(points: readonly Point[], turn: Turn, left: Point, top: Point): string {
-  const relative = points.map((p) => {
-    const q = placed(p, { turn, dx: 0, dy: 0 });
-    return { x: q.x * left.w - left.x * q.w, xw: q.w * left.w, y: q.y * top.w - top.y * q.w, yw: q.w * top.w };
-  });
-  const texts = relative.map(({ x, xw, y, yw }) => `${lowest(x, xw)},${lowest(y, yw)}`);
-  return texts.join(' ');
+/** @returns an outline's text from a given corner on, all corners measured from (least x, least y) where those are given as exact points */
+function outlineText(points: readonly Point[], start: number, left: Point, top: Point): string {
+  let text = '';
+  for (let i = 0; i < points.length; i++) {
+    const p = points[(start + i) % points.length]!;
+    text += `${i > 0 ? ' ' : ''}${difference(p.x, p.w, left.x, left.w)},${difference(p.y, p.w, top.y, top.w)}`;
+  }
+  return text;
 }
 
-function lowest(n: number, d: number): string {
-  let [a, b] = [Math.abs(n), d];
-  while (b !== 0) [a, b] = [b, a % b];
-  return d === a ? `${n / a}` : `${n / a}/${d / a}`;
+/** @returns the text of n/d − m/e in lowest terms */
+function difference(n: number, d: number, m: number, e: number): string {
+  if (d === e && d === 1) return `${n - m}`;
+  const [over, under] = [n * e - m * d, d * e];
+  const common = gcd(over, under);
+  return under === common ? `${over / common}` : `${over / common}/${under / common}`;
 }
 
-/** @returns a text that two sets of pieces share exactly when one is the other moved (not turned) */
-function picture(pieces: readonly Piece[], turn: Turn): string {
-  const outlines = pieces.map((p) => {
-    const shape = p.outline.map((q) => placed(q, { turn, dx: 0, dy: 0 }));
-    return { fabric: p.fabric, shape: fromLeastCorner(shape) };
-  });
-  const { left, top } = box(outlines.flatMap((o) => o.shape));
-  return outlines
-    .map((o) => `${o.fabric}:${outlineText(o.shape, 0, left, top)}`)
+/** @returns a text that two sets of shapes share exactly when one is the other moved (not turned) */
+function picture(fabrics: readonly string[], shapes: readonly (readonly Point[])[]): string {
+  let [left, top] = [shapes[0]![0]!, shapes[0]![0]!];
+  for (const shape of shapes) {
+    for (const p of shape) {
+      if (compareX(p, left) < 0) left = p;
+      if (compareY(p, top) < 0) top = p;
+    }
+  }
+  return shapes
+    .map((shape, i) => `${fabrics[i]!}:${outlineText(shape, leastCorner(shape), left, top)}`)
     .sort()
     .join(';');
 }
 
 /**
- * @returns key: a text that two assemblies share exactly when their pieces are congruent, cloth by cloth, up to quarter
- * turns (a mirror image has another key); turn: the turn that brings this one into the form the key describes
+ * @returns a function that gives an assembly's key: a text that two assemblies share exactly when their pieces are congruent, cloth by
+ * cloth, up to quarter turns (a mirror image has another key); and the turn that brings it into the form the key describes. Most are the
+ * same ones moved or turned: each is looked at once by itself, whatever it is part of, and only a new one in all its turns
  */
-export function congruence(assembly: Assembly): { readonly key: string; readonly turn: Turn } {
-  const pieces = piecesOf(assembly);
-  let best = picture(pieces, 0);
-  let bestTurn: Turn = 0;
-  for (const turn of [1, 2, 3] as const) {
-    const text = picture(pieces, turn);
-    if (text < best) [best, bestTurn] = [text, turn];
-  }
-  return { key: `${assembly.kind ?? 'part'}|${best}`, turn: bestTurn };
+export function congruences(): (assembly: Assembly) => Congruence {
+  const numbers = new Map<string, number>();
+  const known = new Map<Assembly, number>();
+  const found: Congruence[] = [];
+  /** By what an assembly shows: what it shows after each turn, and at which of these it is. */
+  const seen = new Map<string, { readonly pictures: readonly string[]; readonly at: number; readonly best: string }>();
+  /** Equal for assemblies made of equal parts, lying alike. */
+  const numberOf = (node: Assembly): number => {
+    let number = known.get(node);
+    if (number !== undefined) return number;
+    const origin = node.outline[0]!;
+    let text = `${node.kind ?? ''}|${outlineText(node.outline, 0, origin, origin)}|`;
+    if (node.piece) text += JSON.stringify(node.piece.fabric);
+    for (const part of node.parts) {
+      const { x, y, w } = part.outline[0]!;
+      text += `${numberOf(part)}@${difference(x, w, origin.x, origin.w)},${difference(y, w, origin.y, origin.w)} `;
+    }
+    number = numbers.get(text);
+    if (number === undefined) numbers.set(text, (number = numbers.size));
+    known.set(node, number);
+    return number;
+  };
+  const look = (assembly: Assembly): Congruence => {
+    const pieces = piecesOf(assembly);
+    const fabrics = pieces.map((piece) => piece.fabric);
+    let shapes = pieces.map((piece) => piece.outline);
+    const own = picture(fabrics, shapes);
+    let before = seen.get(own);
+    if (!before) {
+      const pictures = [own];
+      while (pictures.length < 4) {
+        shapes = shapes.map((shape) => shape.map(turned));
+        pictures.push(picture(fabrics, shapes));
+      }
+      const best = pictures.reduce((least, text) => (text < least ? text : least));
+      pictures.forEach((text, at) => seen.has(text) || seen.set(text, { pictures, at, best }));
+      before = seen.get(own)!;
+    }
+    const { pictures, at, best } = before;
+    const turn = ([0, 1, 2, 3] as const).find((t) => pictures[(at + t) % 4] === best)!;
+    return { key: `${assembly.kind ?? 'part'}|${best}`, turn };
+  };
+  return (assembly) => (found[numberOf(assembly)] ??= look(assembly));
 }
+
+/** @returns the key and turn of one assembly, see `congruences` */
+export const congruence = (assembly: Assembly): Congruence => congruences()(assembly);
 
 /**
  * @returns a copy of an assembly under a placement; pieces take their ids and patches from `pieceAt`,

@@ -88,62 +88,83 @@ class Weighted {
   }
 }
 
+/** One of two independent numberings, from which a number of twice the width is made. */
+const HALVES = [
+  { across: 0x01000193, down: 0x27d4eb2f, seed: 17 },
+  { across: 0x165667b1, down: 0x3c6ef35f, seed: 91 },
+] as const;
+
+/** The numbers of a field's rectangles as they look after quarter turns clockwise of the block. */
+class Turned {
+  private readonly cells: Weighted;
+  private readonly upright: Weighted;
+  private readonly level: Weighted;
+  /** What moves a rectangle's sum to where it would lie in the corner of the block, by the edge that lies nearest to it. */
+  private readonly columnBack: Int32Array;
+  private readonly rowBack: Int32Array;
+  private readonly fromRight: boolean;
+  private readonly fromBottom: boolean;
+
+  constructor(field: Field, marks: readonly (readonly Mark[])[], cloths: readonly (readonly number[])[], turn: number, half: (typeof HALVES)[number]) {
+    const { xs, ys } = field;
+    const { seed } = half;
+    const [m, n] = [xs.length - 1, ys.length - 1];
+    const [width, height] = [xs[m]!, ys[n]!];
+    const far = Math.max(width, height);
+    this.fromRight = turn >= 2;
+    this.fromBottom = turn === 1 || turn === 2;
+    const columns = xs.map((x) => (this.fromRight ? width - x : x));
+    const rows = ys.map((y) => (this.fromBottom ? height - y : y));
+    const [column, row] = turn % 2 === 0 ? [half.across, half.down] : [half.down, half.across];
+    const [columnPlace, rowPlace] = [columns.map((x) => power(column, x)), rows.map((y) => power(row, y))];
+    this.columnBack = Int32Array.from(columns, (x) => power(column, far - x));
+    this.rowBack = Int32Array.from(rows, (y) => power(row, far - y));
+    const at = (own: number, i0: number, j0: number, i1: number, j1: number): number =>
+      Math.imul(own, Math.imul(columnPlace[this.fromRight ? i1 : i0]!, rowPlace[this.fromBottom ? j1 : j0]!));
+    this.cells = new Weighted(m, n, (i, j) => {
+      const number = cellNumber(marks[i + j * m]!, cloths[i + j * m]!, xs[i + 1]! - xs[i]!, ys[j + 1]! - ys[j]!, turn, seed);
+      return at(number, i, j, i + 1, j + 1);
+    });
+    // A drawn edge is a box without width: upright ones become level by an odd turn.
+    const edge = (length: number, upright: boolean): number => mixed(seed + 5, [length, upright === (turn % 2 === 0) ? 1 : 2]);
+    this.upright = new Weighted(m + 1, n, (i, j) =>
+      field.uprightDrawn(i, j, j + 1) ? at(edge(ys[j + 1]! - ys[j]!, true), i, j, i, j + 1) : 0,
+    );
+    this.level = new Weighted(m, n + 1, (i, j) => (field.levelDrawn(j, i, i + 1) ? at(edge(xs[i + 1]! - xs[i]!, false), i, j, i + 1, j) : 0));
+  }
+
+  /** @returns equal numbers for rectangles of cells that look alike */
+  number(i0: number, j0: number, i1: number, j1: number): number {
+    const sum = this.cells.over(i0, j0, i1, j1) + this.upright.over(i0 + 1, j0, i1, j1) + this.level.over(i0, j0 + 1, i1, j1);
+    return Math.imul(sum | 0, Math.imul(this.columnBack[this.fromRight ? i1 : i0]!, this.rowBack[this.fromBottom ? j1 : j0]!));
+  }
+}
+
 /**
  * @param cloth whether the same seams in other cloth count as another picture
  * @returns numberings of a field's rectangles by what is drawn in them: up to quarter turns, and the same way up
  */
 export function contentOf(field: Field, cloth: boolean): { readonly content: ContentOf; readonly upright: ContentOf } {
-  const { xs, ys } = field;
-  const [m, n] = [xs.length - 1, ys.length - 1];
-  const [width, height] = [xs[m]!, ys[n]!];
   const marks = marksOf(field);
   const cloths = cloth ? clothsOf(field) : marks.map(() => []);
-  const far = Math.max(width, height);
-  /** Where the top-left corner of a box lies after quarter turns clockwise of the block. */
-  const corner = (x0: number, y0: number, x1: number, y1: number, turn: number): readonly [number, number] =>
-    turn === 0 ? [x0, y0] : turn === 1 ? [height - y1, x0] : turn === 2 ? [width - x1, height - y1] : [y0, width - x1];
-  const halves = [
-    { p: 0x01000193, q: 0x27d4eb2f, seed: 17 },
-    { p: 0x165667b1, q: 0x3c6ef35f, seed: 91 },
-  ].map(({ p, q, seed }) => {
-    const [px, qy] = [powers(p, far), powers(q, far)];
-    const tables = [0, 1, 2, 3].map((turn) => {
-      const at = (own: number, x0: number, y0: number, x1: number, y1: number): number => {
-        const [u, v] = corner(x0, y0, x1, y1, turn);
-        return Math.imul(own, Math.imul(px[u]!, qy[v]!));
-      };
-      const cells = new Weighted(m, n, (i, j) => {
-        const [x0, y0, x1, y1] = [xs[i]!, ys[j]!, xs[i + 1]!, ys[j + 1]!];
-        return at(cellNumber(marks[i + j * m]!, cloths[i + j * m]!, x1 - x0, y1 - y0, turn, seed), x0, y0, x1, y1);
-      });
-      // A drawn edge is a box without width: upright ones become level by an odd turn.
-      const edge = (length: number, upright: boolean): number => mixed(seed + 5, [length, upright === (turn % 2 === 0) ? 1 : 2]);
-      const upright = new Weighted(m + 1, n, (i, j) =>
-        field.uprightDrawn(i, j, j + 1) ? at(edge(ys[j + 1]! - ys[j]!, true), xs[i]!, ys[j]!, xs[i]!, ys[j + 1]!) : 0,
-      );
-      const level = new Weighted(m, n + 1, (i, j) =>
-        field.levelDrawn(j, i, i + 1) ? at(edge(xs[i + 1]! - xs[i]!, false), xs[i]!, ys[j]!, xs[i + 1]!, ys[j]!) : 0,
-      );
-      return { cells, upright, level };
-    });
-    return (i0: number, j0: number, i1: number, j1: number, turn: number): number => {
-      const { cells, upright, level } = tables[turn]!;
-      const sum = (cells.over(i0, j0, i1, j1) + upright.over(i0 + 1, j0, i1, j1) + level.over(i0, j0 + 1, i1, j1)) | 0;
-      const [u, v] = corner(xs[i0]!, ys[j0]!, xs[i1]!, ys[j1]!, turn);
-      return Math.imul(sum, Math.imul(px[far - u]!, qy[far - v]!));
-    };
-  });
-  const number = (i0: number, j0: number, i1: number, j1: number, turn: number): number =>
-    (halves[0]!(i0, j0, i1, j1, turn) >>> 0) * 0x200000 + (halves[1]!(i0, j0, i1, j1, turn) & 0x1fffff);
+  const turns = [0, 1, 2, 3].map((turn) => HALVES.map((half) => new Turned(field, marks, cloths, turn, half)));
+  const number = (turn: number, i0: number, j0: number, i1: number, j1: number): number => {
+    const [first, second] = turns[turn]!;
+    return (first!.number(i0, j0, i1, j1) >>> 0) * 0x200000 + (second!.number(i0, j0, i1, j1) & 0x1fffff);
+  };
   return {
-    content: (i0, j0, i1, j1) => Math.min(...[0, 1, 2, 3].map((turn) => number(i0, j0, i1, j1, turn))),
-    upright: (i0, j0, i1, j1) => number(i0, j0, i1, j1, 0),
+    content: (i0, j0, i1, j1) =>
+      Math.min(number(0, i0, j0, i1, j1), number(1, i0, j0, i1, j1), number(2, i0, j0, i1, j1), number(3, i0, j0, i1, j1)),
+    upright: (i0, j0, i1, j1) => number(0, i0, j0, i1, j1),
   };
 }
 
-function powers(base: number, most: number): Int32Array {
-  const table = new Int32Array(most + 1);
-  table[0] = 1;
-  for (let i = 1; i <= most; i++) table[i] = Math.imul(table[i - 1]!, base);
-  return table;
+/** @returns a whole power of a number in 32 bits */
+function power(base: number, exponent: number): number {
+  let [result, square] = [1, base];
+  for (let rest = exponent; rest > 0; rest = (rest - (rest % 2)) / 2) {
+    if (rest % 2 === 1) result = Math.imul(result, square);
+    square = Math.imul(square, square);
+  }
+  return result;
 }

@@ -30,6 +30,9 @@ export interface Field {
   /** How many of the cell edges along a cut are drawn over their full length. */
   uprightDrawn(i: number, j0: number, j1: number): number;
   levelDrawn(j: number, i0: number, i1: number): number;
+  /** Whether anything is drawn along a cut. */
+  uprightTouched(i: number, j0: number, j1: number): boolean;
+  levelTouched(j: number, i0: number, i1: number): boolean;
 }
 
 /** A table of running sums over cells (i, j). */
@@ -133,6 +136,8 @@ export function fieldOf(patchwork: Patchwork, boundaries: ReadonlyMap<string, Bo
     levelLocked: (j, i0, i1) => lockLevel.over(i0, j, i1, j + 1) > 0,
     uprightDrawn: (i, j0, j1) => fullUpright.over(i, j0, i + 1, j1),
     levelDrawn: (j, i0, i1) => fullLevel.over(i0, j, i1, j + 1),
+    uprightTouched: (i, j0, j1) => drawnUpright.over(i, j0, i + 1, j1) > 0,
+    levelTouched: (j, i0, i1) => drawnLevel.over(i0, j, i1, j + 1) > 0,
   };
 }
 
@@ -190,7 +195,20 @@ export function slantsInside(field: Field, i0: number, j0: number, i1: number, j
       }
     }
   }
-  return [...byLine].flatMap(([line, list]) => merged(list).map((s) => ({ ...s, line })));
+  return [...byLine].flatMap(([line, list]) => (list.length === 1 ? list : merged(list)).map(({ from, to }) => ({ from, to, line })));
+}
+
+/** @returns the boundaries that have something drawn strictly inside a rectangle of cells, and perhaps some that do not, in their order */
+export function boundariesIn(field: Field, i0: number, j0: number, i1: number, j1: number): readonly Boundary[] {
+  const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
+  const slanted = new Set<Line>();
+  for (let j = j0; j < j1; j++) {
+    for (let i = i0; i < i1; i++) for (const { line } of field.slants[i + j * (field.xs.length - 1)]!) slanted.add(line);
+  }
+  return [...field.boundaries.values()].filter(({ line }) => {
+    if (line.b === 0) return x0 < line.c && line.c < x1;
+    return line.a === 0 ? y0 < line.c && line.c < y1 : slanted.has(line);
+  });
 }
 
 /** @returns the label of a rectangle of cells known to be one piece of cloth */

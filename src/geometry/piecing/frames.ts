@@ -2,9 +2,9 @@ import { equalParts } from './clusters.ts';
 import type { Field } from './field.ts';
 import type { Plan } from './grid-search.ts';
 import { ACROSS, AROUND, keeping } from './keep.ts';
-import { rectId } from './leaves.ts';
 import type { Pictures } from './pictures.ts';
 import type { Weights } from './price.ts';
+import { rectId } from './rect-id.ts';
 
 /** The equal modules that a block may be made of, and what a plan that keeps to them is weighed with. */
 export interface Frame {

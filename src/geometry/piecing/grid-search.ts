@@ -2,8 +2,9 @@ import { rectangle } from '../convex.ts';
 import type { Cells } from './clusters.ts';
 import { rectOf } from './field.ts';
 import { ACROSS, AROUND, FREE, JOINED, KEPT } from './keep.ts';
-import { rectCount, rectId, type Leaves } from './leaves.ts';
+import type { Leaves } from './leaves.ts';
 import { clothNovelty, handling, sizeNovelty, type Weights } from './price.ts';
+import { rectCount, rectId } from './rect-id.ts';
 import type { Ring, RingsAt } from './rings.ts';
 import type { Tree } from './tree.ts';
 
@@ -23,7 +24,8 @@ export type Contents = ArrayLike<number>;
 
 /** The best plan under given prices. */
 export interface Plan {
-  readonly tree: Tree;
+  /** @returns how the block comes apart */
+  readonly tree: () => Tree;
   /** How often each leaf class is used. */
   readonly used: ReadonlyMap<number, number>;
   readonly leaves: readonly Cells[];
@@ -39,6 +41,8 @@ export type Search = (counts: Counts, kept: Uint8Array | null, last?: Joined) =>
 const MARGIN = 1e-9;
 
 const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
+/** Added to the form of what goes on with a row or column begun outside it. */
+const GOES_ON = 4;
 
 /**
  * Prepares to find the cheapest way to cut a field into leaves by rows and columns, by dynamic programming over all
@@ -77,13 +81,13 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   const rings = new Map<number, Ring>();
   /** Of parts kept whole: what they cost as a row and as a column. */
   const keptRow = new Map<number, readonly [number, number]>();
-  let closing = new Float64Array(0);
+  let closing: Float64Array = new Float64Array(0);
+  const prices = leafPrices(classes, weights);
+  /** Plans found before, and from which prices. */
+  const known: { readonly kept: Uint8Array | null; readonly last: Joined; readonly price: Float64Array; readonly closing: Float64Array; readonly plan: Plan | null }[] = [];
 
-  function weigh({ leaves: counts, joins }: Counts, kept: Uint8Array | null): void {
-    const price = leafPrices(classes, weights, counts);
+  function weigh(price: Float64Array, kept: Uint8Array | null): void {
     const [apart, roundParts, overEdge, onePart, fromParts] = [FREE, AROUND, ACROSS, KEPT, JOINED];
-    // What it costs that a finished row or column is one more thing to make.
-    closing = Float64Array.from(joins, (count) => weights.join / Math.max(1, count));
     for (const table of [upright, level, single]) table.fill(Infinity);
     rings.clear();
     keptRow.clear();
@@ -150,61 +154,112 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
     const used = new Map<number, number>();
     const laid: Cells[] = [];
     const joined = new Map<number, number>();
-    let ringCount = 0;
-    const build = (cells: Cells, form: number, continues = false): Tree => {
-      const { i0, j0, i1, j1 } = cells;
-      const at = id(i0, j0, i1, j1);
-      const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
-      const region = rectangle(x0, y0, x1, y1);
+    /** Form and cut of every part, or the ring there, each before its own parts. */
+    const order: number[] = [];
+    const turning: Ring[] = [];
+    const visit = (i0: number, j0: number, i1: number, j1: number, form: number, continues: boolean): void => {
+      const at = acrossAt[i0 * stride + i1]! + downAt[j0 * stride + j1]!;
+      order.push(continues ? form + GOES_ON : form);
       if (form === LEAF) {
-        laid.push(cells);
+        laid.push({ i0, j0, i1, j1 });
         used.set(classOf[at]!, (used.get(classOf[at]!) ?? 0) + 1);
-        return leaves.treeOf(cells);
+      } else if (form === RING) {
+        const ring = rings.get(at)!;
+        turning.push(ring);
+        for (const c of [ring.centre, ...ring.arms]) visit(c.i0, c.j0, c.i1, c.j1, formOf(id(c.i0, c.j0, c.i1, c.j1)), false);
+      } else {
+        const picture = contents[at]!;
+        if (!continues) joined.set(picture, (joined.get(picture) ?? 0) + 1);
+        const across = form === UPRIGHT;
+        const cut = across ? uprightAt[at]! : levelAt[at]!;
+        order.push(cut);
+        const [i, j] = across ? [cut, j1] : [i1, cut];
+        const first = acrossAt[i0 * stride + i]! + downAt[j0 * stride + j]!;
+        const goesOn = (across ? upright : level)[first]! <= closed[first]!;
+        visit(i0, j0, i, j, goesOn ? form : formOf(first), goesOn);
+        const [i2, j2] = across ? [cut, j0] : [i0, cut];
+        visit(i2, j2, i1, j1, formOf(acrossAt[i2 * stride + i1]! + downAt[j2 * stride + j1]!), false);
       }
-      if (form === RING) {
-        ringCount++;
-        const { centre, arms } = rings.get(at)!;
-        const part = (c: Cells): Tree => build(c, formOf(c));
-        return { form: 'ring', region, centre: part(centre), arms: [part(arms[0]), part(arms[1]), part(arms[2]), part(arms[3])] };
-      }
-      if (!continues) joined.set(contents[at]!, (joined.get(contents[at]!) ?? 0) + 1);
-      const across = form === UPRIGHT;
-      const cut = across ? uprightAt[at]! : levelAt[at]!;
-      const first: Cells = across ? { i0, j0, i1: cut, j1 } : { i0, j0, i1, j1: cut };
-      const second: Cells = across ? { i0: cut, j0, i1, j1 } : { i0, j0: cut, i1, j1 };
-      const firstAt = id(first.i0, first.j0, first.i1, first.j1);
-      const goesOn = (across ? upright : level)[firstAt]! <= closed[firstAt]!;
-      const line = across ? { a: 1, b: 0, c: field.xs[cut]! } : { a: 0, b: 1, c: field.ys[cut]! };
-      const back = build(first, goesOn ? form : formOf(first), goesOn);
-      const tree: Tree = { form: 'cut', region, line, front: build(second, formOf(second)), back };
-      return continues ? tree : { ...tree, kind: 'joined unit' };
     };
-    const formOf = ({ i0, j0, i1, j1 }: Cells): number => {
-      const at = id(i0, j0, i1, j1);
+    const formOf = (at: number): number => {
       const [asRow, asColumn] = keptRow.get(at) ?? [upright[at]!, level[at]!];
       if (single[at]! <= Math.min(asRow, asColumn) + closing[contents[at]!]!) return rings.has(at) ? RING : LEAF;
       // Rows before columns where both are equally good.
       return asColumn <= asRow ? LEVEL : UPRIGHT;
     };
-    const whole: Cells = { i0: 0, j0: 0, i1: m, j1: n };
-    const tree = build(whole, last === null ? formOf(whole) : last === 'rows' ? LEVEL : UPRIGHT);
-    return { tree, used, leaves: laid, joined, rings: ringCount };
+    visit(0, 0, m, n, last === null ? formOf(id(0, 0, m, n)) : last === 'rows' ? LEVEL : UPRIGHT, false);
+    return { tree: () => treeOf(order, turning), used, leaves: laid, joined, rings: turning.length };
+  }
+
+  /** Puts a plan together from what was read. */
+  function treeOf(order: readonly number[], turning: readonly Ring[]): Tree {
+    let [next, nextRing] = [0, 0];
+    const build = (cells: Cells): Tree => {
+      const { i0, j0, i1, j1 } = cells;
+      const form = order[next++]!;
+      if (form === LEAF) return leaves.treeOf(cells);
+      const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
+      const region = rectangle(x0, y0, x1, y1);
+      if (form === RING) {
+        const { centre, arms } = turning[nextRing++]!;
+        return { form: 'ring', region, centre: build(centre), arms: [build(arms[0]), build(arms[1]), build(arms[2]), build(arms[3])] };
+      }
+      const across = form % GOES_ON === UPRIGHT;
+      const cut = order[next++]!;
+      const back = build(across ? { i0, j0, i1: cut, j1 } : { i0, j0, i1, j1: cut });
+      const front = build(across ? { i0: cut, j0, i1, j1 } : { i0, j0: cut, i1, j1 });
+      const line = across ? { a: 1, b: 0, c: field.xs[cut]! } : { a: 0, b: 1, c: field.ys[cut]! };
+      return { form: 'cut', region, line, front, back, ...(form >= GOES_ON ? {} : { kind: 'joined unit' }) };
+    };
+    return build({ i0: 0, j0: 0, i1: m, j1: n });
   }
 
   return (counts, kept, last = null) => {
-    weigh(counts, kept);
-    const all = id(0, 0, m, n);
-    const cost = last === null ? closed[all]! : last === 'rows' ? level[all]! : upright[all]!;
-    return cost === Infinity ? null : read(last);
+    // What it costs that a finished row or column is one more thing to make.
+    closing = closingCosts(counts.joins, weights);
+    for (;;) {
+      const price = prices(counts.leaves);
+      const before = known.find((k) => k.kept === kept && k.last === last && same(k.price, price) && same(k.closing, closing));
+      if (before) return before.plan;
+      weigh(price, kept);
+      const all = id(0, 0, m, n);
+      const cost = last === null ? closed[all]! : last === 'rows' ? level[all]! : upright[all]!;
+      const plan = cost === Infinity ? null : read(last);
+      // What is cheapest at the least it can cost, and has been looked into, is cheapest.
+      if (plan && leaves.settle(plan.used.keys())) continue;
+      known.push({ kept, last, price, closing, plan });
+      return plan;
+    }
   };
 }
 
-/** What each leaf costs when its newness is shared among as many as are expected of its cloths, and of its size. */
-function leafPrices(classes: Leaves['classes'], weights: Weights, counts: readonly number[]): Float64Array {
-  const bySize = new Map<string, number>();
-  classes.forEach((leaf, c) => bySize.set(leaf.size, (bySize.get(leaf.size) ?? 0) + counts[c]!));
-  return Float64Array.from(classes, (leaf, c) => {
-    const own = clothNovelty(leaf, weights) / Math.max(1, counts[c]!);
-    return handling(leaf, weights) + own + sizeNovelty(leaf, weights) / Math.max(1, bySize.get(leaf.size)!);
+/** @returns how to work out what each leaf costs when its newness is shared among as many as are expected of its cloths, and of its size */
+function leafPrices(classes: Leaves['classes'], weights: Weights): (counts: ArrayLike<number>) => Float64Array {
+  const numbers = new Map<string, number>();
+  const sizes = classes.map(({ size }) => {
+    if (!numbers.has(size)) numbers.set(size, numbers.size);
+    return numbers.get(size)!;
   });
+  return (counts) => {
+    const bySize = new Float64Array(numbers.size);
+    const price = new Float64Array(classes.length);
+    for (let c = 0; c < price.length; c++) bySize[sizes[c]!]! += counts[c]!;
+    for (let c = 0; c < price.length; c++) {
+      const leaf = classes[c]!;
+      const own = clothNovelty(leaf, weights) / Math.max(1, counts[c]!);
+      price[c] = handling(leaf, weights) + own + sizeNovelty(leaf, weights) / Math.max(1, bySize[sizes[c]!]!);
+    }
+    return price;
+  };
+}
+
+function closingCosts(joins: ArrayLike<number>, weights: Weights): Float64Array {
+  const closing = new Float64Array(joins.length);
+  for (let c = 0; c < closing.length; c++) closing[c] = weights.join / Math.max(1, joins[c]!);
+  return closing;
+}
+
+function same(a: Float64Array, b: Float64Array): boolean {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
 }

@@ -1,6 +1,6 @@
 import type { Cells } from './clusters.ts';
 import type { Field } from './field.ts';
-import { rectCount, rectId } from './leaves.ts';
+import { rectCount, rectId } from './rect-id.ts';
 
 /**
  * How a rectangle of cells lies to parts of the block that are to be made by themselves: apart from all, inside one,

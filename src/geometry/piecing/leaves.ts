@@ -1,14 +1,15 @@
 import { rectangle, type Convex } from '../convex.ts';
-import type { Point } from '../point.ts';
+import { samePoint, type Point } from '../point.ts';
 import { needsTemplate, shapeOf } from '../shape.ts';
 import type { Label } from '../patchwork/patchwork.ts';
 import { recognise, type Rect, type Recognised } from './catalogue.ts';
 import type { UnitKind } from './assembly.ts';
 import type { ContentOf } from './content.ts';
-import { clothAt, rectOf, slantsInside, type Field } from './field.ts';
+import { boundariesIn, clothAt, rectOf, slantsInside, type Field } from './field.ts';
 import { freeCandidates, type Cells } from './clusters.ts';
 import { cutInOrder, searchFreely } from './free-search.ts';
 import type { LeafClass, Weights } from './price.ts';
+import { rectCount, rectId } from './rect-id.ts';
 import type { Tree } from './tree.ts';
 
 /** Every rectangle of cells that is sewn as one thing, with its class. */
@@ -17,16 +18,14 @@ export interface Leaves {
   readonly classes: readonly LeafClass[];
   /** Class of each rectangle of cells by rectId; −1 where it is no leaf. */
   readonly classOf: Int32Array;
+  /**
+   * Looks into free units: until then what they are made of is the least they can be made of.
+   * @returns whether any of these classes had not been looked into
+   */
+  settle(classes: Iterable<number>): boolean;
   /** @returns how a leaf comes apart */
   treeOf(cells: Cells): Tree;
 }
-
-/** @returns how many rectangles of cells a field has */
-export const rectCount = (field: Field): number => pairs(field.xs.length - 1) * pairs(field.ys.length - 1);
-const pairs = (n: number): number => (n * (n + 1)) / 2;
-/** @returns the number of the rectangle of cells among all of the field */
-export const rectId = (rows: number, i0: number, j0: number, i1: number, j1: number): number =>
-  ((i1 * (i1 - 1)) / 2 + i0) * pairs(rows) + (j1 * (j1 - 1)) / 2 + j0;
 
 const ONE_PIECE = { pieces: 1, templates: 0, corners: 0, rounds: 0 };
 
@@ -40,6 +39,9 @@ const PIECES: Readonly<Partial<Record<UnitKind, number>>> = {
   'half-rectangle triangle': 2,
   peak: 3,
 };
+
+/** In fields of more rectangles, every free unit is looked into at once: there it is longer to search the whole again for one. */
+const LOOKED_INTO_LATER = 20_000;
 
 /** How many choices the search inside one free unit may examine. */
 const FREE_BUDGET = 400;
@@ -55,7 +57,7 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
   const classes: LeafClass[] = [];
   const byKey = new Map<string, number>();
   const plain = new Map<string, number>();
-  const free = new Map<number, Tree>();
+  const trees = new Map<number, Tree>();
   const units = new Map<number, Recognised>();
 
   const classify = (leaf: LeafClass): number => {
@@ -75,6 +77,7 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
     }
     return found;
   };
+  const idOf = ({ i0, j0, i1, j1 }: Cells): number => rectId(n, i0, j0, i1, j1);
   const unitClass = (cells: Cells, kind: UnitKind, make: Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'>): number => {
     const { i0, j0, i1, j1 } = cells;
     const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
@@ -108,30 +111,83 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
       }
     }
   }
-  for (const { i0, j0, i1, j1 } of freeCandidates(field)) {
-    const id = rectId(n, i0, j0, i1, j1);
-    if (classOf[id]! >= 0) continue;
-    const rect = rectOf(field, i0, j0, i1, j1);
-    const found = searchFreely(field.patchwork, field.boundaries.values(), regionOf(rect), freePieceCost, FREE_BUDGET);
-    if (!found || found.tree.form !== 'cut') continue;
-    const tree: Tree = { ...found.tree, kind: 'free unit' };
-    free.set(id, tree);
+  const open = freeCandidates(field).filter((cells) => classOf[idOf(cells)]! < 0);
+  const freeTree = (cells: Cells): Tree | null => {
+    const { i0, j0, i1, j1 } = cells;
+    const id = idOf(cells);
+    let tree = trees.get(id);
+    if (tree) return tree;
+    const found = searchFreely(field.patchwork, boundariesIn(field, i0, j0, i1, j1), regionOf(rectOf(field, i0, j0, i1, j1)), freePieceCost, FREE_BUDGET);
+    if (!found || found.tree.form !== 'cut') return null;
+    tree = { ...found.tree, kind: 'free unit' };
+    trees.set(id, tree);
+    return tree;
+  };
+  const made = (tree: Tree): Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'> => {
     const outlines = outlinesOf(tree);
-    const templates = outlines.filter(needsTemplate).length;
-    classOf[id] = unitClass({ i0, j0, i1, j1 }, 'free unit', { pieces: outlines.length, templates, corners: 0, rounds: roundsOf(tree) });
+    return { pieces: outlines.length, templates: outlines.filter(needsTemplate).length, corners: 0, rounds: roundsOf(tree) };
+  };
+  /** The first place of each class of free units that is not looked into yet. */
+  const unseen = new Map<number, Cells>();
+  for (const cells of open) {
+    if (field.patchwork.anyWhole || classOf.length > LOOKED_INTO_LATER) {
+      const tree = freeTree(cells);
+      if (tree) classOf[idOf(cells)] = unitClass(cells, 'free unit', made(tree));
+    } else {
+      const known = classes.length;
+      const c = (classOf[idOf(cells)] = unitClass(cells, 'free unit', leastOf(field, cells, weights)));
+      if (c === known) unseen.set(c, cells);
+    }
   }
   return {
     field,
     classes,
     classOf,
+    settle: (wanted) => {
+      const before = unseen.size;
+      for (const c of wanted) {
+        const cells = unseen.get(c);
+        if (!cells) continue;
+        unseen.delete(c);
+        classes[c] = { ...classes[c]!, ...made(freeTree(cells)!) };
+      }
+      return unseen.size < before;
+    },
     treeOf: (cells) => {
       const { i0, j0, i1, j1 } = cells;
-      const id = rectId(n, i0, j0, i1, j1);
-      const recognised = units.get(id);
-      if (recognised) return unitTree(field, cells, recognised);
-      return free.get(id) ?? { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
+      const id = idOf(cells);
+      let tree = trees.get(id);
+      if (!tree) {
+        const recognised = units.get(id);
+        if (recognised) tree = unitTree(field, cells, recognised);
+        else if (classes[classOf[id]!]!.kind === 'free unit') tree = freeTree(cells)!;
+        else tree = { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
+        trees.set(id, tree);
+      }
+      return tree;
     },
   };
+}
+
+/** @returns the least that a free unit can be made of: every line drawn in it is cut along, each seam adding a piece */
+function leastOf(field: Field, { i0, j0, i1, j1 }: Cells, weights: Weights): Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'> {
+  const slants = slantsInside(field, i0, j0, i1, j1);
+  const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
+  const onEdge = (p: Point): boolean => p.x === x0 * p.w || p.x === x1 * p.w || p.y === y0 * p.w || p.y === y1 * p.w;
+  let [lines, through] = [new Set(slants.map(({ line }) => line)).size, false];
+  for (let i = i0 + 1; i < i1; i++) {
+    if (field.uprightTouched(i, j0, j1)) lines++;
+    through ||= field.uprightDrawn(i, j0, j1) === j1 - j0;
+  }
+  for (let j = j0 + 1; j < j1; j++) {
+    if (field.levelTouched(j, i0, i1)) lines++;
+    through ||= field.levelDrawn(j, i0, i1) === i1 - i0;
+  }
+  // Rounds of corner triangles begin with four that meet, each along a line drawn from edge to edge.
+  const ends = slants.flatMap(({ from, to }) => (onEdge(from) && onEdge(to) ? [from, to] : []));
+  const round = ends.filter((p, i) => ends.some((q, k) => k !== i && samePoint(p, q))).length === 8;
+  const rounds = !through && lines % 4 === 0 && round ? lines / 4 : 0;
+  return { pieces: lines + 1, templates: weights.template < weights.freePiece ? lines + 1 : 0, corners: 0, rounds };
 }
 
 const outlinesOf = (tree: Tree): readonly (readonly Point[])[] =>

@@ -1,9 +1,10 @@
 import { framesOf, regularity, type Frame } from './frames.ts';
 import { searcher, type Counts, type Joined, type Plan } from './grid-search.ts';
-import { rectCount, type Leaves } from './leaves.ts';
+import type { Leaves } from './leaves.ts';
 import { sideBySide, type Pictures } from './pictures.ts';
 import { together } from './pins.ts';
 import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
+import { rectCount } from './rect-id.ts';
 import { NO_RINGS, ringsWorthwhile, type RingsAt } from './rings.ts';
 
 /** How often a search learns from its own plan. */

@@ -1,7 +1,7 @@
 import type { contentOf, ContentOf } from './content.ts';
 import type { Field } from './field.ts';
 import type { Contents } from './grid-search.ts';
-import { rectCount, rectId } from './leaves.ts';
+import { rectCount, rectId } from './rect-id.ts';
 
 /** What the rectangles of cells show. */
 export interface Pictures {

@@ -2,7 +2,7 @@ import type { Pin } from '../patchwork/drawing.ts';
 import type { Cells } from './clusters.ts';
 import type { Field } from './field.ts';
 import { ACROSS, AROUND, FREE, INSIDE, JOINED, KEPT, keeping } from './keep.ts';
-import { rectId } from './leaves.ts';
+import { rectId } from './rect-id.ts';
 
 /** Why a pin is not honoured. */
 export type Refusal =

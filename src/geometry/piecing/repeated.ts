@@ -1,8 +1,8 @@
 import type { Cells } from './clusters.ts';
 import type { Field } from './field.ts';
 import { keeping } from './keep.ts';
-import { rectId } from './leaves.ts';
 import type { Pictures } from './pictures.ts';
+import { rectId } from './rect-id.ts';
 
 /**
  * Finds the part of the block that is most worth making again: the largest total area saved by making one and repeating it.

@@ -1,6 +1,7 @@
 import type { Cells } from './clusters.ts';
 import type { Field } from './field.ts';
-import { rectCount, rectId, type Leaves } from './leaves.ts';
+import type { Leaves } from './leaves.ts';
+import { rectCount, rectId } from './rect-id.ts';
 
 /** Four arms that turn round a centre; each arm lies along the centre and the arm before it (the first along the last). */
 export interface Ring {
@@ -120,6 +121,7 @@ export function ringsWorthwhile(leaves: Leaves): RingsAt {
     }
   }
   if (found.size === 0) return found;
+  leaves.settle(leaves.classes.keys());
   const pieces = fewestByThroughSeams(leaves);
   const worthwhile = new Map<number, readonly Ring[]>();
   for (const [at, rings] of found) {

@@ -1,7 +1,7 @@
-import { box, sameOutline } from '../convex.ts';
+import { box, fromLeastCorner } from '../convex.ts';
 import type { Point } from '../point.ts';
 import type { Assembly, Piece, Unit, UnitKind } from './assembly.ts';
-import { congruence, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
+import { congruences, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
 
 const KIND_ORDER: readonly UnitKind[] = [
   'half-square triangle',
@@ -21,9 +21,10 @@ const KIND_ORDER: readonly UnitKind[] = [
 
 /**
  * Makes congruent units come apart alike: each is a turned copy of the first, so that "make 4" is true of the sewing too.
+ * @param congruence may know assemblies from before
  * @returns the same assembly of the same pieces
  */
-export function alike(root: Assembly): Assembly {
+export function alike(root: Assembly, congruence = congruences()): Assembly {
   const first = new Map<string, { readonly assembly: Assembly; readonly turn: Turn }>();
   const walk = (node: Assembly, outermost: boolean): Assembly => {
     let own = node;
@@ -31,9 +32,13 @@ export function alike(root: Assembly): Assembly {
       const { key, turn } = congruence(node);
       const known = first.get(key);
       if (known) {
-        const pieces = piecesOf(node);
+        const pieces = byOutline(piecesOf(node));
         const placement = placementOnto(known.assembly, node, ((known.turn - turn + 4) % 4) as Turn);
-        own = copied(known.assembly, placement, (outline) => pieceWith(pieces, outline));
+        own = copied(known.assembly, placement, (outline) => {
+          const piece = pieces.get(cornersText(outline));
+          if (!piece) throw new Error('a congruent unit has other pieces');
+          return piece;
+        });
         return own;
       }
       own = { ...node, parts: node.parts.map((part) => walk(part, false)) };
@@ -45,11 +50,10 @@ export function alike(root: Assembly): Assembly {
   return walk(root, true);
 }
 
-function pieceWith(pieces: readonly Piece[], outline: readonly Point[]): Piece {
-  const found = pieces.find((p) => sameOutline(p.outline, outline));
-  if (!found) throw new Error('a congruent unit has other pieces');
-  return found;
-}
+const byOutline = (pieces: readonly Piece[]): ReadonlyMap<string, Piece> => new Map(pieces.map((piece) => [cornersText(piece.outline), piece]));
+
+/** @returns a text that only the same outline has, wherever it begins */
+const cornersText = (outline: readonly Point[]): string => fromLeastCorner(outline).map(({ x, y, w }) => `${x},${y},${w}`).join(' ');
 
 /** @returns A, B, … Z, AA, AB, … for 0, 1, … */
 export function unitLetter(index: number): string {
@@ -59,9 +63,10 @@ export function unitLetter(index: number): string {
 
 /**
  * Names the units of an assembly that was made alike.
+ * @param congruence may know assemblies from before
  * @returns every named unit but the block itself, the smallest first
  */
-export function unitsOf(root: Assembly): readonly Unit[] {
+export function unitsOf(root: Assembly, congruence = congruences()): readonly Unit[] {
   interface Found {
     readonly key: string;
     readonly kind: UnitKind;

@@ -6,6 +6,7 @@ import { canonicalView, inverse, takenDrawing } from '../patchwork/symmetry.ts';
 import { arranged } from './arrangement.ts';
 import type { Assembly, Piecing } from './assembly.ts';
 import { equalParts } from './clusters.ts';
+import { congruences } from './congruence.ts';
 import { contentOf } from './content.ts';
 import { divisionsOf } from './divisions.ts';
 import { fieldOf } from './field.ts';
@@ -81,8 +82,9 @@ export function sewing(drawing: Drawing): Sewing {
 
   const finished = (way: Way, tree: Tree): Piecing => {
     const { root: rough, pieces } = inView(assembled(tree, patchwork), inverse(view));
-    const root = alike(inRounds(rough, drawing.pins, JOINED_LAST.includes(way)));
-    const units = unitsOf(root);
+    const congruence = congruences();
+    const root = alike(inRounds(rough, drawing.pins, JOINED_LAST.includes(way)), congruence);
+    const units = unitsOf(root, congruence);
     return { way, root, pieces, units, figures: figuresOf({ root, pieces, units }), divisions: divisionsOf(root, drawn) };
   };
   const { parts: pins, refused } = pinned(field, patchwork.drawing.pins ?? [], (parts) => fewestPieces(fewest(), parts) !== null);
