@@ -1,14 +1,14 @@
 import { gcd } from '../geometry/point.ts';
-import type { Block, LatticePoint } from './block.ts';
+import type { Block } from './block.ts';
 import { leastCommonMultiple } from './lattice.ts';
 import { MAX_STEPS } from './limits.ts';
-import { boundsOf, boundsOverlap, type Outline } from './outline.ts';
+import { boundsOf, boundsOverlap, turn, type Outline } from './outline.ts';
 
 /**
  * Finds how much finer the lattice must be for the outlines of all patches to cross on lattice points.
  * @returns the factor, 1 where they cross on lattice points already; null where it would take more than MAX_STEPS steps
  */
-export function crossingFactor(block: Block): number | null {
+export function crossingFactor(block: Pick<Block, 'grid' | 'denominator' | 'patches'>): number | null {
   const steps = Math.max(block.grid.columns, block.grid.rows) * block.denominator;
   const boxed = block.patches.map(({ points }) => ({ points, bounds: boundsOf(points) }));
   boxed.sort((a, b) => a.bounds.left - b.bounds.left);
@@ -27,7 +27,7 @@ export function crossingFactor(block: Block): number | null {
 }
 
 /** @returns the denominators of the places where two outlines cross in the middle of an edge of each */
-function crossingDenominators(first: Outline, second: Outline): readonly number[] {
+export function crossingDenominators(first: Outline, second: Outline): readonly number[] {
   const found: number[] = [];
   const edges = (outline: Outline) => outline.map((p, i) => [p, outline[(i + 1) % outline.length]!] as const);
   const others = edges(second);
@@ -46,5 +46,3 @@ function crossingDenominators(first: Outline, second: Outline): readonly number[
   }
   return found;
 }
-
-const turn = (p: LatticePoint, q: LatticePoint, r: LatticePoint): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);

@@ -1,4 +1,4 @@
-import { good, type Result } from '../measure/problem.ts';
+import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Block, Fabric } from './block.ts';
 import { checkFabricKnown, checkFabrics } from './checks.ts';
 import { ownPlace, refused } from './problems.ts';
@@ -19,15 +19,24 @@ export const recolourFabric = (block: Block, id: string, color: string): Result<
  * @param into the fabric that its patches, and the ground, take instead
  */
 export function deleteFabric(block: Block, id: string, into: string): Result<Block> {
-  const unknown = checkFabricKnown('The swatch tray', id, block.fabrics) ?? checkFabricKnown('The swatch tray', into, block.fabrics);
-  if (unknown) return refused(unknown);
-  if (id === into) return refused(ownPlace(id));
-  return good({
-    ...block,
-    fabrics: block.fabrics.filter((fabric) => fabric.id !== id),
-    ground: block.ground === id ? into : block.ground,
-    patches: block.patches.map((patch) => (patch.fabric === id ? { ...patch, fabric: into } : patch)),
-  });
+  const fault = checkTwo(block, id, into);
+  if (fault) return refused(fault);
+  const rest = withFabricIds(block, (each) => (each === id ? into : each));
+  return good({ ...rest, fabrics: block.fabrics.filter((fabric) => fabric.id !== id) });
+}
+
+/** @returns the block with two fabrics in each other's place throughout, on the ground too */
+export function exchangeFabrics(block: Block, one: string, other: string): Result<Block> {
+  const fault = checkTwo(block, one, other);
+  if (fault) return refused(fault);
+  const exchanged = (id: string): string => (id === one ? other : id === other ? one : id);
+  return good(withFabricIds(block, exchanged));
+}
+
+/** @returns the block with one fabric instead of another throughout, on the ground too; the other stays in the swatch tray */
+export function replaceFabric(block: Block, id: string, by: string): Result<Block> {
+  const fault = checkTwo(block, id, by);
+  return fault ? refused(fault) : good(withFabricIds(block, (each) => (each === id ? by : each)));
 }
 
 /** @returns the block with another fabric where nothing is painted */
@@ -35,6 +44,17 @@ export function setGround(block: Block, id: string): Result<Block> {
   const unknown = checkFabricKnown('The ground', id, block.fabrics);
   return unknown ? refused(unknown) : good({ ...block, ground: id });
 }
+
+const checkTwo = (block: Block, one: string, other: string): Problem | null =>
+  checkFabricKnown('The swatch tray', one, block.fabrics) ??
+  checkFabricKnown('The swatch tray', other, block.fabrics) ??
+  (one === other ? ownPlace(one) : null);
+
+const withFabricIds = (block: Block, idOf: (id: string) => string): Block => ({
+  ...block,
+  ground: idOf(block.ground),
+  patches: block.patches.map((patch) => (idOf(patch.fabric) === patch.fabric ? patch : { ...patch, fabric: idOf(patch.fabric) })),
+});
 
 function changed(block: Block, id: string, change: (fabric: Fabric) => Fabric): Result<Block> {
   const unknown = checkFabricKnown('The swatch tray', id, block.fabrics);

@@ -1,16 +1,17 @@
 import type { Point } from '../geometry/point.ts';
 import { good, type Result } from '../measure/problem.ts';
-import type { Block, Patch } from './block.ts';
+import type { Block, DrawnSeam, Patch } from './block.ts';
 import { crossingFactor } from './crossings.ts';
+import { divisionFactor, dividedBy } from './divided.ts';
 import { onLattice } from './lattice.ts';
-import { MAX_PATCHES } from './limits.ts';
+import { MAX_PATCHES, MAX_STEPS } from './limits.ts';
 import { boundsOf, boundsOverlap, whereIs, type Outline } from './outline.ts';
 import { joined, regionOf, without, type Region } from './overlay.ts';
 import { paint } from './painting.ts';
 import { patchAt } from './patches.ts';
 import { areaTooFine, refused, tooManyPatches } from './problems.ts';
 
-/** A connected area of one fabric as the drawing shows it. */
+/** A connected area of one fabric as the drawing shows it, as far as the drawn seams. */
 export interface Area {
   readonly fabric: string;
   readonly region: Region;
@@ -19,7 +20,8 @@ export interface Area {
 }
 
 /**
- * Finds the area that a pointer means: everything of one fabric that hangs together there, whichever patches it is of.
+ * Finds the area that a pointer means: everything of one fabric that hangs together there, whichever patches it is of,
+ * as far as the drawn seams.
  * @param at in grid units from the top-left corner: x/w across, y/w down
  */
 export function areaAt(block: Block, at: Point): Result<Area> {
@@ -38,11 +40,13 @@ export function fill(block: Block, fabric: string, at: Point): Result<Block> {
   if (!area.ok) return area;
   if (area.value.fabric === fabric) return good(block);
   const { region, denominator } = area.value;
-  const painted = paint(fine.value, fabric, { points: region.outer, denominator });
+  const finer = onLattice(fine.value, denominator);
+  if (!finer.ok) return finer;
+  const painted = paint(finer.value, fabric, { points: region.outer, denominator });
   if (!painted.ok) return painted;
   const again: Patch[] = [];
   for (const hole of region.holes) {
-    const content = contentOf(fine.value, hole);
+    const content = contentOf(finer.value, hole);
     if (content === null) return refused(areaTooFine());
     again.push(...content.filter((patch) => patch.whole || patch.fabric !== fabric));
   }
@@ -71,7 +75,21 @@ function areaOn(block: Block, at: Point): Result<Area> {
   }
   const scaled = { x: at.x * block.denominator, y: at.y * block.denominator, w: at.w };
   const region = joined(parts)?.find((one) => holds(one, scaled));
-  return region ? good({ fabric, region, denominator: block.denominator }) : refused(areaTooFine());
+  return region ? asFarAsSeams(block, { fabric, region, denominator: block.denominator }, at) : refused(areaTooFine());
+}
+
+/** @returns the part of an area that a pointer means when the block's drawn seams divide it */
+function asFarAsSeams(block: Block, area: Area, at: Point): Result<Area> {
+  const factor = divisionFactor(area.region, block.seams);
+  const denominator = area.denominator * factor;
+  if (Math.max(block.grid.columns, block.grid.rows) * denominator > MAX_STEPS) return refused(areaTooFine());
+  const finer = (outline: Outline): Outline => outline.map(([x, y]) => [x * factor, y * factor] as const);
+  const region = { outer: finer(area.region.outer), holes: area.region.holes.map(finer) };
+  const seams = block.seams.map(([from, to]): DrawnSeam => [[from[0] * factor, from[1] * factor], [to[0] * factor, to[1] * factor]]);
+  const scaled = { x: at.x * denominator, y: at.y * denominator, w: at.w };
+  const part = dividedBy(region, seams).find((one) => holds(one, scaled));
+  if (!part) return refused(areaTooFine());
+  return good(part === region ? area : { fabric: area.fabric, region: part, denominator });
 }
 
 /**
@@ -88,8 +106,9 @@ function contentOf(block: Block, hole: Outline): readonly Patch[] | null {
     if (!boundsOverlap(boundsOf(patch.points), bounds)) continue;
     for (const region of uncovered(block, patch.points, i) ?? [null]) {
       const outside = region && without([region], [regionOf(hole)]);
-      if (region === null || outside === null) return null;
-      if (outside.length === 0) content.push({ ...patch, points: region.outer });
+      const inside = region && outside && without([region], outside);
+      if (inside === null) return null;
+      content.push(...inside.map(({ outer }) => ({ ...patch, points: outer })));
     }
   }
   return content;

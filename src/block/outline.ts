@@ -12,7 +12,7 @@ export interface OutlineFault {
 }
 
 /** @returns twice the area of the triangle p q r: positive for a turn to the right as seen on screen, 0 on one line */
-const turn = (p: LatticePoint, q: LatticePoint, r: LatticePoint): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
+export const turn = (p: LatticePoint, q: LatticePoint, r: LatticePoint): number => (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0]);
 
 const same = (p: LatticePoint, q: LatticePoint): boolean => p[0] === q[0] && p[1] === q[1];
 

@@ -38,6 +38,16 @@ export function toggleWhole(block: Block, index: number): Result<Block> {
   );
 }
 
+/** @returns the block with patches that must stay one piece; where the first of them must already, all may be divided again */
+export function toggleWholes(block: Block, indices: readonly number[]): Result<Block> {
+  const away = indices[0] !== undefined && (block.patches[indices[0]]?.whole ?? false);
+  let next: Result<Block> = good(block);
+  for (const index of new Set(indices)) {
+    if (next.ok && (next.value.patches[index]?.whole ?? false) === away) next = toggleWhole(next.value, index);
+  }
+  return next;
+}
+
 function changed(block: Block, index: number, change: (patches: readonly Patch[]) => readonly Patch[]): Result<Block> {
   if (!(index in block.patches)) return refused(noSuchPatch(index + 1));
   return good({ ...block, patches: change(block.patches) });

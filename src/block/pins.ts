@@ -26,6 +26,22 @@ export function togglePin(block: Block, { pin, from, to }: Pin, denominator: num
   return pins.length < MAX_PINS ? good({ ...fine.value, pins: [...pins, set] }) : refused(tooManyPins(pins.length + 1));
 }
 
+/**
+ * Sets pins, or takes them all away where the first of them is set already.
+ * @param denominator steps to a grid unit in which the pins' points are given
+ */
+export function togglePins(block: Block, pins: readonly Pin[], denominator: number): Result<Block> {
+  const isSet = (on: Block, { pin, from, to }: Pin): boolean => {
+    const times = on.denominator / denominator;
+    const placed = ([x, y]: LatticePoint): LatticePoint => [x * times, y * times];
+    return on.pins?.some((each) => samePin(each, { pin, from: placed(from), to: placed(to) })) ?? false;
+  };
+  const away = pins[0] !== undefined && isSet(block, pins[0]);
+  let next: Result<Block> = good(block);
+  for (const pin of pins) if (next.ok && isSet(next.value, pin) === away) next = togglePin(next.value, pin, denominator);
+  return next;
+}
+
 /** @returns the block without one of its pins */
 export function removePin(block: Block, index: number): Result<Block> {
   return index in (block.pins ?? []) ? good(withoutPins(block, [index])) : refused(noSuchPin(index + 1));

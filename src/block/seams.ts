@@ -26,6 +26,15 @@ export function toggleSeam(block: Block, seam: DrawnSeam, denominator: number): 
   return found.value.at < 0 ? drawn(found.value) : good(removeSeam(found.value.block, found.value.at));
 }
 
+/**
+ * @param denominator steps to a grid unit in which the seam's ends are given
+ * @returns whether a seam is drawn, from whichever end
+ */
+export function hasSeam(block: Block, seam: DrawnSeam, denominator: number): boolean {
+  const found = placed(block, seam, denominator);
+  return found.ok && found.value.at >= 0;
+}
+
 /** @returns the block without one of its drawn seams */
 export const removeSeam = (block: Block, index: number): Block => ({ ...block, seams: block.seams.filter((_, i) => i !== index) });
 

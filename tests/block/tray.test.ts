@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { addFabric, deleteFabric, recolourFabric, renameFabric, setGround } from '../../src/block/fabrics.ts';
+import { addFabric, deleteFabric, exchangeFabrics, recolourFabric, renameFabric, replaceFabric, setGround } from '../../src/block/fabrics.ts';
 import { paint } from '../../src/block/painting.ts';
 import { cell, cellsBetween } from '../../src/block/patch-shapes.ts';
-import { patchAt, recolourPatch, removePatch, toggleWhole } from '../../src/block/patches.ts';
+import { patchAt, recolourPatch, removePatch, toggleWhole, toggleWholes } from '../../src/block/patches.ts';
 import { drawSeam, removeSeam } from '../../src/block/seams.ts';
 import { must, seen, unpainted } from './drawn.ts';
 
@@ -36,6 +36,27 @@ describe('the fabrics of a block', () => {
   });
 });
 
+describe('two fabrics', () => {
+  it('take each other’s place throughout, and exchanged again are as before', () => {
+    const exchanged = must(exchangeFabrics(painted, 'rust', 'teal'));
+    expect([seen(exchanged, 0.4, 0.4), seen(exchanged, 1.4, 1.4), exchanged.ground]).toEqual(['rust', 'teal', 'oat']);
+    expect(must(exchangeFabrics(exchanged, 'teal', 'rust'))).toEqual(painted);
+    expect(must(exchangeFabrics(painted, 'oat', 'teal'))).toMatchObject({ ground: 'teal', patches: [{ fabric: 'oat' }, { fabric: 'rust' }] });
+  });
+
+  it('become one where one replaces the other, which stays in the tray', () => {
+    const replaced = must(replaceFabric(painted, 'rust', 'teal'));
+    expect([seen(replaced, 0.4, 0.4), seen(replaced, 1.4, 1.4)]).toEqual(['teal', 'teal']);
+    expect(replaced.fabrics).toBe(painted.fabrics);
+    expect(must(replaceFabric(painted, 'oat', 'teal')).ground).toBe('teal');
+  });
+
+  it('must be two, and on the tray', () => {
+    expect(exchangeFabrics(painted, 'oat', 'oat')).toMatchObject({ problem: { code: 'own-place' } });
+    expect(replaceFabric(painted, 'oat', 'plum')).toMatchObject({ problem: { code: 'unknown-fabric' } });
+  });
+});
+
 describe('a patch', () => {
   it('is the one on top where the pointer is; −1 is the ground', () => {
     expect(patchAt(painted, { x: 3, y: 3, w: 2 })).toBe(1);
@@ -59,6 +80,9 @@ describe('a patch', () => {
     const whole = must(toggleWhole(painted, 0));
     expect(whole.patches[0]).toEqual({ ...painted.patches[0], whole: true });
     expect(must(toggleWhole(whole, 0))).toEqual(painted);
+    // Several at once are as the first of them becomes.
+    expect(must(toggleWholes(whole, [1, 0, 1])).patches.map((patch) => patch.whole)).toEqual([true, true]);
+    expect(must(toggleWholes(whole, [0, 1])).patches.map((patch) => patch.whole)).toEqual([undefined, undefined]);
   });
 });
 
