@@ -8,7 +8,7 @@ import { coarsest, leastCommonMultiple, onLattice, withPoints } from './lattice.
 import { MAX_STEPS } from './limits.ts';
 import { tidyOutline } from './outline.ts';
 import { cellSizeOutOfRange, lengthTooFine, noNeighbour, noSuchCell, refused, slantedAcross, splitOutOfRange, tooFine } from './problems.ts';
-import { onlyBlock, relaid } from './regridding.ts';
+import { evenEdges, onlyBlock, relaid } from './regridding.ts';
 
 /*
  * Uneven rows and columns: one line after another. Cells are counted from 0; lengths are finished ones, in the block's unit.
@@ -55,11 +55,19 @@ export function resizeCell(block: Block, axis: Axis, cell: number, size: Rationa
     const edges = edgesOf(block.grid, axis);
     const units = divide(size, unitLength(block, axis));
     const line = last ? subtract(edges[cell + 1]!, units) : add(edges[cell]!, units);
-    const after = edges.with(last ? cell : cell + 1, line);
-    if (drawn === 'stays') return withEdges(block, axis, after);
-    const along = movedAlong(block, axis, edges, after);
-    return along.ok ? withEdges(along.value, axis, after) : along;
+    return moveLines(block, axis, edges.with(last ? cell : cell + 1, line), drawn);
   });
+}
+
+/** Makes all columns as wide, or all rows as high, as one another. */
+export function evenOut(block: Block, axis: Axis, drawn: Drawn): Result<Block> {
+  return moveLines(block, axis, evenEdges(block.grid[axis], edgesOf(block.grid, axis).length - 1), drawn);
+}
+
+function moveLines(block: Block, axis: Axis, edges: readonly Rational[], drawn: Drawn): Result<Block> {
+  if (drawn === 'stays') return withEdges(block, axis, edges);
+  const along = movedAlong(block, axis, edgesOf(block.grid, axis), edges);
+  return along.ok ? withEdges(along.value, axis, edges) : along;
 }
 
 /** Lays what is drawn out anew, each part in its own cell. */

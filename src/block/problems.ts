@@ -121,6 +121,15 @@ export const sizeOutOfRange = (side: 'width' | 'height', text: string, unit: Len
     `The finished ${side} must be more than 0 and at most ${MAX_FINISHED[unit]} ${unitName(unit)}; this one is ${text}.`,
   );
 
+export const twoUnits = (width: string, height: string): Problem =>
+  problem('two-units', `“${width}” and “${height}” are in two units; give both sides in inches or both in centimetres.`);
+
+export const noEvenGroups = (columns: number, rows: number, times: number): Problem =>
+  problem(
+    'no-even-groups',
+    `${columns} columns and ${rows} rows cannot be joined ${times} by ${times}; both numbers must be multiples of ${times}.`,
+  );
+
 export const gridOutOfRange = (side: 'columns' | 'rows', found: string): Problem =>
   problem('grid-out-of-range', `The grid has ${found} ${side}; it must have a whole number of them from 1 to ${MAX_CELLS}.`);
 

@@ -2,13 +2,13 @@ import { good, type Result } from '../measure/problem.ts';
 import { add, divide, equals, multiply, rational, subtract, ZERO, type Rational } from '../measure/rational.ts';
 import { ALONG, edgesOf, gridWith, type Axis } from './axis.ts';
 import type { Block, Grid, LatticePoint } from './block.ts';
-import { countOf } from './cells.ts';
+import { cellsOf, countOf } from './cells.ts';
 import { checkGrid, checkSide } from './checks.ts';
 import { cropped, type Cropped } from './cropping.ts';
 import { toDrawing } from './drawing.ts';
 import { coarsest, withPoints } from './lattice.ts';
 import { MAX_CELLS } from './limits.ts';
-import { gridOutOfRange, refused } from './problems.ts';
+import { gridOutOfRange, noEvenGroups, refused } from './problems.ts';
 
 /*
  * Other cells for a block. Whatever is done, it comes down to this: along each axis, where the new cells begin and end on the
@@ -148,7 +148,8 @@ function sideOf({ edges, side }: Layout, next: readonly Rational[]): Rational {
   return multiply(side, divide(subtract(next.at(-1)!, next[0]!), edges.at(-1)!));
 }
 
-const evenEdges = (units: number, cells: number): readonly Rational[] => Array.from({ length: cells + 1 }, (_, i) => rational(units * i, cells));
+/** @returns the edges of equal cells over so many grid units */
+export const evenEdges = (units: number, cells: number): readonly Rational[] => Array.from({ length: cells + 1 }, (_, i) => rational(units * i, cells));
 
 /** @returns the same picture on a grid with each cell divided into `times` by `times`, times ≥ 1 and whole */
 export function subdivide(block: Block, times: number): Result<Block> {
@@ -162,15 +163,22 @@ export function subdivide(block: Block, times: number): Result<Block> {
   return onlyBlock(relaid(block, { columns: divided(layoutOf(block, 'columns')), rows: divided(layoutOf(block, 'rows')) }));
 }
 
-/**
- * @returns the same picture on a grid where `times` by `times` cells are joined into one; null where the columns or rows do not come
- * out even
- */
-export function coarsen(block: Block, times: number): Result<Block> | null {
-  const count = countOf(block.grid);
-  if (count.columns % times !== 0 || count.rows % times !== 0) return null;
+/** @returns the same picture on a grid where `times` by `times` cells are joined into one; a problem where they do not come out even */
+export function coarsen(block: Block, times: number): Result<Block> {
+  const { columns, rows } = countOf(block.grid);
+  if (columns % times !== 0 || rows % times !== 0) return refused(noEvenGroups(columns, rows, times));
   const fewer = ({ edges, side }: Layout): Layout => ({ side, edges: edges.filter((_, i) => i % times === 0) });
   return onlyBlock(relaid(block, { columns: fewer(layoutOf(block, 'columns')), rows: fewer(layoutOf(block, 'rows')) }));
+}
+
+/** @returns how many corners of patches and ends of seams lie neither on a line between cells nor half-way between two */
+export function cornersOffGrid({ grid, denominator, patches, seams }: Block): number {
+  const cells = cellsOf(grid);
+  const halves = [cells.across, cells.down].map((lines) => new Set(lines.flatMap((line, i) => [2 * line, line + (lines[i + 1] ?? line)])));
+  const lies = (at: number, axis: 0 | 1): boolean => halves[axis]!.has((at * 2 * cells.denominator) / denominator);
+  const points = [...patches.flatMap(({ points: corners }) => corners), ...seams.flat()];
+  const off = points.filter(([x, y]) => !lies(x, 0) || !lies(y, 1));
+  return new Set(off.map(String)).size;
 }
 
 /** For what moves no edge of the block, and so leaves nothing out. */

@@ -7,7 +7,7 @@ import { checkBlock } from '../../src/block/checks.ts';
 import { coarsest } from '../../src/block/lattice.ts';
 import { paint } from '../../src/block/painting.ts';
 import { cell } from '../../src/block/patch-shapes.ts';
-import { addCells, coarsen, regrid, subdivide, takeCells, type BlockEdge } from '../../src/block/regridding.ts';
+import { addCells, coarsen, cornersOffGrid, regrid, subdivide, takeCells, type BlockEdge } from '../../src/block/regridding.ts';
 import { parseBlock, formatBlock } from '../../src/files/block-file.ts';
 import { rational } from '../../src/measure/rational.ts';
 import { block, must, seen, samplePoints, SEED, unpainted } from './drawn.ts';
@@ -126,26 +126,36 @@ describe('finer and coarser', () => {
         expect(countOf(must(finer).grid)).toEqual({
           columns: countOf(drawn.grid).columns * times, rows: countOf(drawn.grid).rows * times,
         });
-        expect(measured(must(coarsen(must(finer), times)!))).toEqual(measured(drawn));
+        expect(measured(must(coarsen(must(finer), times)))).toEqual(measured(drawn));
       }),
       RUNS,
     );
     fc.assert(
       fc.property(block, fc.constantFrom(2, 3), (drawn, times) => {
-        expect(must(coarsen(must(subdivide(drawn, times)), times)!)).toEqual(coarsest(drawn));
+        expect(must(coarsen(must(subdivide(drawn, times)), times))).toEqual(coarsest(drawn));
       }),
       RUNS,
     );
   });
 
   it('joins cells only where they come out even', () => {
-    expect(coarsen(unpainted(6, 4), 3)).toBeNull();
-    expect(must(coarsen(unpainted(6, 4), 2)!).grid).toEqual({ columns: 3, rows: 2 });
+    expect(coarsen(unpainted(6, 4), 3)).toMatchObject({ problem: { code: 'no-even-groups' } });
+    expect(must(coarsen(unpainted(6, 4), 2)).grid).toEqual({ columns: 3, rows: 2 });
   });
 
   it('joins uneven cells two by two', () => {
     const grid = { columns: 6, rows: 2, across: [rational(1, 2), rational(2), rational(4)] };
-    expect(must(coarsen(unpainted(6, 2, { grid }), 2)!).grid).toEqual({ columns: 6, rows: 1, across: [rational(2)] });
+    expect(must(coarsen(unpainted(6, 2, { grid }), 2)).grid).toEqual({ columns: 6, rows: 1, across: [rational(2)] });
+  });
+
+  it('tells how many corners the lines and their halves no longer hold', () => {
+    const stepped = must(paint(unpainted(4, 4), 'teal', { denominator: 4, points: [[0, 0], [6, 0], [6, 5], [0, 4]] }));
+    // In quarter cells: 6 is half-way between lines, 5 is not. In cells of two, 6 is off too: it lies at three quarters.
+    expect(cornersOffGrid(stepped)).toBe(1);
+    expect(cornersOffGrid(must(coarsen(stepped, 2)))).toBe(2);
+    expect(cornersOffGrid(must(subdivide(stepped, 2)))).toBe(0);
+    // Between lines at 2 1/2 across and 1 1/4 down, half-way is 1 1/4 and 5/8: the corners at 1 1/2 across and 1 down are off.
+    expect(cornersOffGrid({ ...stepped, grid: { columns: 4, rows: 4, across: [rational(5, 2)], down: [rational(5, 4)] } })).toBe(3);
   });
 
   it('survives a file in between', () => {
