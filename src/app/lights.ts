@@ -1,9 +1,13 @@
+import type { Block } from '../block/block.ts';
+import { divisionInks } from '../canvas/draw-sewing.ts';
+import type { GridOutline } from '../canvas/gesture.ts';
 import type { Assembly } from '../geometry/piecing/assembly.ts';
+import type { Remedy } from '../measure/problem.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { createStore } from './store.ts';
 
-/** Names one line of the pattern sheet: "unit A", "cut 3", "step 5". */
-export type LineName = `unit ${string}` | `cut ${string}` | `step ${number}`;
+/** Names one line of the pattern sheet: "unit A", "cut 3", "step 5"; "division 2" and "remedy 1" by their indices. */
+export type LineName = `unit ${string}` | `cut ${string}` | `step ${number}` | `division ${number}` | `remedy ${number}`;
 
 /** Which pieces of the block belong to which line of the sheet, both ways. */
 export interface Threads {
@@ -22,6 +26,7 @@ export function threadsOf(pattern: Pattern): Threads {
   for (const { unit } of pattern.units) piecesOf.set(`unit ${unit.id}`, new Set(unit.places.flatMap((place) => piecesIn(place.assembly))));
   for (const cut of pattern.cuts) piecesOf.set(`cut ${cut.id}`, new Set(cut.pieces));
   for (const step of pattern.steps) piecesOf.set(`step ${step.number}`, new Set(step.pieces));
+  pattern.divisions.forEach(({ places }, i) => piecesOf.set(`division ${i}`, new Set(places.flatMap(({ pieces }) => pieces))));
   const linesOf = new Map<number, Set<LineName>>();
   for (const [line, pieces] of piecesOf) {
     for (const piece of pieces) {
@@ -31,6 +36,22 @@ export function threadsOf(pattern: Pattern): Threads {
     }
   }
   return { piecesOf, linesOf };
+}
+
+/**
+ * @param line the one that is lit
+ * @returns where in the drawing the line points, in grid units: the ends of seams, and corners; nothing for lines that are about pieces alone
+ */
+export function placesOf(
+  line: LineName | null,
+  pattern: Pattern | null,
+  remedies: readonly Remedy[],
+  grid: Block['grid'],
+): readonly GridOutline[] {
+  const [kind, index] = line?.split(' ') ?? [];
+  if (kind === 'remedy') return remedies[Number(index)]?.places ?? [];
+  if (kind !== 'division' || !pattern) return [];
+  return divisionInks({ ...pattern, divisions: pattern.divisions.slice(Number(index), Number(index) + 1) }, grid);
 }
 
 export interface Lights {

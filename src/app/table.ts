@@ -6,13 +6,14 @@ import type { Stroke } from '../block/painting.ts';
 import { pointNear } from '../canvas/cell-fabrics.ts';
 import type { Tool } from '../canvas/tool.ts';
 import { patchAt, toggleWhole } from '../block/patches.ts';
+import { remedied } from '../block/remedy.ts';
 import { removePin, togglePin } from '../block/pins.ts';
 import { toggleSeam } from '../block/seams.ts';
 import { chooseMethod } from '../block/sizing.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { GridPoint } from '../canvas/gesture.ts';
-import { good, type Result } from '../measure/problem.ts';
+import { good, type Remedy, type Result } from '../measure/problem.ts';
 import { createPaintAhead } from './paint-ahead.ts';
 import type { Rest } from './rest.ts';
 import type { Store } from './store.ts';
@@ -57,8 +58,8 @@ export interface Acts {
   readonly keepWhole: (at: GridPoint) => string;
   readonly pin: (pin: Pin['pin'], place: Stroke) => string;
   readonly unpin: (index: number) => void;
-  /** Lets a patch be divided that was kept whole. */
-  readonly free: (patch: number) => void;
+  /** Changes the drawing as a remedy says. */
+  readonly mend: (remedy: Remedy) => void;
   readonly choose: (some: Choices) => void;
   /** Chooses how all units of a kind are cut and sewn. */
   readonly chooseMethod: (kind: UnitKind, method: Method) => void;
@@ -139,8 +140,7 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
         ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `Pin ${pins.length} set: ${pin}.` : 'Pin taken away.'),
       ),
     unpin: (index) => change(`remove pin ${index + 1}`, (block) => removePin(block, index)),
-    free: (patch) =>
-      change(`let patch ${patch + 1} be divided`, (block) => (block.patches[patch]?.whole ? toggleWhole(block, patch) : good(block))),
+    mend: (remedy) => change(remedy.divide ? 'divide a patch' : 'let patches be divided', (block) => remedied(block, remedy)),
     choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),
     chooseMethod: (kind, method) => change(`sew ${kind}`, (block) => good(chooseMethod(block, kind, method))),
     undo: () => table.change((now) => withWork(now, undo(now.work))),

@@ -1,4 +1,6 @@
 import type { Block } from '../block/block.ts';
+import type { Point } from '../geometry/point.ts';
+import type { Pattern } from '../pattern/pattern.ts';
 import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import { pixelOf, type View } from './view.ts';
@@ -18,6 +20,12 @@ export function knotInks({ patches, denominator }: Block, indices: readonly numb
     const patch = patches[index];
     return patch ? [{ number: index + 1, outline: patch.points.map(([x, y]) => [x / denominator, y / denominator] as const) }] : [];
   });
+}
+
+/** @returns where seams of a pattern run through one fabric, in the grid units of the block it was made from */
+export function divisionInks({ divisions, lattice }: Pattern, { columns, rows }: Block['grid']): GridOutline[] {
+  const at = ({ x, y, w }: Point): GridPoint => [(x * columns) / (lattice.width * w), (y * rows) / (lattice.height * w)];
+  return divisions.flatMap(({ places }) => places.map(({ from, to }) => [at(from), at(to)]));
 }
 
 function middle(corners: readonly Pixel[]): Pixel {
@@ -75,10 +83,73 @@ export function drawWholes(pen: Pen, view: View, ink: InkColors, { patches, deno
 /** Radius of a pin's head, in pixels. */
 const HEAD = 8.5;
 
-/** Draws every pin: a dashed line or frame, and a head with its number. */
-export function drawPins(pen: Pen, view: View, ink: InkColors, { pins = [], denominator }: Block, family: string): void {
+/** Draws seams that run through one fabric: dash and dot on a light band, unlike the plain line of every other seam. */
+export function drawDivisions(pen: Pen, view: View, ink: InkColors, divisions: readonly GridOutline[]): void {
+  if (divisions.length === 0) return;
+  pen.beginPath();
+  for (const [from, to] of divisions) {
+    pen.moveTo(...pixelOf(view, ...from!));
+    pen.lineTo(...pixelOf(view, ...to!));
+  }
+  pen.lineCap = 'butt';
+  pen.strokeStyle = ink.paper;
+  pen.lineWidth = 4;
+  pen.stroke();
+  pen.setLineDash([9, 3, 2, 3]);
+  pen.strokeStyle = ink.ink;
+  pen.lineWidth = 2;
+  pen.stroke();
+  pen.setLineDash([]);
+}
+
+/** Radius of the ring round a corner that is pointed at, in pixels. */
+const RING = 9;
+
+/** Draws the places that a line of the sheet points at: a stretch of a seam with a bar across each end, or a ring round a corner. */
+export function drawPlaces(pen: Pen, view: View, ink: InkColors, places: readonly GridOutline[]): void {
+  if (places.length === 0) return;
+  pen.beginPath();
+  for (const place of places) {
+    const [[ax, ay], end] = place.map(([x, y]) => pixelOf(view, x, y)) as [Pixel, Pixel?];
+    if (!end) {
+      pen.moveTo(ax + RING, ay);
+      pen.arc(ax, ay, RING, 0, 2 * Math.PI);
+      continue;
+    }
+    const [bx, by] = end;
+    const length = Math.hypot(bx - ax, by - ay) || 1;
+    const [nx, ny] = [((ay - by) / length) * RING * 0.7, ((bx - ax) / length) * RING * 0.7];
+    pen.moveTo(ax, ay);
+    pen.lineTo(bx, by);
+    for (const [x, y] of [[ax, ay], [bx, by]] as const) {
+      pen.moveTo(x - nx, y - ny);
+      pen.lineTo(x + nx, y + ny);
+    }
+  }
+  pen.lineCap = 'round';
+  for (const [color, width] of [[ink.paper, 8], [ink.accent, 4]] as const) {
+    pen.strokeStyle = color;
+    pen.lineWidth = width;
+    pen.stroke();
+  }
+  pen.lineCap = 'butt';
+}
+
+/**
+ * Draws every pin: a dashed line or frame, and a head with its number. A pin that is not honoured is a thin dotted line, and its
+ * head is crossed through.
+ * @param refused indices of the pins that are not honoured
+ */
+export function drawPins(
+  pen: Pen,
+  view: View,
+  ink: InkColors,
+  { pins = [], denominator }: Block,
+  family: string,
+  refused: ReadonlySet<number> = NONE,
+): void {
   const place = ([x, y]: readonly [number, number]): Pixel => pixelOf(view, x / denominator, y / denominator);
-  for (const { pin, from, to } of pins) {
+  pins.forEach(({ pin, from, to }, i) => {
     const [[ax, ay], [bx, by]] = [place(from), place(to)];
     pen.beginPath();
     if (pin === 'one unit') {
@@ -89,19 +160,37 @@ export function drawPins(pen: Pen, view: View, ink: InkColors, { pins = [], deno
     }
     pen.lineCap = 'butt';
     pen.strokeStyle = ink.paper;
-    pen.lineWidth = 4.5;
+    pen.lineWidth = refused.has(i) ? 3 : 4.5;
     pen.stroke();
-    pen.setLineDash(pin === 'one unit' ? [6, 5] : [14, 5, 3, 5]);
-    pen.strokeStyle = ink.accent;
-    pen.lineWidth = 2;
+    pen.setLineDash(refused.has(i) ? [1.5, 4] : pin === 'one unit' ? [6, 5] : [14, 5, 3, 5]);
+    pen.strokeStyle = refused.has(i) ? ink.quiet : ink.accent;
+    pen.lineWidth = refused.has(i) ? 1.5 : 2;
     pen.stroke();
     pen.setLineDash([]);
-  }
+  });
   pins.forEach(({ pin, from, to }, i) => {
     const [[ax, ay], [bx, by]] = [place(from), place(to)];
     const [x, y] = [Math.min(ax, bx), Math.min(ay, by)];
-    drawNumber(pen, ink, pin === 'one unit' ? [x + 3 + HEAD * 0.7, y + 3 + HEAD * 0.7] : [x, y], HEAD, String(i + 1), family);
+    const head: Pixel = pin === 'one unit' ? [x + 3 + HEAD * 0.7, y + 3 + HEAD * 0.7] : [x, y];
+    drawNumber(pen, ink, head, HEAD, String(i + 1), family);
+    if (refused.has(i)) crossOut(pen, ink, head, HEAD + 3);
   });
+}
+
+const NONE: ReadonlySet<number> = new Set();
+
+/** Draws two crossed strokes over a pin's head, so that it is plainly struck out. */
+function crossOut(pen: Pen, ink: InkColors, [x, y]: Pixel, reach: number): void {
+  pen.beginPath();
+  for (const turn of [1, -1]) {
+    pen.moveTo(x - reach, y - reach * turn);
+    pen.lineTo(x + reach, y + reach * turn);
+  }
+  for (const [color, width] of [[ink.paper, 4], [ink.ink, 2]] as const) {
+    pen.strokeStyle = color;
+    pen.lineWidth = width;
+    pen.stroke();
+  }
 }
 
 /** Draws the patches that lock each other: hatched, outlined, each with its number. */

@@ -1,36 +1,88 @@
 import { useId, type CSSProperties, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
+import type { Problem, Remedy } from '../../measure/problem.ts';
 import { toNumber } from '../../measure/rational.ts';
+import { lights, litLine, passOver, type LineName } from '../lights.ts';
+import { useStore } from '../store.ts';
+import { Prose } from './Length.tsx';
+import { Lamp, Line } from './Line.tsx';
 
-/** Whole patches that cannot all stay whole: the sentence, the block with these patches hatched, and what frees them. */
-export function Knot({ block, sentence, patches, free }: {
-  /** The drawing that the sentence is about. */
+type Corner = readonly [number, number];
+
+/** Whole patches that cannot all stay whole: the sentence, the block with these patches hatched, and what frees them, at what price. */
+export function Knot({ block, problem: { sentence, patches = [], remedies = [] }, mend }: {
+  /** The drawing that the problem is about. */
   readonly block: Block;
-  readonly sentence: string;
-  /** Indices of the patches concerned. */
-  readonly patches: readonly number[];
-  /** Lets one of them be divided. */
-  readonly free: (patch: number) => void;
+  readonly problem: Problem;
+  readonly mend: (remedy: Remedy) => void;
 }): ReactNode {
+  const lit = useStore(lights, litLine);
+  const shown = remedies.find((_, i) => lit === `remedy ${i}`);
   return (
     <div className="knot">
-      <KnotPicture block={block} patches={patches} />
-      <div className="knot-words">
-        <p role="alert">{sentence}</p>
-        <p className="knot-acts">
-          {patches.map((patch) => (
-            <button key={patch} type="button" className="plain framed" onClick={() => free(patch)}>
-              Let patch {patch + 1} be divided
-            </button>
-          ))}
-        </p>
-      </div>
+      <KnotPicture block={block} patches={patches} places={shown?.places ?? []} />
+      <p className="knot-words" role="alert">
+        <Prose text={sentence} />
+      </p>
+      {remedies.length > 0 && (
+        <section className="knot-remedies" aria-labelledby="remedies-title">
+          <h3 id="remedies-title">What frees it</h3>
+          <p className="quiet">Each was tried, partial seams with them; the cheapest comes first.</p>
+          <ol>
+            {remedies.map((remedy, i) => (
+              <RemedyLine key={i} name={`remedy ${i}`} remedy={remedy} mend={() => mend(remedy)} />
+            ))}
+          </ol>
+        </section>
+      )}
     </div>
   );
 }
 
-/** The block, pale, with some patches hatched and numbered. */
-function KnotPicture({ block, patches }: { readonly block: Block; readonly patches: readonly number[] }): ReactNode {
+function RemedyLine({ name, remedy: { sentence, price, free, divide }, mend }: {
+  readonly name: LineName;
+  readonly remedy: Remedy;
+  readonly mend: () => void;
+}): ReactNode {
+  if (!price) {
+    return (
+      <Line name={name} className="remedy last-resort">
+        <span>
+          <Prose text={sentence} />
+        </span>
+        <Lamp name={name} says={`Show the corners: ${sentence}`}>
+          Show
+        </Lamp>
+      </Line>
+    );
+  }
+  const label = divide ? `Divide patch ${divide.patch + 1} in two` : free.length === 1 ? `Let patch ${free[0]! + 1} be divided` : 'Let them be divided';
+  return (
+    <Line name={name} className="remedy">
+      <span>
+        <Prose text={sentence} />
+      </span>
+      <button
+        type="button"
+        className="plain framed"
+        aria-label={`${label}. ${sentence}`}
+        onFocus={() => passOver(name)}
+        onBlur={() => passOver(null)}
+        onClick={mend}
+      >
+        {label}
+      </button>
+    </Line>
+  );
+}
+
+/** The block, pale, with some patches hatched and numbered, and with a line or a ring at each place that a remedy is about. */
+function KnotPicture({ block, patches, places }: {
+  readonly block: Block;
+  readonly patches: readonly number[];
+  /** Ends of seams, and corners, in grid units. */
+  readonly places: Remedy['places'];
+}): ReactNode {
   const hatch = useId();
   const { grid, denominator, finished } = block;
   const [width, height] = [grid.columns * denominator, grid.rows * denominator];
@@ -69,6 +121,10 @@ function KnotPicture({ block, patches }: { readonly block: Block; readonly patch
             </text>
           </g>
         );
+      })}
+      {places.map((place, i) => {
+        const [[x, y], [u, v] = [x, y]] = place.map(([a, b]) => at([a * denominator, b * denominator])) as [Corner, Corner?];
+        return place.length > 1 ? <path key={i} className="knot-place" d={`M${x} ${y}L${u} ${v}`} /> : <circle key={i} className="knot-place" cx={x} cy={y} r="3.5" />;
       })}
     </svg>
   );

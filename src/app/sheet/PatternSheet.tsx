@@ -6,6 +6,7 @@ import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
+import { Divisions } from './Divisions.tsx';
 import { Knot } from './Knot.tsx';
 import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
@@ -27,7 +28,7 @@ export function PatternSheet({ block, drawn, pattern, ways, problem, working, le
   readonly problem: Problem | null;
   readonly working: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'free'>;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'mend'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
@@ -61,7 +62,7 @@ export function PatternSheet({ block, drawn, pattern, ways, problem, working, le
         </p>
       )}
       {problem?.patches && drawn && (
-        <Knot block={drawn} sentence={problem.sentence} patches={problem.patches} free={(patch) => drawn === block && acts.free(patch)} />
+        <Knot block={drawn} problem={problem} mend={(remedy) => drawn === block && acts.mend(remedy)} />
       )}
       <Pins block={block} refused={drawn?.pins === block.pins && written ? written.refusedPins : []} unpin={acts.unpin} />
       {block.patches.length === 0 && (
@@ -96,6 +97,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, lett
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} letters={letters} />
       <Steps pattern={pattern} colors={colors} />
+      <Divisions pattern={pattern} />
       <Cautions pattern={pattern} />
     </div>
   );
