@@ -99,7 +99,7 @@ export function NewBlock({ like, open, close }: {
           <input type="number" min={1} max={MAX_CELLS} value={answers.rows} onChange={(event) => answer({ rows: event.target.value })} />
         </label>
       </div>
-      <p className="quiet">Your fabrics stay in the tray. Undo brings back the drawing that is on the table now.</p>
+      <p className="quiet">Your fabrics stay in the tray. The drawing that is on the table now stays on the shelf.</p>
     </Sheetlet>
   );
 }

@@ -1,31 +1,34 @@
-import { BookOpen, FilePlus2, FolderOpen, Save } from 'lucide-react';
-import { useRef, useState, type ReactNode } from 'react';
-import { saveBlockFile } from './block-files.ts';
-import { Drawings, type KeptDrawing } from './Drawings.tsx';
-import { NewBlock } from './NewBlock.tsx';
-import type { Acts, Table } from './table.ts';
+import { BookOpen, Copy, FilePlus2, FolderOpen, Image, Keyboard, Save } from 'lucide-react';
+import { useImperativeHandle, useRef, type ReactNode, type Ref } from 'react';
+import type { Filing } from './filing.ts';
 import { Mark } from './TradeIcons.tsx';
 
+/** The sheets that can be laid over the page. */
+export type Sheet = 'new' | 'shelf' | 'picture' | 'keys';
+
 /** The head of the page: our name, and what one does with whole drawings. */
-export function TopBar({ work, acts, openFile, kept }: {
-  readonly work: Table['work'];
-  readonly acts: Acts;
-  readonly openFile: (file: File) => void;
-  readonly kept: () => Promise<readonly KeptDrawing[]>;
+export function TopBar({ filing, ask, opener }: {
+  readonly filing: Filing;
+  readonly ask: (sheet: Sheet) => void;
+  /** Is given what asks for a file to open. */
+  readonly opener: Ref<() => void>;
 }): ReactNode {
   const chooser = useRef<HTMLInputElement>(null);
-  const [asked, setAsked] = useState<'new' | 'drawings' | null>(null);
-  const save = (): void => void saveBlockFile(work.block).then((problem) => problem && acts.alarm(problem.sentence));
+  const open = (): void => filing.ask(() => chooser.current?.click());
+  useImperativeHandle(opener, () => open);
   return (
     <header className="top">
       <h1 className="wordmark">
         <Mark /> Piecewright
       </h1>
       <nav className="top-acts" aria-label="Drawings">
-        <button type="button" className="plain" onClick={() => setAsked('new')}>
+        <button type="button" className="plain" onClick={() => ask('new')}>
           <FilePlus2 size={20} aria-hidden="true" /> New
         </button>
-        <button type="button" className="plain" onClick={() => chooser.current?.click()}>
+        <button type="button" className="plain" onClick={() => ask('shelf')}>
+          <BookOpen size={20} aria-hidden="true" /> Shelf
+        </button>
+        <button type="button" className="plain" onClick={open}>
           <FolderOpen size={20} aria-hidden="true" /> Open
         </button>
         <input
@@ -38,18 +41,22 @@ export function TopBar({ work, acts, openFile, kept }: {
           onChange={(event) => {
             const file = event.target.files?.[0];
             event.target.value = '';
-            if (file) openFile(file);
+            if (file) filing.open({ file });
           }}
         />
-        <button type="button" className="plain" onClick={save}>
+        <button type="button" className="plain" onClick={filing.save}>
           <Save size={20} aria-hidden="true" /> Save
         </button>
-        <button type="button" className="plain" onClick={() => setAsked('drawings')}>
-          <BookOpen size={20} aria-hidden="true" /> Sampler
+        <button type="button" className="plain" onClick={filing.saveCopy}>
+          <Copy size={20} aria-hidden="true" /> Save a copy
+        </button>
+        <button type="button" className="plain" onClick={() => ask('picture')}>
+          <Image size={20} aria-hidden="true" /> Picture
+        </button>
+        <button type="button" className="plain" onClick={() => ask('keys')}>
+          <Keyboard size={20} aria-hidden="true" /> Keys
         </button>
       </nav>
-      {asked === 'new' && <NewBlock like={work.block} open={acts.open} close={() => setAsked(null)} />}
-      {asked === 'drawings' && <Drawings acts={acts} kept={kept} close={() => setAsked(null)} />}
     </header>
   );
 }

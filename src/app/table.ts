@@ -1,7 +1,7 @@
 import type { Block } from '../block/block.ts';
 import type { Choices, Method } from '../block/choices.ts';
 import { fill } from '../block/filling.ts';
-import { begin, commit, redo, undo, type Work } from '../block/history.ts';
+import { begin, commit, goTo, redo, undo, type Work } from '../block/history.ts';
 import type { Stroke } from '../block/painting.ts';
 import { pointNear } from '../canvas/cell-fabrics.ts';
 import type { Tool } from '../canvas/tool.ts';
@@ -15,6 +15,7 @@ import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { GridPoint } from '../canvas/gesture.ts';
 import { good, type Remedy, type Result } from '../measure/problem.ts';
 import { createPaintAhead } from './paint-ahead.ts';
+import { choseWords, laidWords } from './past/words.ts';
 import type { Rest } from './rest.ts';
 import type { Store } from './store.ts';
 
@@ -33,6 +34,8 @@ export interface Table {
 /** @returns the fabric the hand takes up by itself: the first that is not the ground */
 const firstFabric = (block: Block): string => block.fabrics.find(({ id }) => id !== block.ground)?.id ?? block.ground;
 
+const nameIn = (block: Block, fabric: string): string => block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric;
+
 /** @returns a table with a drawing on it and a square in the hand */
 export const tableWith = (work: Work): Table => ({ work, tool: 'square', fabric: firstFabric(work.block), lettered: false, alert: null });
 
@@ -45,7 +48,8 @@ function withWork(table: Table, work: Work): Table {
 
 /** Everything that can be done at the table; each change of the drawing is one entry of its history. */
 export interface Acts {
-  readonly change: (label: string, verb: (block: Block) => Result<Block>) => void;
+  /** @param label what the history calls it: "turned the block" */
+  readonly change: (label: string | ((now: Block, before: Block) => string), verb: (block: Block) => Result<Block>) => void;
   /** Says what a sweep under way will lay, or (null) that it was dropped; the drawing changes only when it is laid. */
   readonly foresee: (strokes: readonly Stroke[] | null, fabric: string) => void;
   readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
@@ -65,10 +69,10 @@ export interface Acts {
   readonly chooseMethod: (kind: UnitKind, method: Method) => void;
   readonly undo: () => void;
   readonly redo: () => void;
+  /** Undoes or redoes until so many gestures are done. */
+  readonly goTo: (done: number) => void;
   /** Puts a drawing with its own past on the table. */
   readonly unfold: (work: Work) => void;
-  /** Puts another drawing on the table; undo brings back the one before. */
-  readonly open: (block: Block) => void;
   readonly takeUpTool: (tool: Tool) => void;
   readonly takeUpFabric: (fabric: string) => void;
   readonly letter: (lettered: boolean) => void;
@@ -85,11 +89,14 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
   const change: Acts['change'] = (label, verb) => {
     const { work } = table.get();
     const changed = verb(work.block);
-    if (changed.ok) table.change((now) => withWork(now, commit(work, begin(work.block, label), changed.value)));
-    else alarm(changed.problem.sentence);
+    if (changed.ok) {
+      const words = typeof label === 'string' ? label : label(changed.value, work.block);
+      table.change((now) => withWork(now, commit(work, begin(work.block, words), changed.value)));
+    } else alarm(changed.problem.sentence);
   };
 
-  const sew = (label: string, verb: (block: Block) => Result<Block>, words: (now: Block, before: Block) => string): string => {
+  type Telling = (now: Block, before: Block) => string;
+  const sew = (label: Telling, verb: (block: Block) => Result<Block>, words: Telling): string => {
     const before = table.get().work.block;
     change(label, verb);
     const now = table.get().work.block;
@@ -110,14 +117,15 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
       }
     },
     lay: (strokes, fabric) => {
-      const name = table.get().work.block.fabrics.find(({ id }) => id === fabric)?.name ?? '';
-      change(`lay ${name}`, (block) => ahead.finish(block, fabric, strokes));
+      const { tool, work } = table.get();
+      const words = laidWords(tool, strokes.length, nameIn(work.block, fabric), fabric === work.block.ground);
+      change(words, (block) => ahead.finish(block, fabric, strokes));
       rest.settle();
     },
-    fill: (at, fabric) => change('fill', (block) => fill(block, fabric, pointNear(at))),
+    fill: (at, fabric) => change((now) => `filled an area with ${nameIn(now, fabric)}`, (block) => fill(block, fabric, pointNear(at))),
     divide: ({ points: [from, to], denominator }) =>
       sew(
-        'seam',
+        (now, before) => (now.seams.length > before.seams.length ? 'drew a seam' : 'took a seam away'),
         (block) => toggleSeam(block, [from!, to!], denominator),
         (now, before) => (now.seams.length > before.seams.length ? 'Seam drawn.' : 'Seam taken away.'),
       ),
@@ -128,24 +136,24 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
         return '';
       }
       return sew(
-        `whole patch ${index + 1}`,
+        ({ patches }) => (patches[index]?.whole ? `kept patch ${index + 1} whole` : `let patch ${index + 1} be divided`),
         (block) => toggleWhole(block, index),
         ({ patches }) => `Patch ${index + 1} ${patches[index]?.whole ? 'is kept whole' : 'may be divided'}.`,
       );
     },
     pin: (pin, { points: [from, to], denominator }) =>
       sew(
-        pin,
+        ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `set a pin: ${pin}` : 'took a pin away'),
         (block) => togglePin(block, { pin, from: from!, to: to! }, denominator),
         ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `Pin ${pins.length} set: ${pin}.` : 'Pin taken away.'),
       ),
-    unpin: (index) => change(`remove pin ${index + 1}`, (block) => removePin(block, index)),
-    mend: (remedy) => change(remedy.divide ? 'divide a patch' : 'let patches be divided', (block) => remedied(block, remedy)),
-    choose: (some) => change('choose', (block) => good({ ...block, choices: { ...block.choices, ...some } })),
-    chooseMethod: (kind, method) => change(`sew ${kind}`, (block) => good(chooseMethod(block, kind, method))),
+    unpin: (index) => change(`took pin ${index + 1} away`, (block) => removePin(block, index)),
+    mend: (remedy) => change(remedy.divide ? 'divided a patch' : 'let patches be divided', (block) => remedied(block, remedy)),
+    choose: (some) => change(choseWords(some), (block) => good({ ...block, choices: { ...block.choices, ...some } })),
+    chooseMethod: (kind, method) => change(`chose ${method} for each ${kind}`, (block) => good(chooseMethod(block, kind, method))),
     undo: () => table.change((now) => withWork(now, undo(now.work))),
     redo: () => table.change((now) => withWork(now, redo(now.work))),
-    open: (block) => change(`open ${block.name}`, () => good(block)),
+    goTo: (done) => table.change((now) => withWork(now, goTo(now.work, done))),
     unfold: (work) => table.change((now) => withWork(now, work)),
     takeUpTool: (tool) => table.change((now) => ({ ...now, tool })),
     takeUpFabric: (fabric) => table.change((now) => ({ ...now, fabric })),

@@ -63,3 +63,11 @@ export function redo(work: Work): Work {
   if (!entry) return work;
   return { block: applyChange(block, entry.change), history: { done: [...history.done, entry], undone } };
 }
+
+/** @returns the work undone or redone until so many gestures are done, or as near to that as its history goes */
+export function goTo(work: Work, done: number): Work {
+  let now = work;
+  for (let left = now.history.done.length - done; left > 0 && now.history.done.length > 0; left--) now = undo(now);
+  for (let left = done - now.history.done.length; left > 0 && now.history.undone.length > 0; left--) now = redo(now);
+  return now;
+}

@@ -40,6 +40,7 @@ describe('the screen, for everyone', () => {
         await page.locator('.knot').waitFor();
         expect(await broken()).toEqual([]);
         await page.getByRole('button', { name: 'New' }).click();
+        await page.getByRole('dialog').waitFor();
         expect(await broken()).toEqual([]);
         await page.keyboard.press('Escape');
         await page.getByRole('button', { name: 'Add fabric' }).click();

@@ -80,7 +80,8 @@ describe('a block painted from empty', () => {
     await asked.getByRole('button', { name: 'Lay it out' }).click();
     await eventually(() => table(page).getAttribute('aria-label')).toBe('Slipway, 7 by 4 cells');
     expect(await page.locator('.block-size').textContent()).toContain('10 1/2 × 6 in.');
-    await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    await page.getByRole('button', { name: 'Back to Boat shed' }).click();
     await eventually(() => table(page).getAttribute('aria-label')).toBe('Boat shed, 3 by 3 cells');
   });
 });

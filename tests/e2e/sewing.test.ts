@@ -124,7 +124,7 @@ describe('what is asked of the sewing', () => {
     const asks = [{ pin: 'sewn last', from: [0, 2], to: [4, 2] }, { pin: 'one unit', from: [1, 0], to: [4, 2] }];
     await openBlock(page, { cells: 4, patches: TWO, pins: asks });
     await eventually(() => pins(page)).toHaveLength(2);
-    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save' }).click()]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save', exact: true }).click()]);
     expect(JSON.parse(await readFile(await download.path(), 'utf8'))).toMatchObject({ pins: asks });
   });
 });
@@ -190,7 +190,7 @@ describe('ways to sew it', () => {
     const figures = await ways(page).locator('.way:has(:checked) .way-figures').textContent();
     await sheetIsCurrent(page);
     await eventually(() => sheet(page).locator('.figures').textContent()).toContain(/^\d+ pieces?/.exec(figures!)![0]);
-    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save' }).click()]);
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save', exact: true }).click()]);
     expect(JSON.parse(await readFile(await download.path(), 'utf8'))).toMatchObject({ choices: { way: 'fewest pieces' } });
     await undo(page).click();
     await eventually(() => ways(page).getByRole('radio', { checked: true }).getAttribute('value')).toBe('standard units');

@@ -21,7 +21,7 @@ beforeAll(async () => {
 interface Keeping {
   readonly keeping: { readonly openAutosave: () => Promise<Autosave> };
   autosave: Autosave;
-  heard: number[];
+  heard: string[];
 }
 
 /** Opens a tab that has the keeping place open; tabs of one visitor share it. */
@@ -33,7 +33,7 @@ async function tab(page: Page): Promise<Page> {
     const here = globalThis as unknown as Keeping;
     here.autosave = await here.keeping.openAutosave();
     here.heard = [];
-    here.autosave.watch('light', (version) => here.heard.push(version));
+    here.autosave.watch((id, version) => here.heard.push(`${id} ${version}`));
   });
   return page;
 }
@@ -74,14 +74,16 @@ test('of two tabs that save in the same moment, exactly one saves', async ({ vis
   }
 });
 
-test('a tab hears when another saves its drawing, and only then', async ({ visitor }) => {
+test('a tab hears what others save, and not what it saves itself', async ({ visitor }) => {
   const [one, other] = [await tab(visitor.page), await tab(await visitor.context.newPage())];
   await save(one, 'boat', 0, 'Another drawing');
   await save(one, 'light', 0, 'Harbour light');
-  await other.waitForFunction(() => (globalThis as unknown as Keeping).heard.length > 0);
-  expect(await other.evaluate(() => (globalThis as unknown as Keeping).heard)).toEqual([1]);
+  await other.waitForFunction(() => (globalThis as unknown as Keeping).heard.length > 1);
+  expect(await other.evaluate(() => (globalThis as unknown as Keeping).heard)).toEqual(['boat 1', 'light 1']);
   expect(await one.evaluate(() => (globalThis as unknown as Keeping).heard)).toEqual([]);
 });
+
+const cards = (page: Page) => page.evaluate(() => (globalThis as unknown as Keeping).autosave.cards());
 
 test('drawings are listed, the last saved first, until they are forgotten', async ({ visitor }) => {
   const page = await tab(visitor.page);
@@ -89,8 +91,51 @@ test('drawings are listed, the last saved first, until they are forgotten', asyn
     await save(page, id, 0, id);
     await page.waitForTimeout(5);
   }
-  const ids = () => page.evaluate(async () => (await (globalThis as unknown as Keeping).autosave.list()).map((drawing) => drawing.id));
+  const ids = async () => (await cards(page)).map(({ id }) => id);
   expect(await ids()).toEqual(['tide', 'rope', 'boat']);
+  expect((await cards(page))[0]).toEqual({
+    id: 'tide', version: 1, savedAt: expect.any(Number), name: 'tide', finished: work.block.finished, grid: work.block.grid,
+  });
   await page.evaluate(() => (globalThis as unknown as Keeping).autosave.remove('rope'));
   expect(await ids()).toEqual(['tide', 'boat']);
+  expect(await load(page, 'rope')).toBeUndefined();
+});
+
+test('a drawing that was put away is kept as it was, and is on the shelf again when it is brought back or saved', async ({ visitor }) => {
+  const page = await tab(visitor.page);
+  const putAway = (when: number | null) =>
+    page.evaluate((at) => (globalThis as unknown as Keeping).autosave.putAway('boat', at), when);
+  await save(page, 'boat', 0, 'Guild sloop');
+  await putAway(5000);
+  expect(await cards(page)).toMatchObject([{ id: 'boat', putAway: 5000 }]);
+  expect(await load(page, 'boat')).toMatchObject({ version: 1, putAway: 5000, work: named('Guild sloop') });
+  await putAway(null);
+  expect((await cards(page))[0]).not.toHaveProperty('putAway');
+  await putAway(6000);
+  expect(await save(page, 'boat', 1, 'Guild sloop')).toEqual({ saved: true, version: 2 });
+  expect(await load(page, 'boat')).not.toHaveProperty('putAway');
+  await page.evaluate(() => (globalThis as unknown as Keeping).autosave.putAway('no such drawing', 1));
+  expect((await cards(page)).length).toBe(1);
+});
+
+test('what an earlier app kept is on the shelf of this one', async ({ visitor }) => {
+  const { page } = visitor;
+  await page.route('http://127.0.0.1/keeping', (route) => route.fulfill({ contentType: 'text/html', body: '<!doctype html>' }));
+  await page.goto('http://127.0.0.1/keeping');
+  await page.evaluate(
+    (old) =>
+      new Promise<void>((done, fail) => {
+        const opening = indexedDB.open('piecewright', 1);
+        opening.onupgradeneeded = () => void opening.result.createObjectStore('drawings', { keyPath: 'id' }).put(old);
+        opening.onerror = () => fail(new Error('not opened'));
+        opening.onsuccess = () => {
+          opening.result.close();
+          done();
+        };
+      }),
+    { id: 'light', version: 3, work: named('Harbour light'), savedAt: 7 },
+  );
+  await tab(page);
+  expect(await cards(page)).toMatchObject([{ id: 'light', version: 3, name: 'Harbour light', savedAt: 7 }]);
+  expect(await load(page, 'light')).toMatchObject({ version: 3, work: named('Harbour light') });
 });

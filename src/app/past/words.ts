@@ -1,0 +1,42 @@
+import type { Choices } from '../../block/choices.ts';
+import type { Tool } from '../../canvas/tool.ts';
+
+/*
+ * What the history calls a gesture, in the words of somebody who tells what she did.
+ */
+
+/** One and many of what a tool lays. */
+const LAID: Readonly<Partial<Record<Tool, readonly [one: string, many: string]>>> = {
+  square: ['a square', 'squares'],
+  half: ['a half-square', 'half-squares'],
+  quarter: ['a quarter-square', 'quarter-squares'],
+  rectangle: ['a rectangle', 'rectangles'],
+  outline: ['a shape', 'shapes'],
+};
+
+/** @returns "laid 6 squares of Lamp", "took 3 patches back to Marram" */
+export function laidWords(tool: Tool, count: number, fabric: string, isGround: boolean): string {
+  if (isGround) return count === 1 ? `took cloth back to ${fabric}` : `took ${count} places back to ${fabric}`;
+  const [one, many] = LAID[tool] ?? ['a patch', 'patches'];
+  return `laid ${count === 1 ? one : `${count} ${many}`} of ${fabric}`;
+}
+
+/** @returns "renamed to “Harbour light”" */
+export const renamedTo = (name: string): string => `renamed to “${name}”`;
+
+const CHOSEN: Readonly<Record<keyof Choices, string>> = {
+  seam: 'the seam allowance',
+  ruler: 'the ruler step',
+  trim: 'what is trimmed off',
+  methods: 'how a unit is cut',
+  way: 'the way to sew',
+  blocks: 'how many blocks',
+  width: 'the width of the cloth',
+};
+
+/** @returns "chose the seam allowance", "chose the way “fewest pieces”" */
+export function choseWords(some: Choices): string {
+  if (some.way) return `chose the way “${some.way}”`;
+  const names = (Object.keys(some) as (keyof Choices)[]).map((name) => CHOSEN[name]);
+  return `chose ${names.join(' and ')}`;
+}
