@@ -61,15 +61,22 @@ export interface Lights {
   readonly kept: LineName | null;
   /** The lines the place under the pointer or the cell cursor belongs to. */
   readonly marked: ReadonlySet<LineName>;
+  /** Whether the list of seams that run through one fabric is unfolded: then the drawing shows them all. */
+  readonly divisions: boolean;
 }
 
 const NONE: ReadonlySet<LineName> = new Set();
 
-export const lights = createStore<Lights>({ passing: null, kept: null, marked: NONE });
+export const lights = createStore<Lights>({ passing: null, kept: null, marked: NONE, divisions: false });
 
 /** Lights a line's pieces while the pointer or the focus is on it; null when it leaves. */
 export function passOver(line: LineName | null): void {
   lights.change((now) => (now.passing === line ? now : { ...now, passing: line }));
+}
+
+/** Shows all seams that run through one fabric, or only those of the line that is lit. */
+export function showDivisions(divisions: boolean): void {
+  lights.change((now) => (now.divisions === divisions ? now : { ...now, divisions }));
 }
 
 /** Keeps a line lit, or lets it go if it was kept. */

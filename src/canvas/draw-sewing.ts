@@ -22,6 +22,25 @@ export function knotInks({ patches, denominator }: Block, indices: readonly numb
   });
 }
 
+/** What the pattern makes of the drawing, over what the drawing asks for. */
+export interface SewnInk {
+  /** Where seams run through one fabric: both ends of each, in grid units. */
+  readonly divisions: readonly GridOutline[];
+  /** Indices of the pins that are not honoured. */
+  readonly refused: ReadonlySet<number>;
+}
+
+export const NOTHING_SEWN: SewnInk = { divisions: [], refused: new Set() };
+
+/**
+ * @param divided whether seams that run through one fabric are to be shown
+ * @returns what a pattern makes of its drawing, for ink; nothing where there is no pattern
+ */
+export function sewnInk(pattern: Pattern | null, grid: Block['grid'], divided: boolean): SewnInk {
+  if (!pattern) return NOTHING_SEWN;
+  return { divisions: divided ? divisionInks(pattern, grid) : [], refused: new Set(pattern.refusedPins.map(({ pin }) => pin)) };
+}
+
 /** @returns where seams of a pattern run through one fabric, in the grid units of the block it was made from */
 export function divisionInks({ divisions, lattice }: Pattern, { columns, rows }: Block['grid']): GridOutline[] {
   const at = ({ x, y, w }: Point): GridPoint => [(x * columns) / (lattice.width * w), (y * rows) / (lattice.height * w)];
@@ -93,11 +112,11 @@ export function drawDivisions(pen: Pen, view: View, ink: InkColors, divisions: r
   }
   pen.lineCap = 'butt';
   pen.strokeStyle = ink.paper;
-  pen.lineWidth = 4;
+  pen.lineWidth = 3.5;
   pen.stroke();
   pen.setLineDash([9, 3, 2, 3]);
   pen.strokeStyle = ink.ink;
-  pen.lineWidth = 2;
+  pen.lineWidth = 1.75;
   pen.stroke();
   pen.setLineDash([]);
 }
@@ -146,7 +165,7 @@ export function drawPins(
   ink: InkColors,
   { pins = [], denominator }: Block,
   family: string,
-  refused: ReadonlySet<number> = NONE,
+  refused: SewnInk['refused'] = NOTHING_SEWN.refused,
 ): void {
   const place = ([x, y]: readonly [number, number]): Pixel => pixelOf(view, x / denominator, y / denominator);
   pins.forEach(({ pin, from, to }, i) => {
@@ -177,16 +196,12 @@ export function drawPins(
   });
 }
 
-const NONE: ReadonlySet<number> = new Set();
-
-/** Draws two crossed strokes over a pin's head, so that it is plainly struck out. */
+/** Draws a stroke across a pin's head, so that it is plainly struck out and its number can still be read. */
 function crossOut(pen: Pen, ink: InkColors, [x, y]: Pixel, reach: number): void {
   pen.beginPath();
-  for (const turn of [1, -1]) {
-    pen.moveTo(x - reach, y - reach * turn);
-    pen.lineTo(x + reach, y + reach * turn);
-  }
-  for (const [color, width] of [[ink.paper, 4], [ink.ink, 2]] as const) {
+  pen.moveTo(x - reach, y + reach);
+  pen.lineTo(x + reach, y - reach);
+  for (const [color, width] of [[ink.paper, 3.5], [ink.ink, 2]] as const) {
     pen.strokeStyle = color;
     pen.lineWidth = width;
     pen.stroke();

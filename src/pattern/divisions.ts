@@ -3,7 +3,7 @@ import type { Piecing } from '../geometry/piecing/assembly.ts';
 import { divisionsIn, type Division } from '../geometry/piecing/divisions.ts';
 import { compareAlong, lineKey, lineThrough } from '../geometry/point.ts';
 import type { DivisionLine } from './pattern.ts';
-import { seamText, several, type Measure } from './places.ts';
+import { seamText, type Measure } from './places.ts';
 
 /**
  * @param fabricName what a fabric is called
@@ -26,7 +26,7 @@ export function divisionLines(
     const { fabric } = divisions[0]!;
     const places = divisions.toSorted((a, b) => compareAlong(a.from, b.from));
     const more = places.reduce((sum, place) => sum + place.more, 0);
-    const price = more > 0 ? `${several(more, 'more piece')}, ${several(more, 'more seam')}` : 'it opens what lies right round another fabric, and costs nothing by itself';
+    const price = more > 1 ? `${more} more pieces, ${more} more seams` : more > 0 ? 'one more piece, one more seam' : 'it opens what lies right round another fabric, and costs nothing by itself';
     const { at, runs } = seamText(merged(places), measure);
     return { fabric, places, more, says: `The seam${at && ` ${at}`} runs through ${fabricName(fabric)} ${runs}: ${price}.` };
   });

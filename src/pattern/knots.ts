@@ -91,7 +91,7 @@ function freeing(block: Block, drawing: Drawing, { freed, parts, divided, partia
   const { pieces, seams, partialSeams } = piecing.figures;
   const told = divided.length <= NAMED ? inTurn(divided.map((stretch) => stretchText(stretch, measure))) : `in ${divided.length} places`;
   const places = told && ` ${told}`;
-  const goes = partial.length === 0 ? '' : `, ${several(partialSeams, 'partial seam')} among them (${inTurn(partial.map((stretch) => stretchText(stretch, measure)))})`;
+  const goes = partial.length === 0 ? '' : `, with ${several(partialSeams, 'partial seam')} (${inTurn(partial.map((stretch) => stretchText(stretch, measure)))})`;
   const what = parts ? `Divide ${namedAll(block, freed)} in two${places}, each part whole` : `Let ${namedAll(block, freed)} be divided${places}`;
   return {
     sentence: `${what}: ${several(pieces, 'piece')}, ${several(seams, 'seam')}${goes}.`,

@@ -16,18 +16,18 @@ const FINEST = 64n;
 const NEAREST: Readonly<Record<LengthUnit, bigint>> = { in: 16n, cm: 10n };
 
 /** @returns n/w lattice steps as a length for people: "3 1/2 in.", or "about 3 9/16 in." where it is no fraction of a ruler */
-function lengthText(n: number, w: number, { step, unit }: Measure): string {
+function lengthText(n: number, w: number, { step, unit }: Measure, style?: 'bare'): string {
   const [above, below] = [BigInt(n) * BigInt(step.n), BigInt(w) * BigInt(step.d)];
-  if (below / gcd(above, below) <= FINEST) return printLength(ratio(above, below), unit);
+  if (below / gcd(above, below) <= FINEST) return printLength(ratio(above, below), unit, style);
   const parts = NEAREST[unit];
-  return `about ${printLength(ratio((2n * above * parts + below) / (2n * below), parts), unit)}`;
+  return `about ${printLength(ratio((2n * above * parts + below) / (2n * below), parts), unit, style)}`;
 }
 
 /** @returns where a point of the block lies, from its top-left corner: "3 in. across, 4 in. down" */
 export const pointText = ({ x, y, w }: Point, measure: Measure): string =>
   `${lengthText(x, w, measure)} across, ${lengthText(y, w, measure)} down`;
 
-/** @returns where a stretch of a seam lies: "at 3 in. across, from 0 in. to 4 in. down"; a slanted one by both its ends */
+/** @returns where a stretch of a seam lies: "at 3 in. across, from 0 to 4 in. down"; a slanted one by both its ends */
 export function stretchText(stretch: Stretch, measure: Measure): string {
   const { at, runs } = seamText([stretch], measure);
   return at === '' ? runs : `${at}, ${runs}`;
@@ -35,17 +35,17 @@ export function stretchText(stretch: Stretch, measure: Measure): string {
 
 /**
  * @param stretches of one line
- * @returns where they lie: the line ("at 3 in. across"; nothing for a slanted one), and how far each runs ("from 0 in. to 4 in. down")
+ * @returns where they lie: the line ("at 3 in. across"; nothing for a slanted one), and how far each runs ("from 0 to 4 in. down")
  */
 export function seamText(stretches: readonly Stretch[], measure: Measure): { readonly at: string; readonly runs: string } {
-  const length = (n: number, w: number): string => lengthText(n, w, measure);
+  const length = (n: number, w: number, style?: 'bare'): string => lengthText(n, w, measure, style);
   const runs = (text: (stretch: Stretch) => string): string => listed(stretches.map(text));
   const { from, to } = stretches[0]!;
   if (from.x * to.w === to.x * from.w) {
-    return { at: `at ${length(from.x, from.w)} across`, runs: `${runs((s) => `from ${length(s.from.y, s.from.w)} to ${length(s.to.y, s.to.w)}`)} down` };
+    return { at: `at ${length(from.x, from.w)} across`, runs: `${runs((s) => `from ${length(s.from.y, s.from.w, 'bare')} to ${length(s.to.y, s.to.w)}`)} down` };
   }
   if (from.y * to.w === to.y * from.w) {
-    return { at: `at ${length(from.y, from.w)} down`, runs: `${runs((s) => `from ${length(s.from.x, s.from.w)} to ${length(s.to.x, s.to.w)}`)} across` };
+    return { at: `at ${length(from.y, from.w)} down`, runs: `${runs((s) => `from ${length(s.from.x, s.from.w, 'bare')} to ${length(s.to.x, s.to.w)}`)} across` };
   }
   return { at: '', runs: runs((s) => `from ${pointText(s.from, measure)} to ${pointText(s.to, measure)}`) };
 }

@@ -37,7 +37,7 @@ describe('seams that run through one fabric', () => {
     expect(more).toBe(1);
     expect(places).toHaveLength(1);
     // The corner of fog goes either to the square's row or to its column; both are the same picture, turned over.
-    expect(says).toMatch(/^The seam at 6 in\. (across|down) runs through Fog from 6 in\. to 12 in\. (across|down): 1 more piece, 1 more seam\.$/);
+    expect(says).toMatch(/^The seam at 6 in\. (across|down) runs through Fog from 6 to 12 in\. (across|down): one more piece, one more seam\.$/);
     expect(made.figures).toMatchObject({ pieces: 3, seams: 2 });
     expect(flat(patternText(made))).toContain(`1 piece and 1 seam more than there are areas drawn, for the sake of straight seams and equal units: - ${says}`);
     const data = patternJson(made);

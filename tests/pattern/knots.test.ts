@@ -88,7 +88,7 @@ describe('whole patches that lock each other', () => {
     expect(takeAll(drawn, remedies)).toBeGreaterThan(2);
     // Eight patches, one of them in two: not to be had for less.
     expect(remedies[0]!.price).toEqual({ pieces: 9, seams: 8, partialSeams: 1 });
-    expect(remedies[0]!.sentence).toMatch(/^Divide patch 2 \(Chalk\) in two at 2 in\. across, from 0 in\. to 1 in\. down, each part whole: 9 pieces, 8 seams, 1 partial seam among them \(at .+\)\.$/);
+    expect(remedies[0]!.sentence).toMatch(/^Divide patch 2 \(Chalk\) in two at 2 in\. across, from 0 to 1 in\. down, each part whole: 9 pieces, 8 seams, with 1 partial seam \(at .+\)\.$/);
     expect(sentence).toContain('d' + remedies[0]!.sentence.slice(1));
   });
 

@@ -1,14 +1,20 @@
-import type { ReactNode } from 'react';
+import { useEffect, useState, type ReactNode } from 'react';
 import { piecesMore } from '../../pattern/divisions.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
+import { showDivisions } from '../lights.ts';
 import { Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 
-/** So many lines are shown at once; more are folded away. */
+/** So many lines are unfolded at first; more are folded away. */
 const SHOWN = 3;
 
 /** Where seams run through one fabric, and what that costs. */
 export function Divisions({ pattern: { divisions } }: { readonly pattern: Pattern }): ReactNode {
+  const [open, setOpen] = useState(divisions.length <= SHOWN);
+  useEffect(() => {
+    showDivisions(open);
+    return () => showDivisions(false);
+  }, [open]);
   if (divisions.length === 0) return null;
   const more = piecesMore(divisions);
   return (
@@ -17,7 +23,7 @@ export function Divisions({ pattern: { divisions } }: { readonly pattern: Patter
       <p className="quiet">
         {more} {more === 1 ? 'piece' : 'pieces'} and as many seams more than there are areas drawn, for the sake of straight seams and equal units.
       </p>
-      <details open={divisions.length <= SHOWN}>
+      <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>Where they run</summary>
         <ul>
           {divisions.map(({ says, more: here }, i) => (
