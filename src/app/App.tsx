@@ -12,8 +12,9 @@ import { useStore, type Store } from './store.ts';
 import type { Acts, Table } from './table.ts';
 import { TablePanel } from './TablePanel.tsx';
 import { TopBar, type Sheet } from './TopBar.tsx';
-import { useFileDrop } from './use-file-drop.ts';
+import { useFileDrop, type GivenFile } from './use-file-drop.ts';
 import { usePageKeys } from './use-page-keys.ts';
+import { takePicture } from './views/underlay.ts';
 
 const NO_KNOT: readonly number[] = [];
 
@@ -29,6 +30,7 @@ export function App({ table, acts, desk, keeping, place }: {
   const now = useStore(table, (all) => all);
   const { drawn, pattern, ways, problem, working } = useStore(desk, (all) => all);
   const keptState = useStore(keeping.now, (all) => all.state);
+  const drawing = useStore(keeping.now, (all) => all.id);
   const { block } = now.work;
   const letters = useMemo(() => fabricLetters(block.fabrics), [block.fabrics]);
 
@@ -36,7 +38,14 @@ export function App({ table, acts, desk, keeping, place }: {
   const closeSheet = useCallback(() => setSheet(null), []);
   const opener = useRef<() => void>(null);
   const filing = useMemo(() => filingOf(place, keeping, table, acts), [place, keeping, table, acts]);
-  const dropping = useFileDrop(filing.open);
+  const openFile = useCallback(
+    (given: GivenFile): void => {
+      if (!given.file.type.startsWith('image/')) filing.open(given);
+      else void takePicture(given.file).then((sentence) => sentence !== null && acts.alarm(sentence));
+    },
+    [acts, filing],
+  );
+  const dropping = useFileDrop(openFile);
   usePageKeys(
     useMemo(
       () => ({
@@ -59,7 +68,7 @@ export function App({ table, acts, desk, keeping, place }: {
       <TopBar filing={filing} ask={setSheet} opener={opener} />
       <Alert sentence={now.alert} dismiss={() => acts.alarm(null)} />
       <main className="desk">
-        <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} knot={(!working && problem?.patches) || NO_KNOT} kept={keptState} />
+        <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} knot={(!working && problem?.patches) || NO_KNOT} kept={keptState} drawing={drawing} />
         <PatternSheet
           block={block}
           drawn={drawn}

@@ -1,11 +1,11 @@
-import { CaseSensitive, ListOrdered, Redo2, Undo2 } from 'lucide-react';
+import { ListOrdered, Redo2, Undo2 } from 'lucide-react';
 import { lazy, useState, type ReactNode } from 'react';
 import { Later } from './Later.tsx';
 import type { Acts, Table } from './table.ts';
 
 const Past = lazy(() => import('./past/Past.tsx').then(({ Past: part }) => ({ default: part })));
 
-/** Under the cloth: what the hand is over, the way back and forth, and the letters on the pieces. */
+/** Under the cloth: what the hand is over, the way back and forth. */
 export function TableFoot({ now, words, acts }: { readonly now: Table; readonly words: string; readonly acts: Acts }): ReactNode {
   const { done, undone } = now.work.history;
   const [past, setPast] = useState(false);
@@ -27,9 +27,6 @@ export function TableFoot({ now, words, acts }: { readonly now: Table; readonly 
         </button>
         <button type="button" className="plain" aria-expanded={past} onClick={() => setPast(!past)}>
           <ListOrdered size={20} aria-hidden="true" /> Past
-        </button>
-        <button type="button" className="plain" aria-pressed={now.lettered} onClick={() => acts.letter(!now.lettered)}>
-          <CaseSensitive size={20} aria-hidden="true" /> Letters
         </button>
       </div>
       {past && (

@@ -1,7 +1,8 @@
-import { useDeferredValue, useEffect, useId, useMemo, useState, type ReactNode } from 'react';
+import { lazy, Suspense, useDeferredValue, useEffect, useId, useMemo, useState, type ReactNode } from 'react';
 import { cellFabrics, cellInWords, drawingInWords } from '../canvas/cell-fabrics.ts';
 import { DrawingTable, type DrawingTableProps } from '../canvas/DrawingTable.tsx';
 import { knotInks } from '../canvas/draw-sewing.ts';
+import { createGlass } from '../canvas/glass.ts';
 import type { Pointing } from '../canvas/hand/bench.ts';
 import { piecesUnder, pieceInks } from '../canvas/piece-ink.ts';
 import type { Block, LatticePoint } from '../block/block.ts';
@@ -16,6 +17,12 @@ import { SwatchTray } from './SwatchTray.tsx';
 import type { Acts, Table } from './table.ts';
 import { TableFoot } from './TableFoot.tsx';
 import { ToolRail } from './ToolRail.tsx';
+import { shown } from './views/shown.ts';
+import { layUnder, tracingIn, underlay } from './views/underlay.ts';
+import { cutsInCell, useOver } from './views/use-over.ts';
+import { ViewRow } from './views/ViewRow.tsx';
+
+const PictureFrame = lazy(() => import('./views/PictureFrame.tsx'));
 
 const NOTHING: ReadonlySet<number> = new Set();
 const KEPT_WORDS: Readonly<Record<Kept['state'], string>> = {
@@ -25,7 +32,7 @@ const KEPT_WORDS: Readonly<Record<Kept['state'], string>> = {
 };
 
 /** The drawing table with everything the hand needs round it. */
-export function TablePanel({ now, acts, letters, pattern, knot, kept }: {
+export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }: {
   readonly now: Table;
   readonly acts: Acts;
   readonly letters: ReadonlyMap<string, string>;
@@ -34,21 +41,33 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept }: {
   /** Indices of the patches that lock each other in this very drawing. */
   readonly knot: readonly number[];
   readonly kept: Kept['state'];
+  /** Id that the drawing is kept under. */
+  readonly drawing: string;
 }): ReactNode {
   const { block } = now.work;
   const describedBy = useId();
+  const glass = useMemo(createGlass, []);
+  const seen = useStore(shown, (all) => all);
+  const tracing = useStore(underlay, tracingIn);
+  const laying = useStore(underlay, (now) => now.laying);
+  useEffect(() => void layUnder(drawing), [drawing]);
   const [place, setPlace] = useState<Pick<Pointing, 'cell' | 'by'> | null>(null);
   const [said, setSaid] = useState('');
   const threads = useMemo(() => pattern && threadsOf(pattern), [pattern]);
   const pieces = useMemo(() => (pattern ? pieceInks(pattern, block.grid) : []), [pattern, block.grid]);
+  const over = useOver(block, pattern, pieces, letters, seen);
   const knotted = useMemo(() => knotInks(block, knot), [block, knot]);
   const line = useStore(lights, litLine);
   const lit = (line !== null && threads?.piecesOf.get(line)) || NOTHING;
 
   const [column, row] = place?.cell ?? [0, 0];
   const here = useMemo(
-    () => place && `Row ${row + 1}, column ${column + 1}: ${cellInWords(cellFabrics(block, place.cell), 0, 0, (id) => nameIn(block, id))}`,
-    [block, place, column, row],
+    () => {
+      if (!place) return null;
+      const words = cellInWords(cellFabrics(block, place.cell), 0, 0, (id) => nameIn(block, id));
+      return `Row ${row + 1}, column ${column + 1}: ${words}${seen.sizes && pattern ? cutsInCell(block, pattern, pieces, place.cell) : ''}`;
+    },
+    [block, place, column, row, seen.sizes, pattern, pieces],
   );
   // What the keys come to, and what they make of it, is said aloud; what a pointer passes is not.
   useEffect(() => {
@@ -83,13 +102,21 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept }: {
           block={block}
           tool={now.tool}
           fabric={now.fabric}
-          pieces={pieces}
+          over={over}
+          hatched={seen.hatches}
+          greys={seen.greys}
+          tracing={tracing}
+          glass={glass}
           lit={lit}
           knot={knotted}
-          letters={now.lettered ? letters : null}
           describedBy={describedBy}
           deeds={deeds}
         />
+        {laying && tracing && (
+          <Suspense fallback={null}>
+            <PictureFrame glass={glass} />
+          </Suspense>
+        )}
         <DrawingInWords id={describedBy} block={block} />
         <p className="unseen" aria-live="polite">
           {said}
@@ -98,7 +125,10 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept }: {
           {kept === 'not kept' ? KEPT_WORDS[kept] : ''}
         </p>
       </div>
-      <TableFoot now={now} words={here ?? KEPT_WORDS[kept]} acts={acts} />
+      <div className="table-below">
+        <ViewRow block={block} glass={glass} />
+        <TableFoot now={now} words={here ?? KEPT_WORDS[kept]} acts={acts} />
+      </div>
       <SwatchTray block={block} fabric={now.fabric} letters={letters} acts={acts} />
     </section>
   );

@@ -25,8 +25,6 @@ export interface Table {
   readonly tool: Tool;
   /** Id of the fabric in the hand. */
   readonly fabric: string;
-  /** Whether the pieces in the drawing carry their fabrics' letters. */
-  readonly lettered: boolean;
   /** What went wrong last, in one sentence; null when all is well. */
   readonly alert: string | null;
 }
@@ -37,7 +35,7 @@ const firstFabric = (block: Block): string => block.fabrics.find(({ id }) => id 
 const nameIn = (block: Block, fabric: string): string => block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric;
 
 /** @returns a table with a drawing on it and a square in the hand */
-export const tableWith = (work: Work): Table => ({ work, tool: 'square', fabric: firstFabric(work.block), lettered: false, alert: null });
+export const tableWith = (work: Work): Table => ({ work, tool: 'square', fabric: firstFabric(work.block), alert: null });
 
 /** @returns the table with another drawing; the hand keeps its tool, and its fabric where the drawing has it */
 function withWork(table: Table, work: Work): Table {
@@ -75,7 +73,6 @@ export interface Acts {
   readonly unfold: (work: Work) => void;
   readonly takeUpTool: (tool: Tool) => void;
   readonly takeUpFabric: (fabric: string) => void;
-  readonly letter: (lettered: boolean) => void;
   readonly alarm: (sentence: string | null) => void;
 }
 
@@ -157,6 +154,5 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
     unfold: (work) => table.change((now) => withWork(now, work)),
     takeUpTool: (tool) => table.change((now) => ({ ...now, tool })),
     takeUpFabric: (fabric) => table.change((now) => ({ ...now, fabric })),
-    letter: (lettered) => table.change((now) => ({ ...now, lettered })),
   };
 }

@@ -1,55 +1,84 @@
-import { useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { useEffect, useLayoutEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import { countOf } from '../block/cells.ts';
 import { toNumber } from '../measure/rational.ts';
 import type { KnotInk } from './draw-sewing.ts';
-import { createEasel } from './easel.ts';
+import { createEasel, type Over } from './easel.ts';
+import { createFingers, type Touch } from './fingers.ts';
+import type { Glass } from './glass.ts';
 import type { Deeds } from './hand/bench.ts';
 import { createHand } from './hand/hand.ts';
 import { inkColorsOf } from './ink.ts';
-import type { PieceInk } from './piece-ink.ts';
+import { viewThrough } from './look.ts';
 import { tapeFor } from './ruler-marks.ts';
 import { tableVerb } from './table-keys.ts';
 import { TableLayers } from './TableLayers.tsx';
 import type { Tool } from './tool.ts';
+import type { Tracing } from './tracing.ts';
 import { useDarkness, useRoom } from './use-room.ts';
+import { useWheel } from './use-wheel.ts';
+import { inGreys } from './values.ts';
 import { fitView } from './view.ts';
+import { viewVerb, type ViewVerb } from './view-keys.ts';
 
 export interface DrawingTableProps {
   readonly block: Block;
   readonly tool: Tool;
   /** Id of the fabric in the hand. */
   readonly fabric: string;
-  /** The pattern's pieces, while they are those of this very drawing; none before. */
-  readonly pieces: readonly PieceInk[];
+  /** What is drawn over the cloth. */
+  readonly over: Over;
+  /** Whether every fabric is shown hatched in its own way, and whether in the grey of its value. */
+  readonly hatched: boolean;
+  readonly greys: boolean;
+  /** The picture under the cloth. */
+  readonly tracing: Tracing | null;
+  readonly glass: Glass;
   /** Ids of the pieces to light up. */
   readonly lit: ReadonlySet<number>;
   /** Patches that lock each other. */
   readonly knot: readonly KnotInk[];
-  /** The fabrics' letters, to write them on the pieces; null to leave them off. */
-  readonly letters: ReadonlyMap<string, string> | null;
   /** Id of the element that describes the drawing in words. */
   readonly describedBy: string;
   readonly deeds: Omit<Deeds, 'sweep' | 'redraw'>;
 }
 
+/** How much nearer one press of a key brings the drawing, and how far one moves it, in pixels. */
+const KEY_STEP = 1.25;
+const KEY_PUSH = 60;
+
 /** The drawing table: the block on its grid, painted by pointer or by keys. */
-export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, describedBy, deeds }: DrawingTableProps): ReactNode {
+export function DrawingTable(props: DrawingTableProps): ReactNode {
+  const { block: drawn, tool, fabric, over, hatched, greys, tracing, glass, lit, knot, describedBy, deeds } = props;
+  const greyed = useMemo(() => (greys ? inGreys(drawn.fabrics) : drawn.fabrics), [greys, drawn.fabrics]);
+  const block = useMemo(() => (greyed === drawn.fabrics ? drawn : { ...drawn, fabrics: greyed }), [drawn, greyed]);
   const element = useRef<HTMLDivElement>(null);
   const room = useRoom(element);
   const count = countOf(block.grid);
   const dark = useDarkness();
   const easel = useMemo(createEasel, []);
-  const { view, tapeText } = useMemo(() => {
+  const { fit, tapeText } = useMemo(() => {
     const tape = tapeFor(block, room.width, room.text);
-    return { view: fitView(block, room, tape.margins), tapeText: tape.text };
+    return { fit: fitView(block, room, tape.margins), tapeText: tape.text };
   }, [block.finished, block.grid, room]);
-  const litPieces = useMemo(() => pieces.filter(({ id }) => lit.has(id)), [pieces, lit]);
+  const look = useSyncExternalStore(glass.subscribe, () => glass.seen().look);
+  const view = useMemo(() => viewThrough(fit, look), [fit, look]);
+  const litPieces = useMemo(() => over.pieces.filter(({ id }) => lit.has(id)), [over.pieces, lit]);
 
   // What the hand sees: always the latest.
   const now = useRef({ block, tool, fabric, view, deeds });
   now.current = { block, tool, fabric, view, deeds };
+  const reveal = (column: number, row: number): void => {
+    const { cells, columns, rows } = now.current.view;
+    const share = (lines: readonly number[], line: number, units: number): number => lines[line]! / cells.denominator / units;
+    glass.reveal({
+      left: share(cells.across, column, columns),
+      top: share(cells.down, row, rows),
+      right: share(cells.across, column + 1, columns),
+      bottom: share(cells.down, row + 1, rows),
+    });
+  };
   const hand = useMemo(
     () =>
       createHand(() => now.current, {
@@ -61,7 +90,10 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, 
         pin: (pin, line) => now.current.deeds.pin(pin, line),
         takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
         takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
-        point: (at) => now.current.deeds.point(at),
+        point: (at) => {
+          if (at?.by === 'keys') reveal(...at.cell);
+          now.current.deeds.point(at);
+        },
         say: (words) => now.current.deeds.say(words),
         sweep: (added, id) => easel.sweep(added, id),
         redraw: () => easel.mark(hand.marks()),
@@ -69,8 +101,17 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, 
     [easel],
   );
 
+  const fingers = useMemo(
+    () => createFingers(() => hand, glass, () => now.current.tool, (dx, dy) => window.scrollBy(dx, dy)),
+    [hand, glass],
+  );
+  useWheel(element, glass);
+
+  useLayoutEffect(() => glass.lay(fit), [glass, fit]);
+  useLayoutEffect(() => easel.trace(tracing), [easel, tracing]);
+  useLayoutEffect(() => easel.hatch(hatched), [easel, hatched]);
   useLayoutEffect(() => easel.show({ block, view, ratio: room.ratio, tapeText }), [easel, block, view, room.ratio, tapeText]);
-  useLayoutEffect(() => easel.showPieces(pieces, letters), [easel, pieces, letters]);
+  useLayoutEffect(() => easel.layOver(over), [easel, over]);
   useLayoutEffect(() => easel.showKnot(knot), [easel, knot]);
   useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
   useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, block]);
@@ -80,16 +121,51 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, 
   // Another tool, or another block under the hand, ends what was begun with the last one.
   useEffect(() => () => hand.drop(), [hand, tool, block.grid]);
 
-  const onKeyDown = (event: KeyboardEvent): void => {
-    const verb = tableVerb(event.nativeEvent);
-    if (!verb) return;
-    event.preventDefault();
-    hand.key(verb);
+  // Another grid is another drawing: it is first shown whole.
+  const grid = useRef(block.grid);
+  useEffect(() => {
+    if (grid.current !== block.grid) glass.whole();
+    grid.current = block.grid;
+  }, [glass, block.grid]);
+
+  /** Whether a mouse was the last to do something here, so that the Space bar waits: it may be held to move the drawing. */
+  const byMouse = useRef(false);
+  const held = useRef(false);
+  const hold = (next: boolean): void => {
+    if (held.current === next) return;
+    held.current = next;
+    if (!fingers.hold(next) && !next) hand.key({ verb: 'use' });
   };
 
-  const place = (event: PointerEvent): readonly [number, number] => {
+  const turnGlass = (asked: ViewVerb): void => {
+    if (asked.verb === 'nearer') glass.nearer(KEY_STEP);
+    else if (asked.verb === 'farther') glass.nearer(1 / KEY_STEP);
+    else if (asked.verb === 'whole') glass.whole();
+    else glass.move(asked.dx * KEY_PUSH, asked.dy * KEY_PUSH);
+  };
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const asked = viewVerb(event.nativeEvent);
+    const verb = asked ? null : tableVerb(event.nativeEvent);
+    if (!asked && !verb) return;
+    event.preventDefault();
+    if (asked) return turnGlass(asked);
+    if (verb!.verb === 'use' && byMouse.current) return hold(true);
+    byMouse.current = false;
+    hand.key(verb!);
+  };
+
+  const touch = (event: PointerEvent): Touch => {
     const box = element.current!.getBoundingClientRect();
-    return [event.clientX - box.left - element.current!.clientLeft, event.clientY - box.top - element.current!.clientTop];
+    byMouse.current = event.pointerType === 'mouse';
+    return {
+      id: event.pointerId,
+      kind: event.pointerType,
+      primary: event.isPrimary,
+      button: event.button,
+      alt: event.altKey,
+      at: [event.clientX - box.left - element.current!.clientLeft, event.clientY - box.top - element.current!.clientTop],
+    };
   };
 
   return (
@@ -108,18 +184,22 @@ export function DrawingTable({ block, tool, fabric, pieces, lit, knot, letters, 
       data-knot={knot.map(({ number }) => number).join(' ')}
       data-grid={`${block.grid.columns} ${block.grid.rows}`}
       data-view={`${view.left} ${view.top} ${view.width} ${view.height}`}
+      data-zoom={look.zoom}
       onKeyDown={onKeyDown}
+      onKeyUp={(event) => event.key === ' ' && hold(false)}
       onFocus={() => hand.focus(element.current?.matches(':focus-visible') ?? false)}
-      onBlur={() => hand.blur()}
-      onPointerDown={(event) => {
-        if (!event.isPrimary || (event.button !== 0 && event.button !== 2)) return;
-        element.current?.setPointerCapture(event.pointerId);
-        hand.pointerDown(...place(event), event.button === 2 || event.altKey);
+      onBlur={() => {
+        held.current = false;
+        fingers.hold(false);
+        hand.blur();
       }}
-      onPointerMove={(event) => event.isPrimary && hand.pointerMove(...place(event))}
-      onPointerUp={(event) => event.isPrimary && hand.pointerUp()}
-      onPointerCancel={(event) => event.isPrimary && hand.drop()}
+      onPointerDown={(event) => fingers.down(touch(event)) && element.current?.setPointerCapture(event.pointerId)}
+      onPointerMove={(event) => fingers.move(touch(event))}
+      onPointerUp={(event) => fingers.up(touch(event))}
+      onPointerCancel={(event) => fingers.cancel(touch(event))}
       onPointerLeave={() => hand.pointerLeave()}
+      // The middle button would scroll the page.
+      onMouseDown={(event) => event.button === 1 && event.preventDefault()}
       onContextMenu={(event) => event.preventDefault()}
     >
       <TableLayers width={room.width} height={room.height} painters={easel.painters} keep={easel.keep} />

@@ -1,17 +1,23 @@
 import type { Layer } from 'konva/lib/Layer.js';
-import type { Block, Patch } from '../block/block.ts';
+import type { Block, Fabric, Patch } from '../block/block.ts';
 import type { Stroke } from '../block/painting.ts';
 import { printLength } from '../measure/lengths.ts';
-import { createClothBitmap } from './cloth-bitmap.ts';
-import { drawCloth, drawGrid, drawLetters, drawSeams, drawTape, type TapeMark } from './draw-grid.ts';
+import { createClothBitmap, type ClothStyle } from './cloth-bitmap.ts';
+import { clipToWindow, drawCloth, drawGrid, drawSeams, drawTape, type TapeMark } from './draw-grid.ts';
+import { drawEdges, drawLabels, drawPieceSeams, drawUnits } from './draw-over.ts';
 import { drawKnot, drawPins, drawWholes, type KnotInk } from './draw-sewing.ts';
 import { drawMarks, NO_MARKS, type Marks } from './draw-marks.ts';
 import type { GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
+import { hatchingOf } from './hatching.ts';
+import type { SizeInk, UnitInk } from './over-ink.ts';
+import { drawPart } from './part.ts';
 import type { PieceInk } from './piece-ink.ts';
 import { rulerMarks, type RulerMark } from './ruler-marks.ts';
 import { createSweepBitmap } from './sweep-bitmap.ts';
 import type { LayerKeeper, LayerName, Painter } from './TableLayers.tsx';
+import { drawTracing, type Tracing } from './tracing.ts';
+import { luminance } from './values.ts';
 import type { View } from './view.ts';
 
 /** What stands on the easel. */
@@ -24,6 +30,25 @@ export interface Canvas {
   readonly tapeText: number;
 }
 
+/** What is drawn over the cloth. The pieces are those of the chosen piecing, while they are those of this very drawing. */
+export interface Over {
+  readonly pieces: readonly PieceInk[];
+  readonly grid: boolean;
+  /** The patches' own outlines. */
+  readonly edges: boolean;
+  /** The seams of the chosen piecing. */
+  readonly seams: boolean;
+  /** The units of the chosen piecing; none to leave them off. */
+  readonly units: readonly UnitInk[];
+  /** The fabrics' letters, to write them on the pieces; null to leave them off. */
+  readonly letters: ReadonlyMap<string, string> | null;
+  /** How large the pieces are cut, by their ids; null to leave it off. */
+  readonly sizes: ReadonlyMap<number, SizeInk> | null;
+}
+
+/** Nothing but the grid. */
+export const PLAIN: Over = { pieces: [], grid: true, edges: false, seams: false, units: [], letters: null, sizes: null };
+
 /**
  * Draws the layers, each only when something on it has changed: the cloth when the drawing changes, the sweep while one is drawn,
  * the grid when the table is resized, the marks with every move of the pointer.
@@ -32,7 +57,11 @@ export interface Easel {
   readonly painters: Readonly<Record<LayerName, Painter>>;
   readonly keep: LayerKeeper;
   readonly show: (canvas: Canvas) => void;
-  readonly showPieces: (pieces: readonly PieceInk[], letters: ReadonlyMap<string, string> | null) => void;
+  readonly layOver: (over: Over) => void;
+  /** Hatches every fabric in its own way, or leaves that off. */
+  readonly hatch: (hatched: boolean) => void;
+  /** Lays a picture under the cloth, whose ground then lets it through; null to take it away. */
+  readonly trace: (tracing: Tracing | null) => void;
   /** Shows the patches that lock each other. */
   readonly showKnot: (knot: readonly KnotInk[]) => void;
   readonly light: (pieces: readonly PieceInk[]) => void;
@@ -60,8 +89,10 @@ export function createEasel(): Easel {
   let canvas: Canvas | null = null;
   let marks: Marks = NO_MARKS;
   let lit: readonly PieceInk[] = [];
-  let pieces: readonly PieceInk[] = [];
-  let letters: ReadonlyMap<string, string> | null = null;
+  let over = PLAIN;
+  let tracing: Tracing | null = null;
+  let hatched = false;
+  let style: ClothStyle & { readonly fabrics: readonly Fabric[]; readonly ratio: number } = { hatching: null, open: false, fabrics: [], ratio: 1 };
   let knot: readonly KnotInk[] = [];
   let ink: InkColors | null = null;
   let font = 'sans-serif';
@@ -72,31 +103,67 @@ export function createEasel(): Easel {
   };
   const drawAll = (): void => draw('cloth', 'sweep', 'grid', 'marks');
 
+  /** Brings the picture of the cloth up to date; nothing but what changed is painted. */
+  const paintCloth = (): void => {
+    if (!canvas || canvas.view.width === 0) return;
+    const { block: { fabrics }, ratio } = canvas;
+    const open = tracing !== null;
+    if (style.fabrics !== fabrics || style.ratio !== ratio || style.open !== open || (style.hatching !== null) !== hatched) {
+      style = { fabrics, ratio, open, hatching: hatched ? hatchingOf(fabrics, luminance, ratio) : null };
+    }
+    cloth.paint(canvas.block, canvas.view, ratio, style);
+  };
+
+  /** Draws with the pen kept to the window. */
+  const inWindow = (pen: CanvasRenderingContext2D, view: View, drawing: () => void): void => {
+    pen.save();
+    clipToWindow(pen, view);
+    drawing();
+    pen.restore();
+  };
+
   const painters: Easel['painters'] = {
     cloth: (pen) => {
-      if (canvas && ink && canvas.view.width > 0) drawCloth(pen, canvas.view, ink, cloth.canvas);
+      if (!canvas || !ink || canvas.view.width === 0) return;
+      const { view } = canvas;
+      const colors = ink;
+      const traced = tracing;
+      inWindow(pen, view, () =>
+        drawCloth(pen, view, colors, cloth.canvas, traced?.cover ?? 1, traced && ((under) => drawTracing(under, view, traced))));
     },
     sweep: (pen) => {
-      if (sweeping && canvas) pen.drawImage(sweepCloth.canvas, canvas.view.left, canvas.view.top, canvas.view.width, canvas.view.height);
+      if (!sweeping || !canvas) return;
+      pen.globalAlpha = tracing?.cover ?? 1;
+      drawPart(pen, canvas.view, sweepCloth.canvas);
+      pen.globalAlpha = 1;
     },
     grid: (pen) => {
       if (!canvas || !ink || canvas.view.width === 0) return;
       const { block, view } = canvas;
       const { finished, grid, denominator } = block;
-      drawGrid(pen, view);
+      const colors = ink;
       const inGridUnits = ([x, y]: readonly [number, number]): GridPoint => [x / denominator, y / denominator];
-      drawWholes(pen, view, ink, block);
-      drawSeams(pen, view, ink, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
+      inWindow(pen, view, () => {
+        if (over.grid) drawGrid(pen, view);
+        if (over.edges) drawEdges(pen, view, block);
+        if (over.seams) drawPieceSeams(pen, view, over.pieces);
+        drawWholes(pen, view, colors, block);
+        drawSeams(pen, view, colors, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
+        const tags = drawUnits(pen, view, colors, over.units, font);
+        if (over.letters || over.sizes) drawLabels(pen, view, over.pieces, over.letters, over.sizes, font, tags);
+        drawKnot(pen, view, colors, knot, font);
+        drawPins(pen, view, colors, block, font);
+      });
       const label = ({ at, length }: RulerMark): TapeMark => ({ at, label: printLength(length, finished.unit, 'bare') });
       const along = rulerMarks(finished.width, grid.columns, grid.across, view.width, APART_ALONG * canvas.tapeText).map(label);
       const down = rulerMarks(finished.height, grid.rows, grid.down, view.height, APART_DOWN * canvas.tapeText).map(label);
       drawTape(pen, view, ink, `${canvas.tapeText}px ${font}`, along, down);
-      if (letters) drawLetters(pen, view, pieces, letters, font);
-      drawKnot(pen, view, ink, knot, font);
-      drawPins(pen, view, ink, block, font);
     },
     marks: (pen) => {
-      if (canvas && ink && canvas.view.width > 0) drawMarks(pen, canvas.view, ink, { ...marks, lit });
+      if (!canvas || !ink || canvas.view.width === 0) return;
+      const { view } = canvas;
+      const colors = ink;
+      inWindow(pen, view, () => drawMarks(pen, view, colors, { ...marks, lit }));
     },
   };
 
@@ -114,15 +181,31 @@ export function createEasel(): Easel {
     show: (next) => {
       const before = canvas;
       canvas = next;
-      if (next.view.width > 0) cloth.paint(next.block, next.view, next.ratio);
+      paintCloth();
+      if (sweeping && (before?.view !== next.view || before.ratio !== next.ratio)) sweepCloth.look(next.view, next.ratio);
       if (before?.ratio !== next.ratio) for (const layer of layers.values()) layer.getCanvas().setPixelRatio(next.ratio);
       if (before?.view !== next.view || before.ratio !== next.ratio) drawAll();
-      else draw('cloth', ...(sewnAlike(before.block, next.block) ? [] : (['grid'] as const)));
+      else draw('cloth', ...(sewnAlike(before.block, next.block) && !over.edges ? [] : (['grid'] as const)));
     },
-    showPieces: (nextPieces, nextLetters) => {
-      const visible = letters !== null || nextLetters !== null;
-      [pieces, letters] = [nextPieces, nextLetters];
-      if (visible) draw('grid');
+    layOver: (next) => {
+      const before = over;
+      over = next;
+      const shows = ({ grid, edges, seams, units, letters, sizes }: Over): string =>
+        `${grid} ${edges} ${seams} ${units.length > 0} ${letters !== null} ${sizes !== null}`;
+      const usesPieces = (each: Over): boolean => each.seams || each.units.length > 0 || each.letters !== null || each.sizes !== null;
+      if (shows(before) !== shows(next) || usesPieces(next)) draw('grid');
+    },
+    hatch: (next) => {
+      if (next === hatched) return;
+      hatched = next;
+      paintCloth();
+      draw('cloth');
+    },
+    trace: (next) => {
+      if (next === tracing) return;
+      tracing = next;
+      paintCloth();
+      draw('cloth', 'sweep');
     },
     showKnot: (nextKnot) => {
       if (nextKnot.length === 0 && knot.length === 0) return;
@@ -143,10 +226,10 @@ export function createEasel(): Easel {
         sweeping = false;
         sweepCloth.clear();
       } else if (canvas) {
-        if (!sweeping) sweepCloth.begin(canvas.view, canvas.ratio);
-        sweeping = true;
         const color = canvas.block.fabrics.find((each) => each.id === fabric)?.color ?? '#ffffff';
-        for (const stroke of added) sweepCloth.lay(stroke, color);
+        if (!sweeping) sweepCloth.begin(canvas.view, canvas.ratio, color);
+        sweeping = true;
+        for (const stroke of added) sweepCloth.lay(stroke);
       }
       draw('sweep');
     },

@@ -3,7 +3,15 @@ import { cellsOf, type Cells } from '../block/cells.ts';
 import { toNumber } from '../measure/rational.ts';
 import { cellUnder, nearestCellTo, type Cell } from './stride.ts';
 
-/** Where the block lies on the canvas, in CSS pixels. For ink and for pointing only. */
+/** A rectangle on the canvas, in CSS pixels. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+/** Where the block lies on the canvas, in CSS pixels; parts of it may lie beyond the window. For ink and for pointing only. */
 export interface View {
   readonly left: number;
   readonly top: number;
@@ -13,6 +21,8 @@ export interface View {
   readonly columns: number;
   readonly rows: number;
   readonly cells: Cells;
+  /** The part of the canvas in which the block is seen; the tape lies at its left and above it. */
+  readonly window: Box;
 }
 
 /** A cell, and where in it the pointer is: u, v from 0 at its top-left corner to 1 at its bottom-right one. */
@@ -52,8 +62,17 @@ export function fitView(
     columns: block.grid.columns,
     rows: block.grid.rows,
     cells: cellsOf(block.grid),
+    window: { left, top, right: room.width, bottom: room.height },
   };
 }
+
+/** @returns the part of the block that is seen, on the canvas; empty (right ≤ left or bottom ≤ top) where none is */
+export const seenPart = ({ left, top, width, height, window }: View): Box => ({
+  left: Math.max(left, window.left),
+  top: Math.max(top, window.top),
+  right: Math.min(left + width, window.right),
+  bottom: Math.min(top + height, window.bottom),
+});
 
 /** @returns the pixel of a point given in grid units */
 export const pixelOf = (view: View, x: number, y: number): readonly [number, number] => [
