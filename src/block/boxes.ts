@@ -17,7 +17,9 @@ export function nearby(outlines: readonly Outline[], side: number): Nearby {
   const squares = new Map<number, number[]>();
   const each = ({ left, top, right, bottom }: Bounds, visit: (square: number) => void): void => {
     const at = (value: number): number => Math.min(SQUARES, Math.max(-1, Math.floor(value / square))) + 1;
-    for (let row = at(top); row <= at(bottom); row++) for (let column = at(left); column <= at(right); column++) visit(row * (SQUARES + 2) + column);
+    for (let row = at(top); row <= at(bottom); row++) {
+      for (let column = at(left); column <= at(right); column++) visit(row * (SQUARES + 2) + column);
+    }
   };
   boxes.forEach((box, i) =>
     each(box, (name) => {

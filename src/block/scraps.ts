@@ -65,7 +65,7 @@ function freshId(fabrics: readonly Fabric[], id: string): string {
   return `fabric-${n}`;
 }
 
-/** @returns patches moved beside where they lie: to the right if they fit there on the block, else below, left or above; else where they are */
+/** @returns patches moved beside where they lie: to the right if they fit there on the block, else below, left or above, else nowhere */
 export function beside(lifted: Lifted, { columns, rows }: Block['grid']): Lifted {
   const { left, top, right, bottom } = liftedBox(lifted);
   const { denominator } = lifted;

@@ -45,4 +45,5 @@ function uncovered(block: Block, patch: Patch, covering: readonly Patch[]): Seen
 }
 
 /** @returns an outline on a lattice whose steps are `times` finer */
-export const finer = (outline: Outline, times: number): Outline => (times === 1 ? outline : outline.map(([x, y]) => [x * times, y * times]));
+export const finer = (outline: Outline, times: number): Outline =>
+  times === 1 ? outline : outline.map(([x, y]) => [x * times, y * times]);

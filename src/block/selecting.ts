@@ -61,7 +61,8 @@ export function recolour(block: Block, selection: Selection, fabric: string): Re
   const fault = checkFabricKnown('The paint', fabric, block.fabrics);
   if (fault) return refused(fault);
   const meant = new Set(selection);
-  return good({ ...block, patches: block.patches.map((patch, i) => (meant.has(i) && patch.fabric !== fabric ? { ...patch, fabric } : patch)) });
+  const patches = block.patches.map((patch, i) => (meant.has(i) && patch.fabric !== fabric ? { ...patch, fabric } : patch));
+  return good({ ...block, patches });
 }
 
 /** @returns indices of the drawn seams that lie inside what is seen of patches */
@@ -73,7 +74,10 @@ function seamsOf(block: Block, selection: Selection): readonly number[] {
   return seamsInside(block.seams.map(finerSeam(common / block.denominator)), area);
 }
 
-const finerRegion = ({ outer, holes }: Region, times: number): Region => ({ outer: finer(outer, times), holes: holes.map((hole) => finer(hole, times)) });
+const finerRegion = ({ outer, holes }: Region, times: number): Region => ({
+  outer: finer(outer, times),
+  holes: holes.map((hole) => finer(hole, times)),
+});
 
 const finerSeam = (times: number) => ([[a, b], [c, d]]: DrawnSeam): DrawnSeam => [[a * times, b * times], [c * times, d * times]];
 

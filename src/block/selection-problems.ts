@@ -4,11 +4,14 @@ import type { Problem } from '../measure/problem.ts';
  * Every sentence about patches that are taken in hand.
  */
 
-export const nothingSelected = (): Problem => ({ code: 'nothing-selected', sentence: 'No patch is selected; click one, or drag a frame round some.' });
+export const nothingSelected = (): Problem => ({
+  code: 'nothing-selected',
+  sentence: 'No patch is selected; click one, or drag a frame round some.',
+});
 
 export const tooFineToLift = (number: number): Problem => ({
   code: 'area-too-fine',
-  sentence: `Patch ${number} is covered along points finer than can be held exactly, so what shows of it cannot be moved; paint it anew there.`,
+  sentence: `Patch ${number} is covered along points finer than can be held exactly, so it cannot be lifted; paint it anew there.`,
 });
 
 export const cutTooFine = (): Problem => ({
