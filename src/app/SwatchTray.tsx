@@ -1,7 +1,7 @@
-import { Pencil, Plus } from 'lucide-react';
+import { ArrowLeftRight, Pencil, Plus } from 'lucide-react';
 import { useState, type CSSProperties, type ReactNode } from 'react';
 import type { Block, Fabric } from '../block/block.ts';
-import { addFabric, recolourFabric, renameFabric } from '../block/fabrics.ts';
+import { addFabric, exchangeFabrics, recolourFabric, renameFabric, replaceFabric } from '../block/fabrics.ts';
 import { MAX_NAME } from '../block/limits.ts';
 import type { Acts } from './table.ts';
 import { Sheetlet } from './Sheetlet.tsx';
@@ -13,7 +13,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Acts;
 }): ReactNode {
-  const [asked, setAsked] = useState<'new' | 'edit' | null>(null);
+  const [asked, setAsked] = useState<'new' | 'edit' | 'swap' | null>(null);
   const held = block.fabrics.find(({ id }) => id === fabric);
   return (
     <div className="tray" role="group" aria-label="Swatch tray">
@@ -47,6 +47,11 @@ export function SwatchTray({ block, fabric, letters, acts }: {
             <Pencil size={18} aria-hidden="true" /> Change<span className="unseen"> {held.name}</span>
           </button>
         )}
+        {held && block.fabrics.length > 1 && (
+          <button type="button" className="plain" onClick={() => setAsked('swap')}>
+            <ArrowLeftRight size={18} aria-hidden="true" /> Swap<span className="unseen"> {held.name}</span>
+          </button>
+        )}
       </div>
       {asked === 'new' && (
         <FabricSheetlet
@@ -73,7 +78,49 @@ export function SwatchTray({ block, fabric, letters, acts }: {
           close={() => setAsked(null)}
         />
       )}
+      {asked === 'swap' && held && <SwapSheetlet block={block} held={held} acts={acts} close={() => setAsked(null)} />}
     </div>
+  );
+}
+
+/** Another fabric for one throughout the block: the two change places, or one replaces the other. */
+function SwapSheetlet({ block, held, acts, close }: {
+  readonly block: Block;
+  readonly held: Fabric;
+  readonly acts: Acts;
+  readonly close: () => void;
+}): ReactNode {
+  const others = block.fabrics.filter(({ id }) => id !== held.id);
+  const [other, setOther] = useState(others[0]!);
+  const [both, setBoth] = useState(true);
+  const done = (): void => {
+    if (both) acts.change(`exchanged ${held.name} and ${other.name}`, (now) => exchangeFabrics(now, held.id, other.id));
+    else acts.change(`replaced ${held.name} by ${other.name}`, (now) => replaceFabric(now, held.id, other.id));
+  };
+  return (
+    <Sheetlet title={`Swap ${held.name} throughout`} doneWords="Swap" close={close} done={done}>
+      <fieldset className="swap-with">
+        <legend>With</legend>
+        {others.map((each) => (
+          <label key={each.id}>
+            <input type="radio" name="swap-with" checked={each === other} onChange={() => setOther(each)} />
+            <span className="chip" style={{ '--cloth': each.color } as CSSProperties} aria-hidden="true" />
+            {each.name}
+          </label>
+        ))}
+      </fieldset>
+      <fieldset className="swap-how">
+        <legend>How</legend>
+        <label>
+          <input type="radio" name="swap-how" checked={both} onChange={() => setBoth(true)} />
+          The two change places
+        </label>
+        <label>
+          <input type="radio" name="swap-how" checked={!both} onChange={() => setBoth(false)} />
+          {other.name} takes the place of {held.name}, and keeps its own
+        </label>
+      </fieldset>
+    </Sheetlet>
   );
 }
 

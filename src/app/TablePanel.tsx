@@ -14,7 +14,7 @@ import { lights, litLine, markLines, threadsOf } from './lights.ts';
 import { pinInWords } from './pin-words.ts';
 import { useStore } from './store.ts';
 import { SwatchTray } from './SwatchTray.tsx';
-import type { Acts, Table } from './table.ts';
+import { symmetryOn, type Acts, type Table } from './table.ts';
 import { TableFoot } from './TableFoot.tsx';
 import { ToolRail } from './ToolRail.tsx';
 import { shown } from './views/shown.ts';
@@ -78,10 +78,11 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
     lay: acts.lay,
     foresee: acts.foresee,
     fill: acts.fill,
-    divide: (line) => setSaid(acts.divide(line)),
+    divide: (lines) => setSaid(acts.divide(lines)),
     keepWhole: (at) => setSaid(acts.keepWhole(at)),
-    pin: (pin, place) => setSaid(acts.pin(pin, place)),
+    pin: (pin, places) => setSaid(acts.pin(pin, places)),
     takeUpTool: acts.takeUpTool,
+    takeUpSymmetry: acts.takeUpSymmetry,
     say: setSaid,
     takeUpFabric: (id) => {
       acts.takeUpFabric(id);
@@ -96,12 +97,13 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
   return (
     <section className="table" aria-labelledby="table-title">
       <BlockHead block={block} acts={acts} />
-      <ToolRail tool={now.tool} takeUp={acts.takeUpTool} />
+      <ToolRail tool={now.tool} takeUp={acts.takeUpTool} block={block} symmetry={symmetryOn(now)} takeUpSymmetry={acts.takeUpSymmetry} />
       <div className="table-room">
         <DrawingTable
           block={block}
           tool={now.tool}
           fabric={now.fabric}
+          symmetry={symmetryOn(now)}
           over={over}
           hatched={seen.hatches}
           greys={seen.greys}

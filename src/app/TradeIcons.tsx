@@ -1,4 +1,6 @@
 import type { ReactNode } from 'react';
+import type { Stroke } from '../block/painting.ts';
+import { axesOf, strokeImages, type SymmetryName } from '../block/symmetry.ts';
 import type { Tool } from '../canvas/tool.ts';
 
 /** The small drawings on the tools: cloth filled in, the grid's cell round it. */
@@ -20,6 +22,18 @@ const DRAWINGS: Readonly<Record<Tool, ReactNode>> = {
     <>
       <path className="cloth" d="M3 10h26v12H3z" />
       <path className="cell" d="M11.7 10v12M20.3 10v12" stroke="var(--paper)" />
+    </>
+  ),
+  'half rectangle': (
+    <>
+      <path className="cloth" d="M3 9h26L3 23z" />
+      <path className="cell" d="M3 9h26v14H3z" />
+    </>
+  ),
+  peak: (
+    <>
+      <path className="cloth" d="M3 26 16 6l13 20z" />
+      <path className="cell" d="M3 6h26v20H3z" />
     </>
   ),
   outline: (
@@ -83,6 +97,25 @@ export function ToolIcon({ tool }: { readonly tool: Tool }): ReactNode {
   return (
     <svg className="tool-icon" viewBox="0 0 32 32" aria-hidden="true" focusable="false">
       {DRAWINGS[tool]}
+    </svg>
+  );
+}
+
+/** A flag in one place of a block, and wherever a symmetry brings it; each mirror a line of stitches. */
+const FLAG: Stroke = { points: [[14, 6], [29, 6], [29, 18]], denominator: 64 };
+
+/** The drawing on a symmetry. */
+export function SymmetryIcon({ symmetry }: { readonly symmetry: SymmetryName }): ReactNode {
+  const block = { columns: 1, rows: 1 };
+  return (
+    <svg className="tool-icon" viewBox="-3 -3 70 70" aria-hidden="true" focusable="false">
+      <path className="cell edge" d="M2 2h60v60H2z" />
+      {axesOf(block, symmetry).lines.map(([[ax, ay], [bx, by]]) => (
+        <path key={`${ax} ${ay} ${bx} ${by}`} className="axis" d={`M${64 * ax} ${64 * ay} ${64 * bx} ${64 * by}`} />
+      ))}
+      {strokeImages(block, symmetry, FLAG).map(({ points }, i) => (
+        <path key={i} className={i === 0 ? 'cloth' : 'cloth echo'} d={`M${points.map((point) => point.join(' ')).join('L')}z`} />
+      ))}
     </svg>
   );
 }

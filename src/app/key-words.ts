@@ -56,6 +56,7 @@ function tableWords(asked: TableVerb): string | null {
     case 'close': return 'Close the outline';
     case 'cancel': return 'Drop what was begun';
     case 'erase': return 'Take the cloth up, back to the ground';
+    case 'symmetry': return asked.by === 1 ? 'The next symmetry' : 'The symmetry before';
     case 'turn': return asked.by === 1 ? 'Turn the shape clockwise' : 'Turn the shape the other way';
     case 'fabric': return 'Take up the first fabric, the second …';
     // The tools have groups of their own.

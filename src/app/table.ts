@@ -3,19 +3,21 @@ import type { Choices, Method } from '../block/choices.ts';
 import { fill } from '../block/filling.ts';
 import { begin, commit, goTo, redo, undo, type Work } from '../block/history.ts';
 import type { Stroke } from '../block/painting.ts';
-import { pointNear } from '../canvas/cell-fabrics.ts';
+import type { Reach } from '../canvas/hand/bench.ts';
 import type { Tool } from '../canvas/tool.ts';
-import { patchAt, toggleWhole } from '../block/patches.ts';
+import { divide } from '../block/dividing.ts';
+import { patchAt, recolourPatch, toggleWholes } from '../block/patches.ts';
 import { remedied } from '../block/remedy.ts';
-import { removePin, togglePin } from '../block/pins.ts';
-import { toggleSeam } from '../block/seams.ts';
+import { removePin, togglePins } from '../block/pins.ts';
 import { chooseMethod } from '../block/sizing.ts';
+import { allows, type SymmetryName } from '../block/symmetry.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
-import type { GridPoint } from '../canvas/gesture.ts';
+import type { Point } from '../geometry/point.ts';
 import { good, type Remedy, type Result } from '../measure/problem.ts';
 import { createPaintAhead } from './paint-ahead.ts';
 import { choseWords, laidWords } from './past/words.ts';
+import { capital, counted, drawable, endsOf, everywhere, patchesInWords, pinOn } from './several.ts';
 import type { Rest } from './rest.ts';
 import type { Store } from './store.ts';
 
@@ -25,6 +27,8 @@ export interface Table {
   readonly tool: Tool;
   /** Id of the fabric in the hand. */
   readonly fabric: string;
+  /** Where else is done what the hand does in one place; where the block does not allow it, nowhere: see `symmetryOn`. */
+  readonly symmetry: SymmetryName;
   /** What went wrong last, in one sentence; null when all is well. */
   readonly alert: string | null;
 }
@@ -35,7 +39,7 @@ const firstFabric = (block: Block): string => block.fabrics.find(({ id }) => id 
 const nameIn = (block: Block, fabric: string): string => block.fabrics.find(({ id }) => id === fabric)?.name ?? fabric;
 
 /** @returns a table with a drawing on it and a square in the hand */
-export const tableWith = (work: Work): Table => ({ work, tool: 'square', fabric: firstFabric(work.block), alert: null });
+export const tableWith = (work: Work): Table => ({ work, tool: 'square', fabric: firstFabric(work.block), symmetry: 'none', alert: null });
 
 /** @returns the table with another drawing; the hand keeps its tool, and its fabric where the drawing has it */
 function withWork(table: Table, work: Work): Table {
@@ -44,6 +48,9 @@ function withWork(table: Table, work: Work): Table {
   return { ...table, work, fabric, alert: null };
 }
 
+/** @returns the symmetry that what the hand does has on this block */
+export const symmetryOn = ({ symmetry, work }: Table): SymmetryName => (allows(work.block, symmetry) ? symmetry : 'none');
+
 /** Everything that can be done at the table; each change of the drawing is one entry of its history. */
 export interface Acts {
   /** @param label what the history calls it: "turned the block" */
@@ -51,14 +58,15 @@ export interface Acts {
   /** Says what a sweep under way will lay, or (null) that it was dropped; the drawing changes only when it is laid. */
   readonly foresee: (strokes: readonly Stroke[] | null, fabric: string) => void;
   readonly lay: (strokes: readonly Stroke[], fabric: string) => void;
-  readonly fill: (at: readonly [number, number], fabric: string) => void;
+  /** Gives the areas at some places another fabric, or the one patch at each. */
+  readonly fill: (at: readonly Point[], reach: Reach, fabric: string) => void;
   /*
    * What is asked of the sewing. The three that a hand does by pointing answer with what they have done, in words to be said;
    * with none where it was refused.
    */
-  readonly divide: (line: Stroke) => string;
-  readonly keepWhole: (at: GridPoint) => string;
-  readonly pin: (pin: Pin['pin'], place: Stroke) => string;
+  readonly divide: (lines: readonly Stroke[]) => string;
+  readonly keepWhole: (at: readonly Point[]) => string;
+  readonly pin: (pin: Pin['pin'], places: readonly Stroke[]) => string;
   readonly unpin: (index: number) => void;
   /** Changes the drawing as a remedy says. */
   readonly mend: (remedy: Remedy) => void;
@@ -72,6 +80,7 @@ export interface Acts {
   /** Puts a drawing with its own past on the table. */
   readonly unfold: (work: Work) => void;
   readonly takeUpTool: (tool: Tool) => void;
+  readonly takeUpSymmetry: (symmetry: SymmetryName) => void;
   readonly takeUpFabric: (fabric: string) => void;
   readonly alarm: (sentence: string | null) => void;
 }
@@ -85,7 +94,7 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
 
   const change: Acts['change'] = (label, verb) => {
     const { work } = table.get();
-    const changed = verb(work.block);
+    const changed = drawable(work.block, verb(work.block));
     if (changed.ok) {
       const words = typeof label === 'string' ? label : label(changed.value, work.block);
       table.change((now) => withWork(now, commit(work, begin(work.block, words), changed.value)));
@@ -98,6 +107,12 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
     change(label, verb);
     const now = table.get().work.block;
     return now === before ? '' : words(now, before);
+  };
+
+  /** Indices of the patches at some places, each once; the ground has none. */
+  const patchesAt = (at: readonly Point[]): readonly number[] => {
+    const { block } = table.get().work;
+    return [...new Set(at.map((each) => patchAt(block, each)))].filter((index) => index >= 0);
   };
 
   const ahead = createPaintAhead();
@@ -119,31 +134,53 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
       change(words, (block) => ahead.finish(block, fabric, strokes));
       rest.settle();
     },
-    fill: (at, fabric) => change((now) => `filled an area with ${nameIn(now, fabric)}`, (block) => fill(block, fabric, pointNear(at))),
-    divide: ({ points: [from, to], denominator }) =>
-      sew(
-        (now, before) => (now.seams.length > before.seams.length ? 'drew a seam' : 'took a seam away'),
-        (block) => toggleSeam(block, [from!, to!], denominator),
-        (now, before) => (now.seams.length > before.seams.length ? 'Seam drawn.' : 'Seam taken away.'),
-      ),
+    fill: (at, reach, fabric) => {
+      if (reach === 'area') {
+        change((now) => `filled ${counted(at.length, 'an area', 'areas')} with ${nameIn(now, fabric)}`, everywhere(at, (block, each) => fill(block, fabric, each)));
+        return;
+      }
+      const found = patchesAt(at);
+      if (found.length === 0) alarm('The ground is no patch; fill it without Shift.');
+      else change((now) => `made ${patchesInWords(found)} ${nameIn(now, fabric)}`, everywhere(found, (block, each) => recolourPatch(block, each, fabric)));
+    },
+    divide: (lines) => {
+      const more = (now: Block, before: Block): number => now.seams.length - before.seams.length;
+      return sew(
+        (...both) => `${more(...both) > 0 ? 'drew' : 'took'} ${counted(Math.abs(more(...both)), 'a seam', 'seams')}${more(...both) > 0 ? '' : ' away'}`,
+        (block) => divide(block, lines.map(endsOf), lines[0]!.denominator),
+        (...both) => `${capital(counted(Math.abs(more(...both)), 'seam', 'seams'))} ${more(...both) > 0 ? 'drawn' : 'taken away'}.`,
+      );
+    },
     keepWhole: (at) => {
-      const index = patchAt(table.get().work.block, pointNear(at));
-      if (index < 0) {
+      const found = patchesAt(at);
+      if (found.length === 0) {
         alarm('The ground has no patch to keep whole; lay cloth there first.');
         return '';
       }
+      const which = patchesInWords(found);
       return sew(
-        ({ patches }) => (patches[index]?.whole ? `kept patch ${index + 1} whole` : `let patch ${index + 1} be divided`),
-        (block) => toggleWhole(block, index),
-        ({ patches }) => `Patch ${index + 1} ${patches[index]?.whole ? 'is kept whole' : 'may be divided'}.`,
+        ({ patches }) => (patches[found[0]!]?.whole ? `kept ${which} whole` : `let ${which} be divided`),
+        (block) => toggleWholes(block, found),
+        ({ patches }) => {
+          if (!patches[found[0]!]?.whole) return `${capital(which)} may be divided.`;
+          return `${capital(which)} ${found.length === 1 ? 'is' : 'are'} kept whole.`;
+        },
       );
     },
-    pin: (pin, { points: [from, to], denominator }) =>
-      sew(
-        ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `set a pin: ${pin}` : 'took a pin away'),
-        (block) => togglePin(block, { pin, from: from!, to: to! }, denominator),
-        ({ pins = [] }, before) => (pins.length > (before.pins?.length ?? 0) ? `Pin ${pins.length} set: ${pin}.` : 'Pin taken away.'),
-      ),
+    pin: (pin, places) => {
+      const set = places.map((place) => pinOn(pin, place));
+      const more = (now: Block, before: Block): number => (now.pins?.length ?? 0) - (before.pins?.length ?? 0);
+      return sew(
+        (...both) => (more(...both) > 0 ? `set ${counted(more(...both), 'a pin', 'pins')}: ${pin}` : `took ${counted(-more(...both), 'a pin', 'pins')} away`),
+        (block) => togglePins(block, set, places[0]!.denominator),
+        (now, before) => {
+          const added = more(now, before);
+          if (added <= 0) return `${capital(counted(-added, 'pin', 'pins'))} taken away.`;
+          const last = now.pins!.length;
+          return `${added === 1 ? `Pin ${last}` : `Pins ${last - added + 1} to ${last}`} set: ${pin}.`;
+        },
+      );
+    },
     unpin: (index) => change(`took pin ${index + 1} away`, (block) => removePin(block, index)),
     mend: (remedy) => change(remedy.divide ? 'divided a patch' : 'let patches be divided', (block) => remedied(block, remedy)),
     choose: (some) => change(choseWords(some), (block) => good({ ...block, choices: { ...block.choices, ...some } })),
@@ -153,6 +190,7 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
     goTo: (done) => table.change((now) => withWork(now, goTo(now.work, done))),
     unfold: (work) => table.change((now) => withWork(now, work)),
     takeUpTool: (tool) => table.change((now) => ({ ...now, tool })),
+    takeUpSymmetry: (symmetry) => table.change((now) => ({ ...now, symmetry })),
     takeUpFabric: (fabric) => table.change((now) => ({ ...now, fabric })),
   };
 }

@@ -17,6 +17,9 @@ const CORNERS = [[0, 0], [1, 0], [1, 1], [0, 1]] as const;
 const CORNER_NAMES: readonly Corner[] = ['top left', 'top right', 'bottom right', 'bottom left'];
 const SIDE_NAMES: readonly Side[] = ['top', 'right', 'bottom', 'left'];
 
+/** A cell by its column and row. */
+type Cell = readonly [number, number];
+
 /** Cells of one grid unit each, wherever they are. */
 const EVEN: (column: number, row: number) => Box = (column, row) => ({ denominator: 1, x: [column, column + 1], y: [row, row + 1] });
 
@@ -33,6 +36,14 @@ function boxOf(column: number, row: number, cells: Cells | undefined): Box {
   return { denominator, x: [across[column]!, across[column + 1]!], y: [down[row]!, down[row + 1]!] };
 }
 
+function boxBetween([column, row]: Cell, [otherColumn, otherRow]: Cell, cells: Cells | undefined): Box {
+  const first = boxOf(Math.min(column, otherColumn), Math.min(row, otherRow), cells);
+  const last = boxOf(Math.max(column, otherColumn), Math.max(row, otherRow), cells);
+  return { denominator: first.denominator, x: [first.x[0], last.x[1]], y: [first.y[0], last.y[1]] };
+}
+
+const doubled = ([x, y]: LatticePoint): LatticePoint => [x * 2, y * 2];
+
 const corner = ({ x, y }: Box, at: number): LatticePoint => {
   const [right, below] = CORNERS[at % 4]!;
   return [x[right], y[below]];
@@ -43,10 +54,19 @@ const corner = ({ x, y }: Box, at: number): LatticePoint => {
  * @returns the rectangle of cells between two cells, both included, whichever comes first
  */
 export function cellsBetween(column: number, row: number, otherColumn: number, otherRow: number, cells?: Cells): Stroke {
-  const first = boxOf(Math.min(column, otherColumn), Math.min(row, otherRow), cells);
-  const last = boxOf(Math.max(column, otherColumn), Math.max(row, otherRow), cells);
-  const box: Box = { denominator: first.denominator, x: [first.x[0], last.x[1]], y: [first.y[0], last.y[1]] };
+  const box = boxBetween([column, row], [otherColumn, otherRow], cells);
   return { denominator: box.denominator, points: [0, 1, 2, 3].map((at) => corner(box, at)) };
+}
+
+/** @returns the half of the rectangle between two cells that holds one of its corners, cut off by a diagonal */
+export const halfBetween = (one: Cell, other: Cell, held: Corner, cells?: Cells): Stroke => halfOf(boxBetween(one, other, cells), held);
+
+/** @returns the peak in the rectangle between two cells: its base is one side, its tip the middle of the opposite one */
+export function peakBetween(one: Cell, other: Cell, base: Side, cells?: Cells): Stroke {
+  const box = boxBetween(one, other, cells);
+  const at = SIDE_NAMES.indexOf(base);
+  const [a, b] = [corner(box, at + 2), corner(box, at + 3)];
+  return { denominator: box.denominator * 2, points: [doubled(corner(box, at)), doubled(corner(box, at + 1)), [a[0] + b[0], a[1] + b[1]]] };
 }
 
 /** @returns a whole cell */
@@ -54,7 +74,10 @@ export const cell = (column: number, row: number, cells?: Cells): Stroke => cell
 
 /** @returns the half of a cell that holds one of its corners, cut off by the diagonal between that corner's neighbours */
 export function halfCell(column: number, row: number, held: Corner, cells?: Cells): Stroke {
-  const box = boxOf(column, row, cells);
+  return halfOf(boxOf(column, row, cells), held);
+}
+
+function halfOf(box: Box, held: Corner): Stroke {
   const at = CORNER_NAMES.indexOf(held);
   return { denominator: box.denominator, points: [corner(box, at + 3), corner(box, at), corner(box, at + 1)] };
 }
@@ -63,7 +86,6 @@ export function halfCell(column: number, row: number, held: Corner, cells?: Cell
 export function quarterCell(column: number, row: number, side: Side, cells?: Cells): Stroke {
   const box = boxOf(column, row, cells);
   const at = SIDE_NAMES.indexOf(side);
-  const doubled = (point: LatticePoint): LatticePoint => [point[0] * 2, point[1] * 2];
   const centre: LatticePoint = [box.x[0] + box.x[1], box.y[0] + box.y[1]];
   return { denominator: box.denominator * 2, points: [doubled(corner(box, at)), doubled(corner(box, at + 1)), centre] };
 }

@@ -2,6 +2,7 @@ import { useEffect, useLayoutEffect, useMemo, useRef, useSyncExternalStore } fro
 import type { CSSProperties, KeyboardEvent, PointerEvent, ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import { countOf } from '../block/cells.ts';
+import type { SymmetryName } from '../block/symmetry.ts';
 import { toNumber } from '../measure/rational.ts';
 import type { KnotInk } from './draw-sewing.ts';
 import { createEasel, type Over } from './easel.ts';
@@ -27,6 +28,8 @@ export interface DrawingTableProps {
   readonly tool: Tool;
   /** Id of the fabric in the hand. */
   readonly fabric: string;
+  /** Where else is done what the hand does in one place. */
+  readonly symmetry: SymmetryName;
   /** What is drawn over the cloth. */
   readonly over: Over;
   /** Whether every fabric is shown hatched in its own way, and whether in the grey of its value. */
@@ -50,7 +53,7 @@ const KEY_PUSH = 60;
 
 /** The drawing table: the block on its grid, painted by pointer or by keys. */
 export function DrawingTable(props: DrawingTableProps): ReactNode {
-  const { block: drawn, tool, fabric, over, hatched, greys, tracing, glass, lit, knot, describedBy, deeds } = props;
+  const { block: drawn, tool, fabric, symmetry, over, hatched, greys, tracing, glass, lit, knot, describedBy, deeds } = props;
   const greyed = useMemo(() => (greys ? inGreys(drawn.fabrics) : drawn.fabrics), [greys, drawn.fabrics]);
   const block = useMemo(() => (greyed === drawn.fabrics ? drawn : { ...drawn, fabrics: greyed }), [drawn, greyed]);
   const element = useRef<HTMLDivElement>(null);
@@ -67,8 +70,8 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
   const litPieces = useMemo(() => over.pieces.filter(({ id }) => lit.has(id)), [over.pieces, lit]);
 
   // What the hand sees: always the latest.
-  const now = useRef({ block, tool, fabric, view, deeds });
-  now.current = { block, tool, fabric, view, deeds };
+  const now = useRef({ block, tool, fabric, symmetry, view, deeds });
+  now.current = { block, tool, fabric, symmetry, view, deeds };
   const reveal = (column: number, row: number): void => {
     const { cells, columns, rows } = now.current.view;
     const share = (lines: readonly number[], line: number, units: number): number => lines[line]! / cells.denominator / units;
@@ -84,12 +87,13 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
       createHand(() => now.current, {
         lay: (strokes, id) => now.current.deeds.lay(strokes, id),
         foresee: (strokes, id) => now.current.deeds.foresee(strokes, id),
-        fill: (at, id) => now.current.deeds.fill(at, id),
-        divide: (line) => now.current.deeds.divide(line),
+        fill: (at, reach, id) => now.current.deeds.fill(at, reach, id),
+        divide: (lines) => now.current.deeds.divide(lines),
         keepWhole: (at) => now.current.deeds.keepWhole(at),
-        pin: (pin, line) => now.current.deeds.pin(pin, line),
+        pin: (pin, places) => now.current.deeds.pin(pin, places),
         takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
         takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
+        takeUpSymmetry: (taken) => now.current.deeds.takeUpSymmetry(taken),
         point: (at) => {
           if (at?.by === 'keys') reveal(...at.cell);
           now.current.deeds.point(at);
@@ -114,7 +118,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
   useLayoutEffect(() => easel.layOver(over), [easel, over]);
   useLayoutEffect(() => easel.showKnot(knot), [easel, knot]);
   useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
-  useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, block]);
+  useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, symmetry, block]);
   useLayoutEffect(() => {
     if (element.current) easel.dress(inkColorsOf(element.current), getComputedStyle(element.current).fontFamily);
   }, [easel, dark]);
@@ -164,6 +168,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
       primary: event.isPrimary,
       button: event.button,
       alt: event.altKey,
+      shift: event.shiftKey,
       at: [event.clientX - box.left - element.current!.clientLeft, event.clientY - box.top - element.current!.clientTop],
     };
   };

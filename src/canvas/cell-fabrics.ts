@@ -59,13 +59,17 @@ export function cellFabrics(block: Block, only?: readonly [number, number]): Cel
 
 /** Parts of a grid unit that a pointer's place is rounded to. */
 const FINENESS = 1024;
+/** Primes that no drawing has in its denominators. */
+const [ASIDE, BELOW] = [29, 31];
 
-/** @returns a pointer's place, in grid units, as an exact point near it */
-export const pointNear = ([x, y]: readonly [number, number]): Point => ({
-  x: Math.round(x * FINENESS),
-  y: Math.round(y * FINENESS),
-  w: FINENESS,
-});
+/**
+ * A pointer means what lies on one side of an edge, never the edge: else two places that a mirror exchanges could mean different things.
+ * @returns an exact point near a place on the block, in grid units, through which no line of the grid, and hardly any drawn one, passes
+ */
+export function pointNear([x, y]: readonly [number, number]): Point {
+  const near = (at: number, prime: number): number => prime * Math.max(0, Math.ceil(at * FINENESS) - 1) + 1;
+  return { x: near(x, ASIDE) * BELOW, y: near(y, BELOW) * ASIDE, w: ASIDE * BELOW * FINENESS };
+}
 
 /** @returns the id of the fabric that shows at a place given in grid units */
 export const fabricAt = (block: Block, at: readonly [number, number]): string =>

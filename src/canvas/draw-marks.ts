@@ -1,3 +1,4 @@
+import type { Axes } from '../block/symmetry.ts';
 import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
@@ -16,11 +17,15 @@ export interface Marks {
   /** Corners of an outline begun, and the point the next corner would take. */
   readonly corners: GridOutline;
   readonly next: GridPoint | null;
+  /** Where else the symmetry brings what is begun: lines from point to point. */
+  readonly echoes: readonly GridOutline[];
+  /** What the symmetry mirrors in and turns about; null where there is none. */
+  readonly axes: Axes | null;
   /** Pieces lit up from the pattern sheet. */
   readonly lit: readonly PieceInk[];
 }
 
-export const NO_MARKS: Marks = { ghost: null, basting: null, cursor: null, corners: [], next: null, lit: [] };
+export const NO_MARKS: Marks = { ghost: null, basting: null, cursor: null, corners: [], next: null, echoes: [], axes: null, lit: [] };
 
 function trace(pen: Pen, view: View, outline: GridOutline): void {
   outline.forEach(([x, y], i) => {
@@ -60,6 +65,7 @@ function drawLit(pen: Pen, view: View, ink: InkColors, lit: readonly PieceInk[])
 /** Draws all marks. */
 export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): void {
   drawLit(pen, view, ink, marks.lit);
+  if (marks.axes) drawAxes(pen, view, ink, marks.axes);
   if (marks.ghost) {
     pen.beginPath();
     for (const outline of marks.ghost.outlines) trace(pen, view, outline);
@@ -89,7 +95,77 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
     pen.lineJoin = 'miter';
     strokeTwice(pen, ink, ink.accent, 3);
   }
+  for (const echo of marks.echoes) drawEcho(pen, view, ink, echo);
   drawOutlineBegun(pen, view, ink, marks.corners, marks.next);
+}
+
+/** How far a mirror's line reaches beyond the block, and the size of the mark that something turns about, in pixels. */
+const BEYOND = 10;
+const TURNING = 9;
+
+/** Draws the mirrors as fine lines of dashes and dots, and in the middle what turns: two or four wings. */
+function drawAxes(pen: Pen, view: View, ink: InkColors, { lines, turns }: Axes): void {
+  pen.beginPath();
+  for (const [from, to] of lines) {
+    const [ax, ay] = pixelOf(view, ...from);
+    const [bx, by] = pixelOf(view, ...to);
+    const share = BEYOND / Math.hypot(bx - ax, by - ay);
+    pen.moveTo(ax - (bx - ax) * share, ay - (by - ay) * share);
+    pen.lineTo(bx + (bx - ax) * share, by + (by - ay) * share);
+  }
+  pen.lineCap = 'butt';
+  pen.globalAlpha = 0.55;
+  pen.strokeStyle = ink.paper;
+  pen.lineWidth = 3;
+  pen.stroke();
+  pen.globalAlpha = 0.8;
+  pen.setLineDash([14, 4, 2, 4]);
+  pen.strokeStyle = ink.accent;
+  pen.lineWidth = 1.25;
+  pen.stroke();
+  pen.setLineDash([]);
+  if (turns > 1) {
+    const [x, y] = pixelOf(view, view.columns / 2, view.rows / 2);
+    pen.beginPath();
+    for (let wing = 0; wing < turns; wing++) {
+      const angle = (wing / turns) * 2 * Math.PI;
+      const [ux, uy] = [Math.cos(angle) * TURNING, Math.sin(angle) * TURNING];
+      pen.moveTo(x, y);
+      pen.lineTo(x + ux, y + uy);
+      pen.lineTo(x + (ux - uy) / 2, y + (uy + ux) / 2);
+      pen.closePath();
+    }
+    pen.fillStyle = ink.accent;
+    pen.lineJoin = 'round';
+    pen.strokeStyle = ink.paper;
+    pen.lineWidth = 2;
+    pen.stroke();
+    pen.fill();
+  }
+  pen.globalAlpha = 1;
+}
+
+/** Draws what the symmetry makes of an outline or a seam begun. */
+function drawEcho(pen: Pen, view: View, ink: InkColors, points: GridOutline): void {
+  pen.beginPath();
+  points.forEach(([x, y], i) => {
+    const [px, py] = pixelOf(view, x, y);
+    if (i === 0) pen.moveTo(px, py);
+    else pen.lineTo(px, py);
+  });
+  pen.lineJoin = 'round';
+  pen.globalAlpha = 0.75;
+  pen.setLineDash([6, 4]);
+  strokeTwice(pen, ink, ink.accent, 1.5);
+  pen.setLineDash([]);
+  pen.fillStyle = ink.accent;
+  for (const [x, y] of points) {
+    const [px, py] = pixelOf(view, x, y);
+    pen.beginPath();
+    pen.arc(px, py, 2.5, 0, 2 * Math.PI);
+    pen.fill();
+  }
+  pen.globalAlpha = 1;
 }
 
 function drawBasting(pen: Pen, view: View, ink: InkColors, outlines: readonly GridOutline[]): void {

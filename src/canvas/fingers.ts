@@ -9,6 +9,7 @@ export interface Touch {
   readonly primary: boolean;
   readonly button: number;
   readonly alt: boolean;
+  readonly shift: boolean;
   readonly at: readonly [number, number];
 }
 
@@ -27,7 +28,7 @@ export interface Fingers {
 }
 
 /** Tools whose stroke can be dropped without a trace, so that it may begin as soon as a finger touches; the others wait until it moves or is lifted. */
-const AT_ONCE: ReadonlySet<Tool> = new Set<Tool>(['square', 'half', 'quarter', 'ground', 'rectangle', 'unit']);
+const AT_ONCE: ReadonlySet<Tool> = new Set<Tool>(['square', 'half', 'quarter', 'ground', 'rectangle', 'half rectangle', 'peak', 'unit']);
 /** A finger that moves less than this, in pixels, is still. */
 const STILL = 6;
 
@@ -106,7 +107,7 @@ export function createFingers(hand: () => Hand, glass: Glass, toolNow: () => Too
 
   return {
     down: (touch) => {
-      const { kind, primary, button, alt, at, id } = touch;
+      const { kind, primary, button, alt, shift, at, id } = touch;
       if (kind === 'touch') {
         touched(touch);
         return true;
@@ -118,7 +119,7 @@ export function createFingers(hand: () => Hand, glass: Glass, toolNow: () => Too
       }
       if (!primary || (button !== 0 && button !== 2) || onTape(at)) return false;
       pressed = true;
-      hand().pointerDown(...at, button === 2 || alt);
+      hand().pointerDown(...at, button === 2 || alt, shift);
       return true;
     },
     move: (touch) => {

@@ -1,6 +1,6 @@
 import { indexOf, type Cells } from '../block/cells.ts';
 import type { Stroke } from '../block/painting.ts';
-import { cell, cellsBetween, halfCell, quarterCell } from '../block/patch-shapes.ts';
+import { cell, cellsBetween, halfBetween, halfCell, peakBetween, quarterCell } from '../block/patch-shapes.ts';
 import { cellsPassed, nearestCellTo, type Cell } from './stride.ts';
 import { CORNERS, SIDES, type Tool, type Turn } from './tool.ts';
 
@@ -21,6 +21,13 @@ export function strokeInCell(cells: Cells, tool: Tool, [column, row]: Cell, turn
 
 /** @returns the rectangle that two cells span */
 export const rectangleBetween = (cells: Cells, a: Cell, b: Cell): Stroke => cellsBetween(...a, ...b, cells);
+
+/** @returns what a tool that is drawn over cells lays between two of them: all, half of it, a peak */
+export function strokeBetween(cells: Cells, tool: Tool, a: Cell, b: Cell, turn: Turn): Stroke {
+  if (tool === 'half rectangle') return halfBetween(a, b, CORNERS[turn], cells);
+  if (tool === 'peak') return peakBetween(a, b, SIDES[turn], cells);
+  return rectangleBetween(cells, a, b);
+}
 
 /** @returns the place nearest to another on the block where lines of the grid, or lines half way between them, cross */
 export function snapToHalfGrid(cells: Cells, [x, y]: GridPoint): GridPoint {

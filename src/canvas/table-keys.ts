@@ -10,6 +10,7 @@ export type TableVerb =
   | { readonly verb: 'erase' }
   | { readonly verb: 'turn'; readonly by: 1 | 3 }
   | { readonly verb: 'take'; readonly tool: Tool }
+  | { readonly verb: 'symmetry'; readonly by: 1 | -1 }
   | { readonly verb: 'fabric'; readonly index: number };
 
 const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
@@ -36,6 +37,7 @@ export function tableVerb(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKe
   if (/^[1-9]$/.test(key)) return { verb: 'fabric', index: Number(key) - 1 };
   const letter = key.toUpperCase();
   if (letter === 'T') return { verb: 'turn', by: event.shiftKey ? 3 : 1 };
+  if (letter === 'M') return { verb: 'symmetry', by: event.shiftKey ? -1 : 1 };
   const tool = TOOLS.find((each) => each.key === letter);
   return tool ? { verb: 'take', tool: tool.tool } : null;
 }

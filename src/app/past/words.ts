@@ -11,6 +11,8 @@ const LAID: Readonly<Partial<Record<Tool, readonly [one: string, many: string]>>
   half: ['a half-square', 'half-squares'],
   quarter: ['a quarter-square', 'quarter-squares'],
   rectangle: ['a rectangle', 'rectangles'],
+  'half rectangle': ['a half-rectangle', 'half-rectangles'],
+  peak: ['a peak', 'peaks'],
   outline: ['a shape', 'shapes'],
 };
 

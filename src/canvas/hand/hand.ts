@@ -1,4 +1,5 @@
 import { cellsOf } from '../../block/cells.ts';
+import { allows, SYMMETRIES } from '../../block/symmetry.ts';
 import { fabricAt, QUARTER_MIDDLES } from '../cell-fabrics.ts';
 import { NO_MARKS, type Marks } from '../draw-marks.ts';
 import { strokeInCell, type GridPoint } from '../gesture.ts';
@@ -9,6 +10,7 @@ import { cellAt, gridPointAt, gridPointIn, nearestCell } from '../view.ts';
 import type { Bench, Deeds } from './bench.ts';
 import { laying } from './laying.ts';
 import { outlining } from './outlining.ts';
+import { repeatedMarks, repeating } from './repeating.ts';
 import { seaming } from './seaming.ts';
 import { spanning } from './spanning.ts';
 import { tapping } from './tapping.ts';
@@ -17,7 +19,7 @@ import type { Grip, Use } from './use.ts';
 /** The hand over the table: turns pointer moves and keys into patches. It keeps only the gesture under way. */
 export interface Hand {
   readonly marks: () => Marks;
-  readonly pointerDown: (px: number, py: number, picking: boolean) => void;
+  readonly pointerDown: (px: number, py: number, picking: boolean, shifted?: boolean) => void;
   readonly pointerMove: (px: number, py: number) => void;
   readonly pointerUp: () => void;
   readonly pointerLeave: () => void;
@@ -29,10 +31,12 @@ export interface Hand {
 }
 
 /** @returns a hand that rests beside the table */
-export function createHand(bench: () => Bench, deeds: Deeds): Hand {
+export function createHand(bench: () => Bench, world: Deeds): Hand {
+  const deeds = repeating(bench, world);
   let by: 'pointer' | 'keys' | null = null;
   let at: GridPoint = [0.5, 0.5];
   let turn: Turn = 0;
+  let shifted = false;
 
   const cells = () => cellsOf(bench().block.grid);
   const cell = (): Cell => nearestCellTo(cells(), at);
@@ -49,15 +53,16 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     at: () => at,
     aim: () => (by === 'keys' ? placeIn(cell(), QUARTER_MIDDLES[turn]!) : at),
     turn: () => turn,
+    shifted: () => shifted,
     fabric: () => (bench().tool === 'ground' ? bench().block.ground : bench().fabric),
   };
   const [lay, span, outline, seam, tap] = [laying(grip), spanning(grip), outlining(grip), seaming(grip), tapping(grip)];
   const uses: Readonly<Record<Tool, Use>> = {
-    square: lay, half: lay, quarter: lay, ground: lay, rectangle: span, unit: span, outline, seam, fill: tap, pick: tap, whole: tap, last: tap,
+    square: lay, half: lay, quarter: lay, ground: lay, rectangle: span, 'half rectangle': span, peak: span, unit: span, outline, seam, fill: tap, pick: tap, whole: tap, last: tap,
   };
   const inUse = (): Use => uses[bench().tool];
 
-  const marks = (): Marks => (by === null && !inUse().busy() ? NO_MARKS : { ...NO_MARKS, ...inUse().marks() });
+  const marks = (): Marks => repeatedMarks(bench(), by === null && !inUse().busy() ? NO_MARKS : { ...NO_MARKS, ...inUse().marks() });
 
   const pointHere = (): void => {
     const here = cell();
@@ -66,12 +71,13 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
     deeds.redraw();
   };
 
-  const pointerDown: Hand['pointerDown'] = (px, py, picking) => {
+  const pointerDown: Hand['pointerDown'] = (px, py, picking, withShift = false) => {
     const { view, tool, block } = bench();
     const place = cellAt(view, px, py);
     const reaches = inUse().reaches && !picking;
     if (!place && !reaches) return;
     by = 'pointer';
+    shifted = withShift;
     at = reaches ? gridPointIn(view.cells, nearestCell(view, px, py)) : gridPointAt(view, px, py);
     if (picking) return deeds.takeUpFabric(fabricAt(block, at));
     turn = turnAt(tool, place ?? nearestCell(view, px, py));
@@ -157,6 +163,13 @@ export function createHand(bench: () => Bench, deeds: Deeds): Hand {
         const taken = TOOLS.find((each) => each.tool === asked.tool)!;
         deeds.say([taken.name, turnName(asked.tool, turn)].filter((words) => words !== '').join(', '));
         return;
+      }
+      case 'symmetry': {
+        const allowed = SYMMETRIES.filter((each) => allows(block, each));
+        const next = allowed.at((allowed.indexOf(bench().symmetry) + asked.by) % allowed.length)!;
+        deeds.takeUpSymmetry(next);
+        deeds.say(`Symmetry: ${next}.`);
+        return deeds.redraw();
       }
       case 'fabric': {
         const fabric = block.fabrics[asked.index];

@@ -10,7 +10,7 @@ export function seaming({ cells, at, deeds, by }: Grip): Use {
   const isAt = (point: GridPoint, other: GridPoint): boolean => point[0] === other[0] && point[1] === other[1];
   const sew = (from: GridPoint, to: GridPoint): void => {
     start = null;
-    deeds.divide(strokeAlong(cells(), [from, to]));
+    deeds.divide([strokeAlong(cells(), [from, to])]);
   };
   const use = (): void => {
     const here = end();

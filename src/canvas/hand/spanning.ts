@@ -1,24 +1,28 @@
-import { outlineOf, rectangleBetween } from '../gesture.ts';
+import { outlineOf, strokeBetween } from '../gesture.ts';
 import type { Stroke } from '../../block/painting.ts';
 import type { Cell } from '../stride.ts';
+import type { Tool } from '../tool.ts';
 import { AT_ONCE, type Grip, type Use } from './use.ts';
 
-/** Rectangle, one unit: cells from corner to corner. */
-export function spanning({ bench, cells, cell, fabric, deeds, by }: Grip): Use {
+/** What is spanned, in words, where it is no rectangle. */
+const NAMES: Readonly<Partial<Record<Tool, string>>> = { unit: 'unit', 'half rectangle': 'half-rectangle', peak: 'peak' };
+
+/** Rectangle, half-rectangle, peak, one unit: over cells from corner to corner. */
+export function spanning({ bench, cells, cell, turn, fabric, deeds, by }: Grip): Use {
   let from: Cell | null = null;
 
-  const span = (): Stroke => rectangleBetween(cells(), from ?? cell(), cell());
+  const span = (): Stroke => strokeBetween(cells(), bench().tool, from ?? cell(), cell(), turn());
   const isUnit = (): boolean => bench().tool === 'unit';
   const end = (): void => {
     const stroke = span();
     from = null;
-    if (isUnit()) deeds.pin('one unit', { ...stroke, points: [stroke.points[0]!, stroke.points[2]!] });
+    if (isUnit()) deeds.pin('one unit', [stroke]);
     else deeds.lay([stroke], fabric());
   };
   const use = (): void => {
     if (from) return end();
     from = cell();
-    deeds.say(`First corner of the ${isUnit() ? 'unit' : 'rectangle'}; go to the other one and press Space.`);
+    deeds.say(`First corner of the ${NAMES[bench().tool] ?? 'rectangle'}; go to the other one and press Space.`);
   };
 
   return {

@@ -16,6 +16,8 @@ export interface Grip {
   readonly aim: () => GridPoint;
   readonly cell: () => Cell;
   readonly turn: () => Turn;
+  /** Whether the pointer was pressed with Shift. */
+  readonly shifted: () => boolean;
   /** Id of the fabric that is laid: the one held, or the ground. */
   readonly fabric: () => string;
   readonly deeds: Deeds;
