@@ -1,5 +1,6 @@
 import { compareAlong, latticePoint, lineKey, lineThrough, undirected, type Line, type Point } from '../point.ts';
 import { atomEdges, fuses, type Label, type Patchwork } from './patchwork.ts';
+import { taken, takenLine, type Symmetry } from './symmetry.ts';
 
 /** A stretch of one line, from < to in the order of compareAlong. */
 export interface Stretch {
@@ -33,9 +34,10 @@ interface Side extends Stretch {
  * @returns by line key, in the order of a, b, c whatever order the patches were painted in, only lines on which something is drawn or locked; the block's own edge is not among them
  */
 export function boundariesOf(patchwork: Patchwork): ReadonlyMap<string, Boundary> {
-  const lines = new Map<string, { line: Line; front: Side[]; back: Side[]; seams: Stretch[] }>();
+  const lines = new Map<string | number, { line: Line; front: Side[]; back: Side[]; seams: Stretch[] }>();
   const entry = (line: Line) => {
-    const key = lineKey(line);
+    // Most lines are upright or level: these are told by whole numbers, even and odd.
+    const key = line.b === 0 ? 2 * line.a * line.c : line.a === 0 ? 2 * line.b * line.c + 1 : lineKey(line);
     let found = lines.get(key);
     if (!found) lines.set(key, (found = { line: undirected(line), front: [], back: [], seams: [] }));
     return found;
@@ -56,15 +58,36 @@ export function boundariesOf(patchwork: Patchwork): ReadonlyMap<string, Boundary
     entry(lineThrough(p, q)).seams.push({ from, to });
   }
   const result = new Map<string, Boundary>();
-  const inOrder = [...lines].sort(([, { line: l }], [, { line: m }]) => l.a - m.a || l.b - m.b || l.c - m.c);
-  for (const [key, { line, front, back, seams }] of inOrder) {
+  for (const { line, front, back, seams } of [...lines.values()].sort(inOrder)) {
     const onEdge = (line.b === 0 && (line.c === 0 || line.c === patchwork.width)) || (line.a === 0 && (line.c === 0 || line.c === patchwork.height));
     if (onEdge) continue;
     const { differ, locked } = compared(front, back);
     const drawn = merged([...differ, ...seams]);
-    if (drawn.length > 0 || locked.length > 0) result.set(key, { line, drawn, between: joined(differ), locked: merged(locked) });
+    if (drawn.length > 0 || locked.length > 0) result.set(lineKey(line), { line, drawn, between: joined(differ), locked: merged(locked) });
   }
   return result;
+}
+
+const inOrder = ({ line: l }: { line: Line }, { line: m }: { line: Line }): number => l.a - m.a || l.b - m.b || l.c - m.c;
+
+/** @returns the boundaries as they are after a symmetry, in their order */
+export function takenBoundaries(s: Symmetry, boundaries: ReadonlyMap<string, Boundary>): ReadonlyMap<string, Boundary> {
+  const stretch = ({ from, to }: Stretch): Stretch => {
+    const [p, q] = [taken(s, from), taken(s, to)];
+    return compareAlong(p, q) < 0 ? { from: p, to: q } : { from: q, to: p };
+  };
+  const all = [...boundaries.values()].map(({ line, drawn, between, locked }): Boundary => {
+    const directed = takenLine(s, line);
+    const now = undirected(directed);
+    const turned = now !== directed;
+    return {
+      line: now,
+      drawn: drawn.map(stretch).sort(byStart),
+      between: between.map((b) => ({ ...stretch(b), front: turned ? b.back : b.front, back: turned ? b.front : b.back })).sort(byStart),
+      locked: locked.map(stretch).sort(byStart),
+    };
+  });
+  return new Map(all.sort(inOrder).map((boundary) => [lineKey(boundary.line), boundary]));
 }
 
 const byStart = (a: Stretch, b: Stretch): number => compareAlong(a.from, b.from);

@@ -154,7 +154,7 @@ function divided(
 
 /** Lays one convex shape over the atoms of a pane. */
 function laid(atoms: readonly Atom[], pane: Convex, shape: Convex, label: Label): readonly Atom[] {
-  const cuts = shape.lines.filter((line) => split(pane, line).back !== null);
+  const cuts = shape.lines.filter((line) => pane.points.some((p) => side(line, p) < 0));
   if (cuts.length === 0) return [{ shape: pane, label }];
   if (clipAll(pane, cuts) === null) return atoms;
   const result: Atom[] = [];

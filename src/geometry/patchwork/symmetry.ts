@@ -1,6 +1,8 @@
 import { compareX, compareY, gcd, type Line, type Point } from '../point.ts';
 import type { Boundary } from './boundaries.ts';
+import type { Convex } from '../convex.ts';
 import type { Drawing, Lattice } from './drawing.ts';
+import type { Atom, Patchwork } from './patchwork.ts';
 
 /** One of the eight symmetries of the square as x' = a·x + b·y + dx, y' = c·x + d·y + dy, for a block of a given size. */
 export interface Symmetry {
@@ -34,6 +36,48 @@ export const taken = (s: Symmetry, p: Point): Point => ({
   w: p.w,
 });
 
+/** @returns where a symmetry takes a line: its front lies where the front comes to lie */
+export function takenLine(s: Symmetry, line: Line): Line {
+  const [a, b] = [s.a * line.a + s.b * line.b + 0, s.c * line.a + s.d * line.b + 0];
+  return { a, b, c: line.c + a * s.dx + b * s.dy };
+}
+
+/** @returns a convex polygon after a symmetry, clockwise again */
+function takenConvex(s: Symmetry, { points, lines }: Convex): Convex {
+  const moved = lines.map((line) => takenLine(s, line));
+  // Read backwards, every edge begins where it ended.
+  return { points: takenOutline(s, points), lines: mirrors(s) ? [...moved.slice(0, -1).reverse(), moved.at(-1)!] : moved };
+}
+
+/** @returns the patchwork after a symmetry */
+export function takenPatchwork(s: Symmetry, patchwork: Patchwork): Patchwork {
+  const drawing = takenDrawing(s, patchwork.drawing);
+  const { width, height } = drawing;
+  const [columns, rows] = takenLevels(s, patchwork.columns, patchwork.rows, width, height);
+  const [across, down, oldAcross] = [columns.length - 1, rows.length - 1, patchwork.columns.length - 1];
+  const panes: (readonly Atom[])[] = [];
+  for (let j = 0; j < down; j++) {
+    for (let i = 0; i < across; i++) {
+      const [left, top] = [s.a + s.b < 0 ? across - 1 - i : i, s.c + s.d < 0 ? down - 1 - j : j];
+      const pane = s.a === 0 ? patchwork.panes[top + left * oldAcross]! : patchwork.panes[left + top * oldAcross]!;
+      panes.push(pane.map(({ shape, label }) => ({ shape: takenConvex(s, shape), label })));
+    }
+  }
+  return { ...patchwork, width, height, columns, rows, panes, drawing };
+}
+
+function takenLevels(
+  s: Symmetry,
+  columns: readonly number[],
+  rows: readonly number[],
+  width: number,
+  height: number,
+): readonly [readonly number[], readonly number[]] {
+  const levels = (values: readonly number[], sign: number, far: number): readonly number[] =>
+    sign < 0 ? values.map((v) => far - v).sort((p, q) => p - q) : values;
+  return s.a === 0 ? [levels(rows, s.b, width), levels(columns, s.c, height)] : [levels(columns, s.a, width), levels(rows, s.d, height)];
+}
+
 /** @returns the symmetry that undoes another */
 export function inverse(s: Symmetry): Symmetry {
   // The linear part is orthogonal: its inverse is its transpose.
@@ -54,14 +98,13 @@ export function takenDrawing(s: Symmetry, drawing: Drawing): Drawing {
     return [p.x, p.y];
   };
   const swapped = s.a === 0;
-  const levels = (values: readonly number[], sign: number, far: number): readonly number[] =>
-    values.map((v) => (sign < 0 ? far - v : v)).sort((p, q) => p - q);
-  const { width, height, columns, rows } = drawing;
+  const [width, height] = swapped ? [drawing.height, drawing.width] : [drawing.width, drawing.height];
+  const [columns, rows] = takenLevels(s, drawing.columns, drawing.rows, width, height);
   return {
-    width: swapped ? height : width,
-    height: swapped ? width : height,
-    columns: swapped ? levels(rows, s.b, height) : levels(columns, s.a, width),
-    rows: swapped ? levels(columns, s.c, width) : levels(rows, s.d, height),
+    width,
+    height,
+    columns,
+    rows,
     ground: drawing.ground,
     patches: drawing.patches.map((patch) => ({ ...patch, points: patch.points.map(at) })),
     seams: drawing.seams.map(([p, q]) => [at(p), at(q)] as const),

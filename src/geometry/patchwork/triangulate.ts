@@ -1,4 +1,4 @@
-import { lineThrough, side, latticePoint, type Point } from '../point.ts';
+import { latticePoint, signOfProducts, type Point } from '../point.ts';
 import { convexFrom, type Convex } from '../convex.ts';
 import type { Lattice } from './drawing.ts';
 
@@ -12,7 +12,8 @@ export function twiceArea(points: readonly Lattice[]): number {
   return sum;
 }
 
-const turn = (p: Point, q: Point, r: Point): number => side(lineThrough(p, q), r);
+/** @returns 1 where three lattice points turn clockwise on screen, −1 the other way, 0 straight on */
+const turn = (p: Point, q: Point, r: Point): number => signOfProducts(q.x - p.x, r.y - p.y, p.y - q.y, r.x - p.x, 0, 0);
 
 /** @returns whether p lies in the closed triangle a b c (clockwise on screen) */
 const holds = (a: Point, b: Point, c: Point, p: Point): boolean => turn(a, b, p) >= 0 && turn(b, c, p) >= 0 && turn(c, a, p) >= 0;

@@ -6,165 +6,177 @@ import { clothsIn, type Field } from './field.ts';
  */
 export type ContentOf = (i0: number, j0: number, i1: number, j1: number) => number;
 
-/** 32-bit mixing; equal input, equal output. */
-function mixed(seed: number, values: readonly number[]): number {
-  let h = seed;
-  for (const v of values) {
-    h = Math.imul(h ^ v, 0x9e3779b1);
-    h = Math.imul(h ^ (h >>> 15), 0x85ebca6b);
-  }
-  return (h ^ (h >>> 13)) | 0;
+/** Numberings of a field's rectangles by what is drawn in them: up to quarter turns, and the same way up. */
+export interface Looks {
+  readonly content: ContentOf;
+  readonly upright: ContentOf;
 }
 
-/** A slanted part in its cell: its ends relative to the cell's top-left corner as [x, y, w]. */
-interface Mark {
-  readonly from: readonly [number, number, number];
-  readonly to: readonly [number, number, number];
+/** One step of 32-bit mixing; equal input, equal output. */
+function mix(h: number, v: number): number {
+  const k = Math.imul(h ^ v, 0x9e3779b1);
+  return Math.imul(k ^ (k >>> 15), 0x85ebca6b);
 }
 
-/** The number of one cell's picture after `turn` quarter turns clockwise. */
-function cellNumber(marks: readonly Mark[], cloths: readonly number[], width: number, height: number, turn: number, seed: number): number {
-  let sum = mixed(seed, [...cloths, ...(turn % 2 === 0 ? [width, height] : [height, width])]);
-  for (const { from, to } of marks) {
-    const [p, q] = [spin(from, width, height, turn), spin(to, width, height, turn)];
-    // Either way round is the same mark: both directions are added.
-    sum = (sum + mixed(seed, [...p, ...q]) + mixed(seed, [...q, ...p])) | 0;
-  }
-  return sum;
+/** Two independent numberings, from which a number of twice the width is made: by seed, and by what a step across and down counts. */
+const HALVES = [
+  { seed: 17, across: 0x01000193, down: 0x27d4eb2f },
+  { seed: 91, across: 0x165667b1, down: 0x3c6ef35f },
+] as const;
+
+/** How a slanted stretch lies in its cell after quarter turns clockwise of a cell of this size; the same whichever way round it is given. */
+function markNumber(seed: number, x: number, y: number, w: number, u: number, v: number, q: number, width: number, height: number, turn: number): number {
+  const end = (a: number, b: number, d: number): number => {
+    const [s, t] = [turn === 0 ? a : turn === 1 ? height * d - b : turn === 2 ? width * d - a : b, turn === 0 ? b : turn === 1 ? a : turn === 2 ? height * d - b : width * d - a];
+    return mix(mix(mix(seed, s), t), d);
+  };
+  const [from, to] = [end(x, y, w), end(u, v, q)];
+  return (mix(from, to) + mix(to, from)) | 0;
 }
 
-function spin([x, y, w]: readonly [number, number, number], width: number, height: number, turn: number): readonly [number, number, number] {
-  if (turn === 0) return [x, y, w];
-  if (turn === 1) return [height * w - y, x, w];
-  if (turn === 2) return [width * w - x, height * w - y, w];
-  return [y, width * w - x, w];
-}
+/** Each half of each of the four views after quarter turns clockwise. */
+const VIEWS = 8;
 
-/** The slanted marks of every cell. */
-function marksOf(field: Field): readonly (readonly Mark[])[] {
-  const m = field.xs.length - 1;
-  return field.slants.map((slants, cell) => {
-    const [x0, y0] = [field.xs[cell % m]!, field.ys[(cell - (cell % m)) / m]!];
-    return slants.map(({ from, to }) => ({
-      from: [from.x - x0 * from.w, from.y - y0 * from.w, from.w],
-      to: [to.x - x0 * to.w, to.y - y0 * to.w, to.w],
-    }));
+/** By cell and view: the sum of what its slanted stretches look like, and the size of the cell. */
+function marksIn({ xs, ys, slants }: Field): readonly number[] {
+  const m = xs.length - 1;
+  const result: number[] = [];
+  slants.forEach((inside, cell) => {
+    const i = cell % m;
+    const j = (cell - i) / m;
+    const [x0, y0] = [xs[i]!, ys[j]!];
+    const [width, height] = [xs[i + 1]! - x0, ys[j + 1]! - y0];
+    for (let view = 0; view < VIEWS; view++) {
+      const turn = view >> 1;
+      const { seed } = HALVES[view & 1]!;
+      let sum = turn % 2 === 0 ? mix(mix(seed, width), height) : mix(mix(seed, height), width);
+      for (const { from, to } of inside) {
+        const number = markNumber(seed, from.x - x0 * from.w, from.y - y0 * from.w, from.w, to.x - x0 * to.w, to.y - y0 * to.w, to.w, width, height, turn);
+        sum = (sum + number) | 0;
+      }
+      result.push(sum);
+    }
   });
+  return result;
 }
 
-/** The fabrics that show in every cell, as numbers in order. */
-function clothsOf(field: Field): readonly (readonly number[])[] {
+/** By cell: a number for the fabrics that show in it. */
+function clothNumbers(field: Field): Int32Array {
   const numbers = new Map<string, number>();
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  return Array.from({ length: m * n }, (_, cell) => {
-    const [i, j] = [cell % m, (cell - (cell % m)) / m];
-    const shown = clothsIn(field, i, j).map((fabric) => {
+  const result = new Int32Array(m * n);
+  for (let cell = 0; cell < result.length; cell++) {
+    const shown = clothsIn(field, cell % m, (cell - (cell % m)) / m).map((fabric) => {
       if (!numbers.has(fabric)) numbers.set(fabric, numbers.size + 1);
       return numbers.get(fabric)!;
     });
-    return [...new Set(shown)].sort((a, b) => a - b);
+    result[cell] = shown.every((number) => number === shown[0]) ? shown[0]! : [...new Set(shown)].sort((a, b) => a - b).reduce(mix, 5);
+  }
+  return result;
+}
+
+/** Where things lie after quarter turns clockwise, in one of the two numberings. */
+interface View {
+  readonly turn: number;
+  /** What a thing counts in the column, or the row, of cells that its edge begins. */
+  readonly column: readonly number[];
+  readonly row: readonly number[];
+  /** What moves a rectangle's sum to where it would lie in the corner of the block. */
+  readonly columnBack: readonly number[];
+  readonly rowBack: readonly number[];
+  /** 1 where the right edge, or the lower one, is the one that comes to lie first. */
+  readonly fromRight: number;
+  readonly fromBottom: number;
+}
+
+function viewsOf(m: number, n: number): readonly View[] {
+  const far = Math.max(m, n);
+  const steps = HALVES.map(({ across, down }) => [powers(across, far), powers(down, far)] as const);
+  return Array.from({ length: VIEWS }, (_, view) => {
+    const turn = view >> 1;
+    const [across, down] = steps[view & 1]!;
+    const [column, row] = turn % 2 === 0 ? [across, down] : [down, across];
+    const [fromRight, fromBottom] = [turn >= 2 ? 1 : 0, turn === 1 || turn === 2 ? 1 : 0];
+    return {
+      turn,
+      column: fromRight ? column.slice(0, m + 1).reverse() : column,
+      row: fromBottom ? row.slice(0, n + 1).reverse() : row,
+      columnBack: fromRight ? column.slice(far - m) : column.slice().reverse(),
+      rowBack: fromBottom ? row.slice(far - n) : row.slice().reverse(),
+      fromRight,
+      fromBottom,
+    };
   });
 }
 
-/** Running sums of position-weighted numbers, for one turn of the block. */
-class Weighted {
-  private readonly table: Int32Array;
-  private readonly stride: number;
-  constructor(columns: number, rows: number, term: (i: number, j: number) => number) {
-    this.stride = columns + 1;
-    this.table = new Int32Array((columns + 1) * (rows + 1));
-    const t = this.table;
-    for (let j = 0; j < rows; j++) {
-      for (let i = 0; i < columns; i++) {
-        const at = (j + 1) * this.stride + i + 1;
-        t[at] = (term(i, j) + t[at - 1]! + t[at - this.stride]! - t[at - this.stride - 1]!) | 0;
+/** @returns running sums over a field's cells, view by view, of numbers weighed by where they lie */
+function summed(m: number, n: number, views: readonly View[], number: (i: number, j: number, view: number, at: View) => number): Int32Array {
+  const s = m + 2;
+  const plane = s * (n + 2);
+  const sums = new Int32Array(VIEWS * plane);
+  for (let view = 0; view < VIEWS; view++) {
+    for (let j = 0; j <= n; j++) {
+      for (let i = 0; i <= m; i++) {
+        const here = view * plane + (j + 1) * s + i + 1;
+        sums[here] = number(i, j, view, views[view]!) + sums[here - 1]! + sums[here - s]! - sums[here - s - 1]!;
       }
     }
   }
-  over(i0: number, j0: number, i1: number, j1: number): number {
-    if (i1 <= i0 || j1 <= j0) return 0;
-    const [t, s] = [this.table, this.stride];
-    return (t[j1 * s + i1]! - t[j0 * s + i1]! - t[j1 * s + i0]! + t[j0 * s + i0]!) | 0;
-  }
+  return sums;
 }
 
-/** One of two independent numberings, from which a number of twice the width is made. */
-const HALVES = [
-  { across: 0x01000193, down: 0x27d4eb2f, seed: 17 },
-  { across: 0x165667b1, down: 0x3c6ef35f, seed: 91 },
-] as const;
-
-/** The numbers of a field's rectangles as they look after quarter turns clockwise of the block. */
-class Turned {
-  private readonly cells: Weighted;
-  private readonly upright: Weighted;
-  private readonly level: Weighted;
-  /** What moves a rectangle's sum to where it would lie in the corner of the block, by the edge that lies nearest to it. */
-  private readonly columnBack: Int32Array;
-  private readonly rowBack: Int32Array;
-  private readonly fromRight: boolean;
-  private readonly fromBottom: boolean;
-
-  constructor(field: Field, marks: readonly (readonly Mark[])[], cloths: readonly (readonly number[])[], turn: number, half: (typeof HALVES)[number]) {
-    const { xs, ys } = field;
-    const { seed } = half;
-    const [m, n] = [xs.length - 1, ys.length - 1];
-    const [width, height] = [xs[m]!, ys[n]!];
-    const far = Math.max(width, height);
-    this.fromRight = turn >= 2;
-    this.fromBottom = turn === 1 || turn === 2;
-    const columns = xs.map((x) => (this.fromRight ? width - x : x));
-    const rows = ys.map((y) => (this.fromBottom ? height - y : y));
-    const [column, row] = turn % 2 === 0 ? [half.across, half.down] : [half.down, half.across];
-    const [columnPlace, rowPlace] = [columns.map((x) => power(column, x)), rows.map((y) => power(row, y))];
-    this.columnBack = Int32Array.from(columns, (x) => power(column, far - x));
-    this.rowBack = Int32Array.from(rows, (y) => power(row, far - y));
-    const at = (own: number, i0: number, j0: number, i1: number, j1: number): number =>
-      Math.imul(own, Math.imul(columnPlace[this.fromRight ? i1 : i0]!, rowPlace[this.fromBottom ? j1 : j0]!));
-    this.cells = new Weighted(m, n, (i, j) => {
-      const number = cellNumber(marks[i + j * m]!, cloths[i + j * m]!, xs[i + 1]! - xs[i]!, ys[j + 1]! - ys[j]!, turn, seed);
-      return at(number, i, j, i + 1, j + 1);
+/** @returns what gives the looks of a field's rectangles; asked whether the same seams in other cloth are another picture */
+export function looksOf(field: Field): (cloth: boolean) => Looks {
+  const { xs, ys } = field;
+  const [m, n] = [xs.length - 1, ys.length - 1];
+  const s = m + 2;
+  const plane = s * (n + 2);
+  const views = viewsOf(m, n);
+  const marks = marksIn(field);
+  // A drawn edge is a box without width: upright ones become level by an odd turn.
+  const edge = (length: number, view: number, turned: number): number => mix(mix(HALVES[view & 1]!.seed + 5, length), turned);
+  const upright = summed(m, n, views, (i, j, view, { turn, column, row, fromBottom }) =>
+    j < n && field.uprightDrawn(i, j, j + 1) ? Math.imul(edge(ys[j + 1]! - ys[j]!, view, turn % 2), Math.imul(column[i]!, row[j + fromBottom]!)) : 0,
+  );
+  const level = summed(m, n, views, (i, j, view, { turn, column, row, fromRight }) =>
+    i < m && field.levelDrawn(j, i, i + 1) ? Math.imul(edge(xs[i + 1]! - xs[i]!, view, 1 - (turn % 2)), Math.imul(column[i + fromRight]!, row[j]!)) : 0,
+  );
+  return (cloth) => {
+    const cloths = cloth ? clothNumbers(field) : null;
+    const cells = summed(m, n, views, (i, j, view, { column, row, fromRight, fromBottom }) => {
+      if (i === m || j === n) return 0;
+      const own = marks[(i + j * m) * VIEWS + view]!;
+      return Math.imul(cloths === null ? own : mix(own, cloths[i + j * m]!), Math.imul(column[i + fromRight]!, row[j + fromBottom]!));
     });
-    // A drawn edge is a box without width: upright ones become level by an odd turn.
-    const edge = (length: number, upright: boolean): number => mixed(seed + 5, [length, upright === (turn % 2 === 0) ? 1 : 2]);
-    this.upright = new Weighted(m + 1, n, (i, j) =>
-      field.uprightDrawn(i, j, j + 1) ? at(edge(ys[j + 1]! - ys[j]!, true), i, j, i, j + 1) : 0,
-    );
-    this.level = new Weighted(m, n + 1, (i, j) => (field.levelDrawn(j, i, i + 1) ? at(edge(xs[i + 1]! - xs[i]!, false), i, j, i + 1, j) : 0));
-  }
-
-  /** @returns equal numbers for rectangles of cells that look alike */
-  number(i0: number, j0: number, i1: number, j1: number): number {
-    const sum = this.cells.over(i0, j0, i1, j1) + this.upright.over(i0 + 1, j0, i1, j1) + this.level.over(i0, j0 + 1, i1, j1);
-    return Math.imul(sum | 0, Math.imul(this.columnBack[this.fromRight ? i1 : i0]!, this.rowBack[this.fromBottom ? j1 : j0]!));
-  }
-}
-
-/**
- * @param cloth whether the same seams in other cloth count as another picture
- * @returns numberings of a field's rectangles by what is drawn in them: up to quarter turns, and the same way up
- */
-export function contentOf(field: Field, cloth: boolean): { readonly content: ContentOf; readonly upright: ContentOf } {
-  const marks = marksOf(field);
-  const cloths = cloth ? clothsOf(field) : marks.map(() => []);
-  const turns = [0, 1, 2, 3].map((turn) => HALVES.map((half) => new Turned(field, marks, cloths, turn, half)));
-  const number = (turn: number, i0: number, j0: number, i1: number, j1: number): number => {
-    const [first, second] = turns[turn]!;
-    return (first!.number(i0, j0, i1, j1) >>> 0) * 0x200000 + (second!.number(i0, j0, i1, j1) & 0x1fffff);
-  };
-  return {
-    content: (i0, j0, i1, j1) =>
-      Math.min(number(0, i0, j0, i1, j1), number(1, i0, j0, i1, j1), number(2, i0, j0, i1, j1), number(3, i0, j0, i1, j1)),
-    upright: (i0, j0, i1, j1) => number(0, i0, j0, i1, j1),
+    const half = (view: number, i0: number, j0: number, i1: number, j1: number): number => {
+      const { columnBack, rowBack, fromRight, fromBottom } = views[view]!;
+      const [top, bottom] = [view * plane + j0 * s, view * plane + j1 * s];
+      const below = top + s;
+      const sum =
+        cells[bottom + i1]! - cells[top + i1]! - cells[bottom + i0]! + cells[top + i0]! +
+        (upright[bottom + i1]! - upright[top + i1]! - upright[bottom + i0 + 1]! + upright[top + i0 + 1]!) +
+        (level[bottom + i1]! - level[below + i1]! - level[bottom + i0]! + level[below + i0]!);
+      return Math.imul(sum | 0, Math.imul(columnBack[fromRight ? i1 : i0]!, rowBack[fromBottom ? j1 : j0]!));
+    };
+    const number = (turn: number, i0: number, j0: number, i1: number, j1: number): number =>
+      (half(2 * turn, i0, j0, i1, j1) >>> 0) * 0x200000 + (half(2 * turn + 1, i0, j0, i1, j1) & 0x1fffff);
+    /** The numbers of pictures seen from all sides, by what each shows upright. */
+    const known = new Map<number, number>();
+    const content: ContentOf = (i0, j0, i1, j1) => {
+      const own = number(0, i0, j0, i1, j1);
+      let found = known.get(own);
+      if (found !== undefined) return found;
+      const others = [1, 2, 3].map((turn) => number(turn, i0, j0, i1, j1));
+      found = Math.min(own, ...others);
+      for (const other of [own, ...others]) known.set(other, found);
+      return found;
+    };
+    return { content, upright: (i0, j0, i1, j1) => number(0, i0, j0, i1, j1) };
   };
 }
 
-/** @returns a whole power of a number in 32 bits */
-function power(base: number, exponent: number): number {
-  let [result, square] = [1, base];
-  for (let rest = exponent; rest > 0; rest = (rest - (rest % 2)) / 2) {
-    if (rest % 2 === 1) result = Math.imul(result, square);
-    square = Math.imul(square, square);
-  }
-  return result;
+function powers(base: number, most: number): number[] {
+  const table = [1];
+  for (let i = 1; i <= most; i++) table.push(Math.imul(table[i - 1]!, base));
+  return table;
 }

@@ -37,11 +37,11 @@ export interface Field {
 
 /** A table of running sums over cells (i, j). */
 class Sums {
-  private readonly table: Float64Array;
+  private readonly table: number[];
   private readonly stride: number;
   constructor(columns: number, rows: number, count: (i: number, j: number) => number) {
     this.stride = columns + 1;
-    this.table = new Float64Array((columns + 1) * (rows + 1));
+    this.table = new Array<number>((columns + 1) * (rows + 1)).fill(0);
     for (let j = 0; j < rows; j++) {
       let row = 0;
       for (let i = 0; i < columns; i++) {

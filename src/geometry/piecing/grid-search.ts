@@ -44,6 +44,56 @@ const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 /** Added to the form of what goes on with a row or column begun outside it. */
 const GOES_ON = 4;
 
+/** What a search knows of every rectangle of cells, by rectId. */
+interface Tables {
+  /** The cheapest as a row of parts still open for more, as a column of parts, as neither, and the cheapest finished of all. */
+  readonly upright: Float64Array;
+  readonly level: Float64Array;
+  readonly single: Float64Array;
+  readonly closed: Float64Array;
+  /** The cheapest as the beginning of a row, or of a column: one that goes on, or anything finished. */
+  readonly inRow: Float64Array;
+  readonly inColumn: Float64Array;
+  /** Where the last part of the row or column begins. */
+  readonly uprightAt: Uint16Array;
+  readonly levelAt: Uint16Array;
+}
+
+/** Tables of at most so many rectangles are kept for the next search: every search writes them anew before it reads them. */
+const KEPT_TABLES = 50_000;
+let tables: Tables | null = null;
+
+function tablesFor(size: number): Tables {
+  if (tables !== null && tables.closed.length >= size) return tables;
+  const costs = (): Float64Array => new Float64Array(size);
+  const made: Tables = {
+    upright: costs(),
+    level: costs(),
+    single: costs(),
+    closed: costs(),
+    inRow: costs(),
+    inColumn: costs(),
+    uprightAt: new Uint16Array(size),
+    levelAt: new Uint16Array(size),
+  };
+  if (size <= KEPT_TABLES) tables = made;
+  return made;
+}
+
+/** rectId(i0, j0, i1, j1) is the sum of acrossAt for the columns and downAt for the rows. */
+function numbering(m: number, n: number): { readonly stride: number; readonly acrossAt: Int32Array; readonly downAt: Int32Array } {
+  const stride = Math.max(m, n) + 1;
+  const acrossAt = new Int32Array(stride * stride);
+  const downAt = new Int32Array(stride * stride);
+  for (let a = 0; a < stride; a++) {
+    for (let b = a + 1; b < stride; b++) {
+      if (b <= m) acrossAt[a * stride + b] = rectId(n, a, 0, b, 1);
+      if (b <= n) downAt[a * stride + b] = rectId(n, 0, a, 1, b) - rectId(n, 0, 0, 1, 1);
+    }
+  }
+  return { stride, acrossAt, downAt };
+}
+
 /**
  * Prepares to find the cheapest way to cut a field into leaves by rows and columns, by dynamic programming over all
  * rectangles of cells, smallest first. A row of three is one join, not a join of joins.
@@ -55,40 +105,19 @@ const GOES_ON = 4;
 export function searcher(leaves: Leaves, weights: Weights, contents: Contents, ringsAt: RingsAt): Search {
   const { field, classes, classOf } = leaves;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const size = rectCount(field);
-  // The cheapest as a row of parts still open for more, as a column of parts, as neither, and the cheapest finished of all.
-  const upright = new Float64Array(size);
-  const level = new Float64Array(size);
-  const single = new Float64Array(size);
-  const closed = new Float64Array(size);
-  // The cheapest as the beginning of a row, or of a column: one that goes on, or anything finished.
-  const inRow = new Float64Array(size);
-  const inColumn = new Float64Array(size);
-  // Where the last part of the row or column begins.
-  const uprightAt = new Uint16Array(size);
-  const levelAt = new Uint16Array(size);
+  const { upright, level, single, closed, inRow, inColumn, uprightAt, levelAt } = tablesFor(rectCount(field));
   const id = (i0: number, j0: number, i1: number, j1: number): number => rectId(n, i0, j0, i1, j1);
-  /** rectId(i0, j0, i1, j1) is the sum of acrossAt for the columns and downAt for the rows. */
-  const stride = Math.max(m, n) + 1;
-  const acrossAt = new Int32Array(stride * stride);
-  const downAt = new Int32Array(stride * stride);
-  for (let a = 0; a < stride; a++) {
-    for (let b = a + 1; b < stride; b++) {
-      if (b <= m) acrossAt[a * stride + b] = id(a, 0, b, 1);
-      if (b <= n) downAt[a * stride + b] = id(0, a, 1, b) - id(0, 0, 1, 1);
-    }
-  }
+  const { stride, acrossAt, downAt } = numbering(m, n);
   const rings = new Map<number, Ring>();
   /** Of parts kept whole: what they cost as a row and as a column. */
   const keptRow = new Map<number, readonly [number, number]>();
-  let closing: Float64Array = new Float64Array(0);
+  let closing: readonly number[] = [];
   const prices = leafPrices(classes, weights);
   /** Plans found before, and from which prices. */
-  const known: { readonly kept: Uint8Array | null; readonly last: Joined; readonly price: Float64Array; readonly closing: Float64Array; readonly plan: Plan | null }[] = [];
+  const known: { readonly kept: Uint8Array | null; readonly last: Joined; readonly price: readonly number[]; readonly closing: readonly number[]; readonly plan: Plan | null }[] = [];
 
-  function weigh(price: Float64Array, kept: Uint8Array | null): void {
+  function weigh(price: readonly number[], kept: Uint8Array | null): void {
     const [apart, roundParts, overEdge, onePart, fromParts] = [FREE, AROUND, ACROSS, KEPT, JOINED];
-    for (const table of [upright, level, single]) table.fill(Infinity);
     rings.clear();
     keptRow.clear();
     const anyRings = ringsAt.size > 0;
@@ -104,11 +133,12 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
             const leaf = classOf[at]!;
             const lies = kept === null ? apart : kept[at]!;
             if (lies === overEdge) {
-              upright[at] = level[at] = closed[at] = inRow[at] = inColumn[at] = Infinity;
+              upright[at] = level[at] = single[at] = closed[at] = inRow[at] = inColumn[at] = Infinity;
               continue;
             }
             let finished = Infinity;
-            if (leaf >= 0 && lies !== roundParts && lies !== fromParts) finished = single[at] = price[leaf]!;
+            if (leaf >= 0 && lies !== roundParts && lies !== fromParts) finished = price[leaf]!;
+            single[at] = finished;
             let least = Infinity;
             let cut = 0;
             for (let i = i0 + 1; i < i1; i++) {
@@ -216,7 +246,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
 
   return (counts, kept, last = null) => {
     // What it costs that a finished row or column is one more thing to make.
-    closing = closingCosts(counts.joins, weights);
+    closing = counts.joins.map((count) => weights.join / Math.max(1, count));
     for (;;) {
       const price = prices(counts.leaves);
       const before = known.find((k) => k.kept === kept && k.last === last && same(k.price, price) && same(k.closing, closing));
@@ -234,32 +264,23 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
 }
 
 /** @returns how to work out what each leaf costs when its newness is shared among as many as are expected of its cloths, and of its size */
-function leafPrices(classes: Leaves['classes'], weights: Weights): (counts: ArrayLike<number>) => Float64Array {
+function leafPrices(classes: Leaves['classes'], weights: Weights): (counts: readonly number[]) => readonly number[] {
   const numbers = new Map<string, number>();
   const sizes = classes.map(({ size }) => {
     if (!numbers.has(size)) numbers.set(size, numbers.size);
     return numbers.get(size)!;
   });
   return (counts) => {
-    const bySize = new Float64Array(numbers.size);
-    const price = new Float64Array(classes.length);
-    for (let c = 0; c < price.length; c++) bySize[sizes[c]!]! += counts[c]!;
-    for (let c = 0; c < price.length; c++) {
-      const leaf = classes[c]!;
+    const bySize = new Array<number>(numbers.size).fill(0);
+    for (let c = 0; c < counts.length; c++) bySize[sizes[c]!]! += counts[c]!;
+    return classes.map((leaf, c) => {
       const own = clothNovelty(leaf, weights) / Math.max(1, counts[c]!);
-      price[c] = handling(leaf, weights) + own + sizeNovelty(leaf, weights) / Math.max(1, bySize[sizes[c]!]!);
-    }
-    return price;
+      return handling(leaf, weights) + own + sizeNovelty(leaf, weights) / Math.max(1, bySize[sizes[c]!]!);
+    });
   };
 }
 
-function closingCosts(joins: ArrayLike<number>, weights: Weights): Float64Array {
-  const closing = new Float64Array(joins.length);
-  for (let c = 0; c < closing.length; c++) closing[c] = weights.join / Math.max(1, joins[c]!);
-  return closing;
-}
-
-function same(a: Float64Array, b: Float64Array): boolean {
+function same(a: readonly number[], b: readonly number[]): boolean {
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
 }

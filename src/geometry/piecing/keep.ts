@@ -15,11 +15,11 @@ export const [FREE, INSIDE, KEPT, AROUND, ACROSS, JOINED] = [0, 1, 2, 3, 4, 5] a
 export function keeping(field: Field, parts: readonly Cells[]): Uint8Array {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const marks = new Uint8Array(rectCount(field));
-  const owner = new Int32Array(m * n).fill(-1);
+  const owner = new Array<number>(m * n).fill(-1);
   // Running sums: cells that belong to a part, and cell edges that lie inside one.
-  const owned = new Int32Array((m + 1) * (n + 1));
-  const upright = new Int32Array((m + 1) * (n + 1));
-  const level = new Int32Array((m + 1) * (n + 1));
+  const owned = new Array<number>((m + 1) * (n + 1)).fill(0);
+  const upright = new Array<number>((m + 1) * (n + 1)).fill(0);
+  const level = new Array<number>((m + 1) * (n + 1)).fill(0);
   parts.forEach(({ i0, j0, i1, j1 }, part) => {
     for (let j = j0; j < j1; j++) owner.fill(part, i0 + j * m, i1 + j * m);
   });

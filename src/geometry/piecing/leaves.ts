@@ -27,6 +27,9 @@ export interface Leaves {
   treeOf(cells: Cells): Tree;
 }
 
+/** What one of a class is made of. */
+type Made = Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'>;
+
 const ONE_PIECE = { pieces: 1, templates: 0, corners: 0, rounds: 0 };
 
 /** Pieces of cloth in a unit of the catalogue; a corner-triangle unit has a base and its corners. */
@@ -55,39 +58,41 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const classOf = new Int32Array(rectCount(field)).fill(-1);
   const classes: LeafClass[] = [];
-  const byKey = new Map<string, number>();
-  const plain = new Map<string, number>();
+  /** Classes of units by what they show, and of plain rectangles by cloth and then by size. */
+  const byPicture = new Map<number, number>();
+  const plain = new Map<string, Map<number, number>>();
   const trees = new Map<number, Tree>();
-  const units = new Map<number, Recognised>();
 
-  const classify = (leaf: LeafClass): number => {
-    const known = byKey.get(leaf.key);
-    if (known !== undefined) return known;
-    classes.push(leaf);
-    byKey.set(leaf.key, classes.length - 1);
-    return classes.length - 1;
-  };
   const plainClass = (label: Label, rect: Rect): number => {
     const [w, h] = [rect.x1 - rect.x0, rect.y1 - rect.y0];
-    const name = `${Math.min(w, h)} ${Math.max(w, h)} ${label.fabric}`;
-    let found = plain.get(name);
+    const [short, long] = [Math.min(w, h), Math.max(w, h)];
+    let sizes = plain.get(label.fabric);
+    if (!sizes) plain.set(label.fabric, (sizes = new Map()));
+    // No side is longer than 65,536 steps.
+    const size = short * 0x20000 + long;
+    let found = sizes.get(size);
     if (found === undefined) {
-      found = classify({ kind: w === h ? 'square' : 'rectangle', key: `plain ${name}`, size: `${Math.min(w, h)} ${Math.max(w, h)}`, ...ONE_PIECE, module: Math.min(w, h), alone: false });
-      plain.set(name, found);
+      sizes.set(size, (found = classes.length));
+      classes.push({ kind: w === h ? 'square' : 'rectangle', size: `${short} ${long}`, ...ONE_PIECE, module: short, alone: false });
     }
     return found;
   };
   const idOf = ({ i0, j0, i1, j1 }: Cells): number => rectId(n, i0, j0, i1, j1);
-  const unitClass = (cells: Cells, kind: UnitKind, make: Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'>): number => {
-    const { i0, j0, i1, j1 } = cells;
-    const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
+  const unitClass = (cells: Cells, picture: number, kind: UnitKind, make: () => Made): number => {
     const alone = drawnRound(field, cells);
-    const [w, h] = [x1 - x0, y1 - y0];
-    const size = `${kind} ${make.corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
-    const c = classify({ kind, key: `${kind} ${shows(i0, j0, i1, j1)}`, size, module: Math.min(w, h), ...make, alone });
-    if (!alone && classes[c]!.alone) classes[c] = { ...classes[c]!, alone };
+    let c = byPicture.get(picture);
+    if (c === undefined) {
+      byPicture.set(picture, (c = classes.length));
+      const { x0, y0, x1, y1 } = rectOf(field, cells.i0, cells.j0, cells.i1, cells.j1);
+      const [w, h] = [x1 - x0, y1 - y0];
+      const made = make();
+      const size = `${kind} ${made.corners} ${Math.min(w, h)} ${Math.max(w, h)}`;
+      classes.push({ kind, size, module: Math.min(w, h), ...made, alone });
+    } else if (!alone && classes[c]!.alone) classes[c] = { ...classes[c]!, alone };
     return c;
   };
+  /** What is recognised, by what is shown; null: nothing. */
+  const known = new Map<number, Recognised | null>();
 
   for (let i1 = 1; i1 <= m; i1++) {
     for (let i0 = 0; i0 < i1; i0++) {
@@ -102,16 +107,18 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
             classOf[id] = plainClass(clothAt(field, i0, j0), rect);
             continue;
           }
-          const recognised = recognise(rect, slantsInside(field, i0, j0, i1, j1));
+          const picture = shows(i0, j0, i1, j1);
+          let recognised = known.get(picture);
+          if (recognised === undefined) known.set(picture, (recognised = recognise(rect, slantsInside(field, i0, j0, i1, j1))));
           if (!recognised) continue;
-          units.set(id, recognised);
           const { kind, corners } = recognised;
-          classOf[id] = unitClass({ i0, j0, i1, j1 }, kind, { ...ONE_PIECE, pieces: PIECES[kind] ?? 1 + corners, corners });
+          classOf[id] = unitClass({ i0, j0, i1, j1 }, picture, kind, () => ({ ...ONE_PIECE, pieces: PIECES[kind] ?? 1 + corners, corners }));
         }
       }
     }
   }
   const open = freeCandidates(field).filter((cells) => classOf[idOf(cells)]! < 0);
+  const pictureOf = ({ i0, j0, i1, j1 }: Cells): number => shows(i0, j0, i1, j1);
   const freeTree = (cells: Cells): Tree | null => {
     const { i0, j0, i1, j1 } = cells;
     const id = idOf(cells);
@@ -123,7 +130,7 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
     trees.set(id, tree);
     return tree;
   };
-  const made = (tree: Tree): Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'> => {
+  const made = (tree: Tree): Made => {
     const outlines = outlinesOf(tree);
     return { pieces: outlines.length, templates: outlines.filter(needsTemplate).length, corners: 0, rounds: roundsOf(tree) };
   };
@@ -132,11 +139,11 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
   for (const cells of open) {
     if (field.patchwork.anyWhole || classOf.length > LOOKED_INTO_LATER) {
       const tree = freeTree(cells);
-      if (tree) classOf[idOf(cells)] = unitClass(cells, 'free unit', made(tree));
+      if (tree) classOf[idOf(cells)] = unitClass(cells, pictureOf(cells), 'free unit', () => made(tree));
     } else {
-      const known = classes.length;
-      const c = (classOf[idOf(cells)] = unitClass(cells, 'free unit', leastOf(field, cells, weights)));
-      if (c === known) unseen.set(c, cells);
+      const count = classes.length;
+      const c = (classOf[idOf(cells)] = unitClass(cells, pictureOf(cells), 'free unit', () => leastOf(field, cells, weights)));
+      if (c === count) unseen.set(c, cells);
     }
   }
   return {
@@ -158,10 +165,11 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
       const id = idOf(cells);
       let tree = trees.get(id);
       if (!tree) {
-        const recognised = units.get(id);
-        if (recognised) tree = unitTree(field, cells, recognised);
-        else if (classes[classOf[id]!]!.kind === 'free unit') tree = freeTree(cells)!;
-        else tree = { form: 'piece', region: regionOf(rectOf(field, i0, j0, i1, j1)), label: clothAt(field, i0, j0) };
+        const { kind } = classes[classOf[id]!]!;
+        const rect = rectOf(field, i0, j0, i1, j1);
+        if (kind === 'free unit') tree = freeTree(cells)!;
+        else if (kind === 'square' || kind === 'rectangle') tree = { form: 'piece', region: regionOf(rect), label: clothAt(field, i0, j0) };
+        else tree = unitTree(field, cells, recognise(rect, slantsInside(field, i0, j0, i1, j1))!);
         trees.set(id, tree);
       }
       return tree;
@@ -170,7 +178,7 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
 }
 
 /** @returns the least that a free unit can be made of: every line drawn in it is cut along, each seam adding a piece */
-function leastOf(field: Field, { i0, j0, i1, j1 }: Cells, weights: Weights): Pick<LeafClass, 'pieces' | 'templates' | 'corners' | 'rounds'> {
+function leastOf(field: Field, { i0, j0, i1, j1 }: Cells, weights: Weights): Made {
   const slants = slantsInside(field, i0, j0, i1, j1);
   const { x0, y0, x1, y1 } = rectOf(field, i0, j0, i1, j1);
   const onEdge = (p: Point): boolean => p.x === x0 * p.w || p.x === x1 * p.w || p.y === y0 * p.w || p.y === y1 * p.w;
@@ -211,8 +219,9 @@ function roundsOf(tree: Tree): number {
 /** @returns whether a seam is drawn, or the block ends, all round a rectangle of cells */
 function drawnRound(field: Field, { i0, j0, i1, j1 }: Cells): boolean {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const upright = [i0, i1].every((i) => i === 0 || i === m || field.uprightDrawn(i, j0, j1) === j1 - j0);
-  return upright && [j0, j1].every((j) => j === 0 || j === n || field.levelDrawn(j, i0, i1) === i1 - i0);
+  const upright = (i: number): boolean => i === 0 || i === m || field.uprightDrawn(i, j0, j1) === j1 - j0;
+  const level = (j: number): boolean => j === 0 || j === n || field.levelDrawn(j, i0, i1) === i1 - i0;
+  return upright(i0) && upright(i1) && level(j0) && level(j1);
 }
 
 const regionOf = ({ x0, y0, x1, y1 }: Rect): Convex => rectangle(x0, y0, x1, y1);

@@ -1,4 +1,4 @@
-import type { contentOf, ContentOf } from './content.ts';
+import type { ContentOf, Looks } from './content.ts';
 import type { Field } from './field.ts';
 import type { Contents } from './grid-search.ts';
 import { rectCount, rectId } from './rect-id.ts';
@@ -20,7 +20,7 @@ const MOST = 400_000;
  * @param looks tells rectangles apart, with or without regard to cloth
  * @returns what a field's rectangles show
  */
-export function picturesOf(field: Field, looks: ReturnType<typeof contentOf>): Pictures {
+export function picturesOf(field: Field, looks: Looks): Pictures {
   const { content, upright } = looks;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const contents = new Int32Array(rectCount(field));
@@ -59,7 +59,10 @@ export function sideBySide(field: Field, kindOf: ArrayLike<number>, kinds: numbe
           const id = rectId(n, i0, j0, i1, j1);
           const kind = kindOf[id]!;
           if (kind < 0) continue;
-          corners.set([i0, j0, i1, j1], id * 4);
+          corners[id * 4] = i0;
+          corners[id * 4 + 1] = j0;
+          corners[id * 4 + 2] = i1;
+          corners[id * 4 + 3] = j1;
           before[id] = last[kind]!;
           last[kind] = id;
         }

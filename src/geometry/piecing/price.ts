@@ -3,8 +3,6 @@ import type { UnitKind } from './assembly.ts';
 /** What a leaf of the search is worth, told apart by kind, cloth and size. */
 export interface LeafClass {
   readonly kind: UnitKind;
-  /** Shared by congruent leaves. */
-  readonly key: string;
   /** Shared by leaves of one kind and size, whatever their cloth. */
   readonly size: string;
   /** Shorter side in lattice steps. */

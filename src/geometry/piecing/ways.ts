@@ -1,13 +1,13 @@
 import { rectangle } from '../convex.ts';
-import { boundariesOf } from '../patchwork/boundaries.ts';
+import { boundariesOf, takenBoundaries } from '../patchwork/boundaries.ts';
 import type { Drawing } from '../patchwork/drawing.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
-import { canonicalView, inverse, takenDrawing } from '../patchwork/symmetry.ts';
+import { canonicalView, inverse, takenPatchwork } from '../patchwork/symmetry.ts';
 import { arranged } from './arrangement.ts';
 import type { Assembly, Piecing } from './assembly.ts';
 import { equalParts } from './clusters.ts';
 import { congruences } from './congruence.ts';
-import { contentOf } from './content.ts';
+import { looksOf } from './content.ts';
 import { divisionsOf } from './divisions.ts';
 import { fieldOf } from './field.ts';
 import { figuresOf } from './figures.ts';
@@ -70,13 +70,14 @@ export function sewing(drawing: Drawing): Sewing {
   const asDrawn = patchworkOf(drawing);
   const drawn = boundariesOf(asDrawn);
   const view = canonicalView(drawing.width, drawing.height, drawn.values());
-  const patchwork = patchworkOf(takenDrawing(view, drawing));
-  const boundaries = boundariesOf(patchwork);
+  const patchwork = takenPatchwork(view, asDrawn);
+  const boundaries = takenBoundaries(view, drawn);
   const field = fieldOf(patchwork, boundaries);
   const turnedOver = view.a === 0;
-  const looks = contentOf(field, true);
+  const looksIn = looksOf(field);
+  const looks = looksIn(true);
   const pictures = once(() => picturesOf(field, looks));
-  const shapes = once(() => picturesOf(field, contentOf(field, false)));
+  const shapes = once(() => picturesOf(field, looksIn(false)));
   const natural = once(() => leavesIn(field, NATURAL, looks.content));
   const fewest = once(() => leavesIn(field, FEWEST, looks.content));
 
