@@ -35,7 +35,7 @@ export function contradictsItself(drawing: Drawing): boolean {
  * @returns the sentence for whole patches that cannot all stay whole, and what frees them; every remedy was tried
  */
 export function knotProblem(block: Block, drawing: Drawing, measure: Measure, way: Way): Problem {
-  const sewable = (changed: Drawing): boolean => sewing(changed).way('standard units') !== null;
+  const sewable = (changed: Drawing): boolean => sewing(changed).sewable();
   const plan = (changed: Drawing): Piecing | null => {
     if (contradictsItself(changed)) return null;
     const sew = sewing(changed);

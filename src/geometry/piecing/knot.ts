@@ -40,7 +40,7 @@ export interface Knot {
 
 /** How drawings are tried. */
 export interface Trial {
-  /** Whether a drawing can be sewn. */
+  /** Whether a drawing can be sewn, found out without a plan; where it says yes, there is hardly ever no plan. */
   readonly sewable: (drawing: Drawing) => boolean;
   /** The plan of a drawing whose figures are the price; null where it cannot be sewn. */
   readonly plan: (drawing: Drawing) => Piecing | null;
@@ -49,9 +49,9 @@ export interface Trial {
 /** Plans made to find out which patches lock each other, at most; with fewer, more patches are named than need be. */
 const PLANS_FOR_KNOT = 48;
 /** Plans made to free a knot, at most, in a drawing of up to LIGHT patches and cells together; in larger ones fewer, but at least FEW. */
-const PLANS_TO_FREE = 48;
-const LIGHT = 400;
-const FEW = 8;
+const PLANS_TO_FREE = 40;
+const LIGHT = 300;
+const FEW = 6;
 /** Places of one patch that are offered, and ways out in all. */
 const PLACES = 2;
 const OFFERED = 8;
@@ -104,7 +104,9 @@ export function knotIn(drawing: Drawing, { sewable, plan: sew }: Trial): Knot {
   const without = (freed: readonly number[]): readonly number[] => wholes.filter((patch) => !freed.includes(patch));
   const contradictions = brokenWholes(patchwork, boundaries);
   const broken = contradictions.map(({ patch }) => patch);
-  const patches = broken.length > 0 ? broken : lockedIn(drawing, sewable);
+  // Where the quick answer is of another mind about this drawing, the plans themselves are asked.
+  const canBeSewn = broken.length === 0 && sewable(drawing) ? (changed: Drawing): boolean => sew(changed) !== null : sewable;
+  const patches = broken.length > 0 ? broken : lockedIn(drawing, canBeSewn);
 
   const size = drawing.patches.length + (drawing.columns.length - 1) * (drawing.rows.length - 1);
   let left = Math.max(FEW, Math.min(PLANS_TO_FREE, Math.floor((PLANS_TO_FREE * LIGHT) / size)));
@@ -132,8 +134,8 @@ export function knotIn(drawing: Drawing, { sewable, plan: sew }: Trial): Knot {
   }
   if (enough.length === 0) {
     // There are more knots than this one: each gives up a patch.
-    const freed = without(keptWhole(without(broken), (kept) => left-- > 0 && sewable(withWholes(drawing, kept))));
-    offer(freed, sew(withWholes(drawing, without(freed))));
+    const freed = without(keptWhole(without(broken), (kept) => left-- > 0 && canBeSewn(withWholes(drawing, kept))));
+    if (!offer(freed, sew(withWholes(drawing, without(freed))))) offer(wholes, sew(withWholes(drawing, [])));
     const others = freed.filter((patch) => !patches.includes(patch));
     for (const patch of broken.length > 0 ? [] : without(freed).filter((each) => patches.includes(each))) {
       const instead = [patch, ...others].sort((p, q) => p - q);

@@ -61,6 +61,8 @@ function once<T>(make: () => T): () => T {
 export interface Sewing {
   /** Works out one way; null where there is no such way, or (the standard one) where whole patches lock each other. */
   readonly way: (way: Way) => Piecing | null;
+  /** Whether any way is found when only the pieces are counted: quicker than the standard way, and hardly ever of another mind. */
+  readonly sewable: () => boolean;
   /** Which of the drawing's pins cannot be honoured, by index, and why. */
   readonly refused: Pinned['refused'];
 }
@@ -146,7 +148,7 @@ export function sewing(drawing: Drawing): Sewing {
       }
     }
   };
-  return { way, refused };
+  return { way, sewable: once(() => fewestPieces(fewest(), pins) !== null), refused };
 }
 
 /** A text that two assemblies share exactly when they are sewn alike. */
