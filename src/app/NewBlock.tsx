@@ -1,8 +1,10 @@
 import { useState, type ReactNode } from 'react';
 import { blank } from '../block/blank.ts';
 import type { Block, Fabric, LengthUnit } from '../block/block.ts';
+import { countOf } from '../block/cells.ts';
 import { MAX_CELLS, MAX_NAME } from '../block/limits.ts';
-import { parseLength, printLength } from '../measure/lengths.ts';
+import { typedSize } from '../block/typed-size.ts';
+import { printLength } from '../measure/lengths.ts';
 import type { Result } from '../measure/problem.ts';
 import { Sheetlet } from './Sheetlet.tsx';
 
@@ -18,14 +20,12 @@ interface Answers {
 
 /** @returns an empty block as asked for, in the fabrics given; or what is wrong with the answers */
 export function blankFrom(answers: Answers, fabrics: readonly Fabric[]): Result<Block> {
-  const width = parseLength(answers.width);
-  if (!width.ok) return width;
-  const height = parseLength(answers.height);
-  if (!height.ok) return height;
+  // A unit that was typed holds against the one that was chosen.
+  const size = typedSize(answers.width, answers.height, answers.unit);
+  if (!size.ok) return size;
   return blank({
     name: answers.name.trim(),
-    // A unit that was typed holds against the one that was chosen.
-    finished: { width: width.value.value, height: height.value.value, unit: width.value.unit ?? height.value.unit ?? answers.unit },
+    finished: size.value,
     grid: { columns: Number(answers.columns), rows: Number(answers.rows) },
     fabrics,
   });
@@ -38,14 +38,15 @@ export function NewBlock({ like, open, close }: {
   readonly open: (block: Block) => void;
   readonly close: () => void;
 }): ReactNode {
-  const { finished, grid } = like;
+  const { finished } = like;
+  const { columns, rows } = countOf(like.grid);
   const [answers, setAnswers] = useState<Answers>({
     name: 'New block',
     width: printLength(finished.width, finished.unit, 'bare'),
     height: printLength(finished.height, finished.unit, 'bare'),
     unit: finished.unit,
-    columns: String(grid.columns),
-    rows: String(grid.rows),
+    columns: String(columns),
+    rows: String(rows),
   });
   const [problem, setProblem] = useState<string | null>(null);
   const answer = (some: Partial<Answers>): void => setAnswers((now) => ({ ...now, ...some }));

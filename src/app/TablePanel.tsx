@@ -96,7 +96,7 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
 
   return (
     <section className="table" aria-labelledby="table-title">
-      <BlockHead block={block} acts={acts} />
+      <BlockHead block={block} pattern={pattern} acts={acts} />
       <ToolRail tool={now.tool} takeUp={acts.takeUpTool} block={block} symmetry={symmetryOn(now)} takeUpSymmetry={acts.takeUpSymmetry} />
       <div className="table-room">
         <DrawingTable

@@ -17,6 +17,7 @@ import './face/shell.css';
 import './face/table.css';
 import './face/sheet.css';
 import './face/lines.css';
+import './face/grid.css';
 import './face/views.css';
 import './face/shelf.css';
 import './face/past.css';
