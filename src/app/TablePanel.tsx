@@ -10,6 +10,7 @@ import { CLOTH_TOOLS, SEWING_TOOLS, type ToolLine } from '../canvas/tool.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { BlockHead } from './BlockHead.tsx';
 import type { Kept } from './keeping.ts';
+import { useSelection } from './selection/use-selection.ts';
 import { lights, litLine, markLines, threadsOf } from './lights.ts';
 import { pinInWords } from './pin-words.ts';
 import { useStore } from './store.ts';
@@ -22,6 +23,7 @@ import { layUnder, tracingIn, underlay } from './views/underlay.ts';
 import { cutsInCell, useOver } from './views/use-over.ts';
 import { ViewRow } from './views/ViewRow.tsx';
 
+const SelectionBar = lazy(() => import('./selection/SelectionBar.tsx'));
 const PictureFrame = lazy(() => import('./views/PictureFrame.tsx'));
 
 const NOTHING: ReadonlySet<number> = new Set();
@@ -53,6 +55,7 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
   useEffect(() => void layUnder(drawing), [drawing]);
   const [place, setPlace] = useState<Pick<Pointing, 'cell' | 'by'> | null>(null);
   const [said, setSaid] = useState('');
+  const { chosen, handle } = useSelection(now, acts, setSaid);
   const threads = useMemo(() => pattern && threadsOf(pattern), [pattern]);
   const pieces = useMemo(() => (pattern ? pieceInks(pattern, block.grid) : []), [pattern, block.grid]);
   const over = useOver(block, pattern, pieces, letters, seen);
@@ -74,6 +77,13 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
     if (here !== null && place?.by === 'keys') setSaid(here);
   }, [here, place]);
 
+  // While patches are chosen, a fabric that is taken up is theirs.
+  const takeUpFabric = (id: string): void => {
+    if (chosen.indices.size > 0) return handle({ do: 'recolour', fabric: id });
+    acts.takeUpFabric(id);
+    setSaid(nameIn(block, id));
+  };
+
   const deeds: DrawingTableProps['deeds'] = {
     lay: acts.lay,
     foresee: acts.foresee,
@@ -84,10 +94,8 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
     takeUpTool: acts.takeUpTool,
     takeUpSymmetry: acts.takeUpSymmetry,
     say: setSaid,
-    takeUpFabric: (id) => {
-      acts.takeUpFabric(id);
-      setSaid(nameIn(block, id));
-    },
+    takeUpFabric,
+    handle,
     point: (at) => {
       markLines(threads, at ? piecesUnder(pieces, at.places) : []);
       setPlace((known) => (at && known && at.by === known.by && at.cell[0] === known.cell[0] && at.cell[1] === known.cell[1] ? known : at));
@@ -104,6 +112,7 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
           tool={now.tool}
           fabric={now.fabric}
           symmetry={symmetryOn(now)}
+          chosen={chosen}
           over={over}
           hatched={seen.hatches}
           greys={seen.greys}
@@ -119,6 +128,11 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
             <PictureFrame glass={glass} />
           </Suspense>
         )}
+        {now.tool === 'choose' && (
+          <Suspense fallback={null}>
+            <SelectionBar block={block} fabric={now.fabric} chosen={chosen} handle={handle} />
+          </Suspense>
+        )}
         <DrawingInWords id={describedBy} block={block} />
         <p className="unseen" aria-live="polite">
           {said}
@@ -131,7 +145,7 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
         <ViewRow block={block} glass={glass} />
         <TableFoot now={now} words={here ?? KEPT_WORDS[kept]} acts={acts} />
       </div>
-      <SwatchTray block={block} fabric={now.fabric} letters={letters} acts={acts} />
+      <SwatchTray block={block} fabric={now.fabric} letters={letters} acts={chosen.indices.size > 0 ? { ...acts, takeUpFabric } : acts} />
     </section>
   );
 }

@@ -43,6 +43,13 @@ const DRAWINGS: Readonly<Record<Tool, ReactNode>> = {
       <path className="cloth" d="M4 22h4v4H4zM9 4h4v4H9zM24 9h4v4h-4zM19 23h4v4h-4z" />
     </>
   ),
+  choose: (
+    <>
+      <path className="cell" strokeDasharray="3.2 3.09" d="M4 12h14v14H4z" />
+      <path className="cloth" d="M13 5h14v14H13z" />
+      <path className="cell thin" d="M11 8.5h4M11 13h4M25 8.5h4M25 13h4M17 3v4M22 3v4M17 17v4M22 17v4" />
+    </>
+  ),
   fill: (
     <>
       <path className="wash" d="M5 5h22v22H5z" />

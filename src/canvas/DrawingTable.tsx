@@ -4,6 +4,7 @@ import type { Block } from '../block/block.ts';
 import { countOf } from '../block/cells.ts';
 import type { SymmetryName } from '../block/symmetry.ts';
 import { toNumber } from '../measure/rational.ts';
+import type { Chosen } from './draw-selection.ts';
 import type { KnotInk } from './draw-sewing.ts';
 import { createEasel, type Over } from './easel.ts';
 import { createFingers, type Touch } from './fingers.ts';
@@ -30,6 +31,8 @@ export interface DrawingTableProps {
   readonly fabric: string;
   /** Where else is done what the hand does in one place. */
   readonly symmetry: SymmetryName;
+  /** The patches that are chosen. */
+  readonly chosen: Chosen;
   /** What is drawn over the cloth. */
   readonly over: Over;
   /** Whether every fabric is shown hatched in its own way, and whether in the grey of its value. */
@@ -53,7 +56,7 @@ const KEY_PUSH = 60;
 
 /** The drawing table: the block on its grid, painted by pointer or by keys. */
 export function DrawingTable(props: DrawingTableProps): ReactNode {
-  const { block: drawn, tool, fabric, symmetry, over, hatched, greys, tracing, glass, lit, knot, describedBy, deeds } = props;
+  const { block: drawn, tool, fabric, symmetry, chosen, over, hatched, greys, tracing, glass, lit, knot, describedBy, deeds } = props;
   const greyed = useMemo(() => (greys ? inGreys(drawn.fabrics) : drawn.fabrics), [greys, drawn.fabrics]);
   const block = useMemo(() => (greyed === drawn.fabrics ? drawn : { ...drawn, fabrics: greyed }), [drawn, greyed]);
   const element = useRef<HTMLDivElement>(null);
@@ -70,8 +73,8 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
   const litPieces = useMemo(() => over.pieces.filter(({ id }) => lit.has(id)), [over.pieces, lit]);
 
   // What the hand sees: always the latest.
-  const now = useRef({ block, tool, fabric, symmetry, view, deeds });
-  now.current = { block, tool, fabric, symmetry, view, deeds };
+  const now = useRef({ block, tool, fabric, symmetry, chosen, view, deeds });
+  now.current = { block, tool, fabric, symmetry, chosen, view, deeds };
   const reveal = (column: number, row: number): void => {
     const { cells, columns, rows } = now.current.view;
     const share = (lines: readonly number[], line: number, units: number): number => lines[line]! / cells.denominator / units;
@@ -91,6 +94,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
         divide: (lines) => now.current.deeds.divide(lines),
         keepWhole: (at) => now.current.deeds.keepWhole(at),
         pin: (pin, places) => now.current.deeds.pin(pin, places),
+        handle: (handling) => now.current.deeds.handle(handling),
         takeUpFabric: (id) => now.current.deeds.takeUpFabric(id),
         takeUpTool: (taken) => now.current.deeds.takeUpTool(taken),
         takeUpSymmetry: (taken) => now.current.deeds.takeUpSymmetry(taken),
@@ -118,7 +122,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
   useLayoutEffect(() => easel.layOver(over), [easel, over]);
   useLayoutEffect(() => easel.showKnot(knot), [easel, knot]);
   useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
-  useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, symmetry, block]);
+  useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, symmetry, chosen, block]);
   useLayoutEffect(() => {
     if (element.current) easel.dress(inkColorsOf(element.current), getComputedStyle(element.current).fontFamily);
   }, [easel, dark]);
@@ -186,6 +190,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
       aria-describedby={describedBy}
       data-lit={litPieces.length}
       data-patches={block.patches.length}
+      data-chosen={chosen.indices.size}
       data-knot={knot.map(({ number }) => number).join(' ')}
       data-grid={`${block.grid.columns} ${block.grid.rows}`}
       data-view={`${view.left} ${view.top} ${view.width} ${view.height}`}

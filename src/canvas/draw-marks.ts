@@ -1,4 +1,5 @@
 import type { Axes } from '../block/symmetry.ts';
+import { drawSelection, type SelectionInk } from './draw-selection.ts';
 import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
@@ -21,11 +22,15 @@ export interface Marks {
   readonly echoes: readonly GridOutline[];
   /** What the symmetry mirrors in and turns about; null where there is none. */
   readonly axes: Axes | null;
+  /** The patches that are chosen, and what is being done to choose or carry them. */
+  readonly selection: SelectionInk | null;
   /** Pieces lit up from the pattern sheet. */
   readonly lit: readonly PieceInk[];
 }
 
-export const NO_MARKS: Marks = { ghost: null, basting: null, cursor: null, corners: [], next: null, echoes: [], axes: null, lit: [] };
+export const NO_MARKS: Marks = {
+  ghost: null, basting: null, cursor: null, corners: [], next: null, echoes: [], axes: null, selection: null, lit: [],
+};
 
 function trace(pen: Pen, view: View, outline: GridOutline): void {
   outline.forEach(([x, y], i) => {
@@ -66,6 +71,7 @@ function drawLit(pen: Pen, view: View, ink: InkColors, lit: readonly PieceInk[])
 export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): void {
   drawLit(pen, view, ink, marks.lit);
   if (marks.axes) drawAxes(pen, view, ink, marks.axes);
+  if (marks.selection) drawSelection(pen, view, ink, marks.selection);
   if (marks.ghost) {
     pen.beginPath();
     for (const outline of marks.ghost.outlines) trace(pen, view, outline);

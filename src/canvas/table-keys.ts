@@ -2,7 +2,7 @@ import { TOOLS, type Tool } from './tool.ts';
 
 /** What a key asks of the drawing table. */
 export type TableVerb =
-  | { readonly verb: 'move'; readonly dx: number; readonly dy: number }
+  | { readonly verb: 'move'; readonly dx: number; readonly dy: number; readonly half?: boolean }
   | { readonly verb: 'edge'; readonly dx: number; readonly dy: number }
   | { readonly verb: 'use' }
   | { readonly verb: 'close' }
@@ -27,7 +27,7 @@ export function tableVerb(event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKe
   if (event.ctrlKey || event.metaKey || event.altKey) return null;
   const { key } = event;
   const arrow = ARROWS[key];
-  if (arrow) return { verb: 'move', dx: arrow[0], dy: arrow[1] };
+  if (arrow) return { verb: 'move', dx: arrow[0], dy: arrow[1], half: event.shiftKey };
   const edge = EDGES[key];
   if (edge) return { verb: 'edge', dx: edge[0], dy: edge[1] };
   if (key === ' ') return { verb: 'use' };

@@ -4,7 +4,7 @@ import type { CellPlace } from './view.ts';
 /** What the hand holds to lay cloth or take it up. */
 export type ClothTool =
   | 'square' | 'half' | 'quarter' | 'rectangle' | 'half rectangle' | 'peak' | 'outline'
-  | 'fill' | 'ground' | 'pick';
+  | 'choose' | 'fill' | 'ground' | 'pick';
 
 /** What the hand holds to say how the block is to be sewn. */
 export type SewingTool = 'seam' | 'whole' | 'unit' | 'last';
@@ -32,6 +32,7 @@ export const SHAPE_TOOLS: readonly ToolLine<ClothTool>[] = [
 
 /** What is done with cloth that lies there. */
 export const CHANGING_TOOLS: readonly ToolLine<ClothTool>[] = [
+  { tool: 'choose', key: 'C', name: 'Choose', does: 'Takes patches in the hand, to move, turn, mirror or copy them' },
   { tool: 'fill', key: 'F', name: 'Fill', does: 'Changes the fabric of the area you point at, as far as its seams; with Shift, of that one patch' },
   { tool: 'ground', key: 'G', name: 'Ground', does: 'Takes cells back to the ground' },
   { tool: 'pick', key: 'P', name: 'Pick up', does: 'Takes up the fabric you point at' },
@@ -59,7 +60,7 @@ export const SIDES: readonly [Side, Side, Side, Side] = ['top', 'right', 'bottom
 /** Tools that mean a corner of a cell. */
 const MEANT_BY_CORNERS: ReadonlySet<Tool> = new Set<Tool>(['half', 'half rectangle']);
 /** Tools that mean a quarter of a cell, or the side it lies at. */
-const MEANT_BY_SIDES: ReadonlySet<Tool> = new Set<Tool>(['quarter', 'peak', 'fill', 'pick', 'whole', 'last']);
+const MEANT_BY_SIDES: ReadonlySet<Tool> = new Set<Tool>(['quarter', 'peak', 'choose', 'fill', 'pick', 'whole', 'last']);
 
 /** @returns how a tool would lie if it were used at a place of its cell */
 export function turnAt(tool: Tool, { u, v }: Pick<CellPlace, 'u' | 'v'>): Turn {

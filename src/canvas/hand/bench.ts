@@ -3,10 +3,12 @@ import type { Stroke } from '../../block/painting.ts';
 import type { SymmetryName } from '../../block/symmetry.ts';
 import type { Pin } from '../../geometry/patchwork/drawing.ts';
 import type { Point } from '../../geometry/point.ts';
+import type { Chosen } from '../draw-selection.ts';
 import type { GridPoint } from '../gesture.ts';
 import type { Cell } from '../stride.ts';
 import type { Tool } from '../tool.ts';
 import type { View } from '../view.ts';
+import type { Handling } from './selecting.ts';
 
 /** What the hand works on and with, as it stands now. */
 export interface Bench {
@@ -17,6 +19,8 @@ export interface Bench {
   readonly fabric: string;
   /** Where else is done what is done in one place; one that the block allows. */
   readonly symmetry: SymmetryName;
+  /** The patches that are chosen. */
+  readonly chosen: Chosen;
 }
 
 /** The place the pointer or the cell cursor is at. */
@@ -44,6 +48,8 @@ export interface Deeds {
   readonly keepWhole: (at: readonly Point[]) => void;
   /** Sets pins along lines or over rectangles, or takes the same ones away where the first of them is set. */
   readonly pin: (pin: Pin['pin'], places: readonly Stroke[]) => void;
+  /** Chooses patches, or does something with those that are chosen. */
+  readonly handle: (handling: Handling) => void;
   readonly takeUpSymmetry: (symmetry: SymmetryName) => void;
   readonly takeUpFabric: (fabric: string) => void;
   readonly takeUpTool: (tool: Tool) => void;

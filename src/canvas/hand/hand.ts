@@ -12,6 +12,7 @@ import { laying } from './laying.ts';
 import { outlining } from './outlining.ts';
 import { repeatedMarks, repeating } from './repeating.ts';
 import { seaming } from './seaming.ts';
+import { selecting } from './selecting.ts';
 import { spanning } from './spanning.ts';
 import { tapping } from './tapping.ts';
 import type { Grip, Use } from './use.ts';
@@ -57,12 +58,15 @@ export function createHand(bench: () => Bench, world: Deeds): Hand {
     fabric: () => (bench().tool === 'ground' ? bench().block.ground : bench().fabric),
   };
   const [lay, span, outline, seam, tap] = [laying(grip), spanning(grip), outlining(grip), seaming(grip), tapping(grip)];
+  const choose = selecting(grip);
   const uses: Readonly<Record<Tool, Use>> = {
     square: lay, half: lay, quarter: lay, ground: lay, rectangle: span, 'half rectangle': span, peak: span, unit: span, outline, seam, fill: tap, pick: tap, whole: tap, last: tap,
+    choose,
   };
   const inUse = (): Use => uses[bench().tool];
 
-  const marks = (): Marks => repeatedMarks(bench(), by === null && !inUse().busy() ? NO_MARKS : { ...NO_MARKS, ...inUse().marks() });
+  const idle = (): boolean => by === null && !inUse().busy() && bench().chosen.indices.size === 0;
+  const marks = (): Marks => repeatedMarks(bench(), idle() ? NO_MARKS : { ...NO_MARKS, ...inUse().marks() });
 
   const pointHere = (): void => {
     const here = cell();
@@ -118,8 +122,9 @@ export function createHand(bench: () => Bench, world: Deeds): Hand {
     by = 'keys';
   };
 
-  const walk = (dx: number, dy: number): void => {
-    const led = inUse().walk(dx, dy);
+  const walk = (dx: number, dy: number, half = false): void => {
+    const led = inUse().walk(dx, dy, half);
+    if (led === 'here') return deeds.redraw();
     if (led) {
       at = led;
       deeds.point({ by: 'keys', cell: cell(), places: [at] });
@@ -138,7 +143,7 @@ export function createHand(bench: () => Bench, world: Deeds): Hand {
     takeToKeys();
     switch (asked.verb) {
       case 'move':
-        return walk(asked.dx, asked.dy);
+        return walk(asked.dx, asked.dy, asked.half === true);
       case 'edge':
         return walk(asked.dx * cells().across.length * 2, asked.dy * cells().down.length * 2);
       case 'use':
@@ -149,11 +154,13 @@ export function createHand(bench: () => Bench, world: Deeds): Hand {
         return deeds.redraw();
       case 'cancel':
         if (inUse().drop()) deeds.say('Dropped.');
+        else inUse().leave();
         return deeds.redraw();
       case 'erase':
         if (!inUse().back()) deeds.lay([strokeInCell(cells(), 'square', cell(), 0)], block.ground);
         return deeds.redraw();
       case 'turn':
+        if (inUse().turn(asked.by)) return deeds.redraw();
         turn = ((turn + asked.by) % 4) as Turn;
         deeds.say(turnName(tool, turn) || 'This tool does not turn.');
         return deeds.redraw();

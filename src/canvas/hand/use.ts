@@ -41,10 +41,14 @@ export interface Use {
   readonly close: () => void;
   /** Delete: takes back the last step of what was begun. @returns false where nothing was */
   readonly back: () => boolean;
-  /** An arrow key. @returns where it leads, null for the next cell */
-  readonly walk: (dx: number, dy: number) => GridPoint | null;
+  /** An arrow key, `half` with Shift. @returns where it leads, null for the next cell, 'here' where it did something else */
+  readonly walk: (dx: number, dy: number, half: boolean) => GridPoint | 'here' | null;
   /** Drops what was begun. @returns whether something was */
   readonly drop: () => boolean;
+  /** T: turns what the hand holds but the tool itself. @returns false where it holds nothing */
+  readonly turn: (quarters: 1 | 3) => boolean;
+  /** Escape where nothing was begun. */
+  readonly leave: () => void;
 }
 
 const nothing = (): void => undefined;
@@ -58,4 +62,6 @@ export const AT_ONCE: Omit<Use, 'marks' | 'press' | 'use' | 'close'> = {
   back: () => false,
   walk: () => null,
   drop: () => false,
+  turn: () => false,
+  leave: nothing,
 };
