@@ -4,7 +4,7 @@ import type { Rational } from '../measure/rational.ts';
 import type { Block, DrawnSeam, LatticePoint, Patch } from './block.ts';
 import { leastCommonMultiple, onLattice } from './lattice.ts';
 import { MAX_PATCHES, MAX_STEPS } from './limits.ts';
-import type { Bounds, Outline } from './outline.ts';
+import { boundsOf, boundsOverlap, type Bounds, type Outline } from './outline.ts';
 import { doubleAreaOf, regionOf, without, type Region } from './overlay.ts';
 import { refused, tooManyPatches } from './problems.ts';
 
@@ -114,6 +114,7 @@ function around({ left, top, right, bottom }: Bounds, width: number, height: num
 /** @returns what of an outline lies inside: the outline itself where all of it does */
 function partsOf(points: Outline, bounds: Bounds, outside: readonly Region[]): readonly Outline[] {
   if (points.every((point) => holds(bounds, point))) return [points];
+  if (!boundsOverlap(boundsOf(points), bounds)) return [];
   const whole = [regionOf(points)];
   const rest = without(whole, outside);
   if (rest === null) return [];

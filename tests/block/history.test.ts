@@ -4,6 +4,7 @@ import type { Block } from '../../src/block/block.ts';
 import { applyChange, changeBetween, inverse } from '../../src/block/change.ts';
 import { deleteFabric, recolourFabric } from '../../src/block/fabrics.ts';
 import { begin, begun, commit, redo, undo, type Work } from '../../src/block/history.ts';
+import { resizeCell, splitCell } from '../../src/block/lines.ts';
 import { paint } from '../../src/block/painting.ts';
 import { cell, halfCell, quarterCell } from '../../src/block/patch-shapes.ts';
 import { removePatch, toggleWhole } from '../../src/block/patches.ts';
@@ -32,6 +33,14 @@ const verb: fc.Arbitrary<Verb> = fc.oneof(
     (now) => must(togglePin(now, { pin: 'sewn last', from: [0, 1], to: [4, 1] }, 1)),
     (now) => must(togglePin(now, { pin: 'one unit', from: [0, 0], to: [3, 2] }, 2)),
     (now) => must(regrid(now, { columns: 4, rows: 4 })).block,
+    (now) => {
+      const split = splitCell(now, 'columns', 1, { n: 1, d: 2 });
+      return split.ok ? split.value : now;
+    },
+    (now) => {
+      const moved = resizeCell(now, 'rows', 0, { n: 5, d: 4 }, 'moves along');
+      return moved.ok ? moved.value : now;
+    },
     (now) => must(resize(now, { width: { n: 9, d: 1 }, height: { n: 9, d: 1 }, unit: 'cm' })),
     (now) => must(recolourFabric(now, now.ground, '#123456')),
     (now) => {
