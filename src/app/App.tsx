@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import { fabricLetters } from '../canvas/fabric-letters.ts';
 import type { Autosave } from '../files/autosave.ts';
+import type { Remedy } from '../measure/problem.ts';
 import { Alert } from './Alert.tsx';
 import { filingOf } from './filing.ts';
 import type { Keeping } from './keeping.ts';
@@ -17,6 +18,7 @@ import { usePageKeys } from './use-page-keys.ts';
 import { takePicture } from './views/underlay.ts';
 
 const NO_KNOT: readonly number[] = [];
+const NO_REMEDIES: readonly Remedy[] = [];
 
 /** The whole screen: the drawing table, and the pattern sheet beside it. */
 export function App({ table, acts, desk, keeping, place }: {
@@ -68,7 +70,7 @@ export function App({ table, acts, desk, keeping, place }: {
       <TopBar filing={filing} ask={setSheet} opener={opener} />
       <Alert sentence={now.alert} dismiss={() => acts.alarm(null)} />
       <main className="desk">
-        <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} knot={(!working && problem?.patches) || NO_KNOT} kept={keptState} drawing={drawing} />
+        <TablePanel now={now} acts={acts} letters={letters} pattern={working ? null : pattern} knot={(!working && problem?.patches) || NO_KNOT} remedies={(!working && problem?.remedies) || NO_REMEDIES} kept={keptState} drawing={drawing} />
         <PatternSheet
           block={block}
           drawn={drawn}

@@ -7,11 +7,12 @@ import type { Pointing } from '../canvas/hand/bench.ts';
 import { piecesUnder, pieceInks } from '../canvas/piece-ink.ts';
 import type { Block, LatticePoint } from '../block/block.ts';
 import { CLOTH_TOOLS, SEWING_TOOLS, type ToolLine } from '../canvas/tool.ts';
+import type { Remedy } from '../measure/problem.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { BlockHead } from './BlockHead.tsx';
 import type { Kept } from './keeping.ts';
 import { useSelection } from './selection/use-selection.ts';
-import { lights, litLine, markLines, threadsOf } from './lights.ts';
+import { lights, litLine, markLines, placesOf, threadsOf } from './lights.ts';
 import { pinInWords } from './pin-words.ts';
 import { useStore } from './store.ts';
 import { SwatchTray } from './SwatchTray.tsx';
@@ -34,7 +35,7 @@ const KEPT_WORDS: Readonly<Record<Kept['state'], string>> = {
 };
 
 /** The drawing table with everything the hand needs round it. */
-export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }: {
+export function TablePanel({ now, acts, letters, pattern, knot, remedies, kept, drawing }: {
   readonly now: Table;
   readonly acts: Acts;
   readonly letters: ReadonlyMap<string, string>;
@@ -42,6 +43,8 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
   readonly pattern: Pattern | null;
   /** Indices of the patches that lock each other in this very drawing. */
   readonly knot: readonly number[];
+  /** What would free them. */
+  readonly remedies: readonly Remedy[];
   readonly kept: Kept['state'];
   /** Id that the drawing is kept under. */
   readonly drawing: string;
@@ -61,6 +64,7 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
   const over = useOver(block, pattern, pieces, letters, seen);
   const knotted = useMemo(() => knotInks(block, knot), [block, knot]);
   const line = useStore(lights, litLine);
+  const places = useMemo(() => placesOf(line, pattern, remedies, block.grid), [line, pattern, remedies, block.grid]);
   const lit = (line !== null && threads?.piecesOf.get(line)) || NOTHING;
 
   const [column, row] = place?.cell ?? [0, 0];
@@ -119,6 +123,7 @@ export function TablePanel({ now, acts, letters, pattern, knot, kept, drawing }:
           tracing={tracing}
           glass={glass}
           lit={lit}
+          places={places}
           knot={knotted}
           describedBy={describedBy}
           deeds={deeds}

@@ -8,6 +8,7 @@ import type { Chosen } from './draw-selection.ts';
 import type { KnotInk } from './draw-sewing.ts';
 import { createEasel, type Over } from './easel.ts';
 import { createFingers, type Touch } from './fingers.ts';
+import type { GridOutline } from './gesture.ts';
 import type { Glass } from './glass.ts';
 import type { Deeds } from './hand/bench.ts';
 import { createHand } from './hand/hand.ts';
@@ -43,6 +44,8 @@ export interface DrawingTableProps {
   readonly glass: Glass;
   /** Ids of the pieces to light up. */
   readonly lit: ReadonlySet<number>;
+  /** Places to light up, in grid units: the two ends of a seam, or a corner. */
+  readonly places: readonly GridOutline[];
   /** Patches that lock each other. */
   readonly knot: readonly KnotInk[];
   /** Id of the element that describes the drawing in words. */
@@ -56,7 +59,7 @@ const KEY_PUSH = 60;
 
 /** The drawing table: the block on its grid, painted by pointer or by keys. */
 export function DrawingTable(props: DrawingTableProps): ReactNode {
-  const { block: drawn, tool, fabric, symmetry, chosen, over, hatched, greys, tracing, glass, lit, knot, describedBy, deeds } = props;
+  const { block: drawn, tool, fabric, symmetry, chosen, over, hatched, greys, tracing, glass, lit, places, knot, describedBy, deeds } = props;
   const greyed = useMemo(() => (greys ? inGreys(drawn.fabrics) : drawn.fabrics), [greys, drawn.fabrics]);
   const block = useMemo(() => (greyed === drawn.fabrics ? drawn : { ...drawn, fabrics: greyed }), [drawn, greyed]);
   const element = useRef<HTMLDivElement>(null);
@@ -121,7 +124,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
   useLayoutEffect(() => easel.show({ block, view, ratio: room.ratio, tapeText }), [easel, block, view, room.ratio, tapeText]);
   useLayoutEffect(() => easel.layOver(over), [easel, over]);
   useLayoutEffect(() => easel.showKnot(knot), [easel, knot]);
-  useLayoutEffect(() => easel.light(litPieces), [easel, litPieces]);
+  useLayoutEffect(() => easel.light(litPieces, places), [easel, litPieces, places]);
   useLayoutEffect(() => easel.mark(hand.marks()), [easel, hand, tool, fabric, symmetry, chosen, block]);
   useLayoutEffect(() => {
     if (element.current) easel.dress(inkColorsOf(element.current), getComputedStyle(element.current).fontFamily);
@@ -189,6 +192,9 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
       aria-label={`${block.name}, ${count.columns} by ${count.rows} cells`}
       aria-describedby={describedBy}
       data-lit={litPieces.length}
+      data-places={places.length}
+      data-divisions={over.sewn.divisions.length}
+      data-refused={[...over.sewn.refused].map((pin) => pin + 1).join(' ')}
       data-patches={block.patches.length}
       data-chosen={chosen.indices.size}
       data-knot={knot.map(({ number }) => number).join(' ')}

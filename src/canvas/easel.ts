@@ -5,9 +5,9 @@ import { printLength } from '../measure/lengths.ts';
 import { createClothBitmap, type ClothStyle } from './cloth-bitmap.ts';
 import { clipToWindow, drawCloth, drawGrid, drawSeams, drawTape, type TapeMark } from './draw-grid.ts';
 import { drawEdges, drawLabels, drawPieceSeams, drawUnits } from './draw-over.ts';
-import { drawKnot, drawPins, drawWholes, type KnotInk } from './draw-sewing.ts';
+import { drawDivisions, drawKnot, drawPins, drawPlaces, drawWholes, NOTHING_SEWN, type KnotInk, type SewnInk } from './draw-sewing.ts';
 import { drawMarks, NO_MARKS, type Marks } from './draw-marks.ts';
-import type { GridPoint } from './gesture.ts';
+import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import { hatchingOf } from './hatching.ts';
 import type { SizeInk, UnitInk } from './over-ink.ts';
@@ -44,10 +44,12 @@ export interface Over {
   readonly letters: ReadonlyMap<string, string> | null;
   /** How large the pieces are cut, by their ids; null to leave it off. */
   readonly sizes: ReadonlyMap<number, SizeInk> | null;
+  /** What the pattern makes of what the drawing asks for. */
+  readonly sewn: SewnInk;
 }
 
 /** Nothing but the grid. */
-export const PLAIN: Over = { pieces: [], grid: true, edges: false, seams: false, units: [], letters: null, sizes: null };
+export const PLAIN: Over = { pieces: [], grid: true, edges: false, seams: false, units: [], letters: null, sizes: null, sewn: NOTHING_SEWN };
 
 /**
  * Draws the layers, each only when something on it has changed: the cloth when the drawing changes, the sweep while one is drawn,
@@ -64,7 +66,8 @@ export interface Easel {
   readonly trace: (tracing: Tracing | null) => void;
   /** Shows the patches that lock each other. */
   readonly showKnot: (knot: readonly KnotInk[]) => void;
-  readonly light: (pieces: readonly PieceInk[]) => void;
+  /** Lights pieces, and the places, in grid units, that a line of the sheet points at. */
+  readonly light: (pieces: readonly PieceInk[], places: readonly GridOutline[]) => void;
   readonly mark: (marks: Marks) => void;
   readonly sweep: (added: readonly Stroke[] | null, fabric: string) => void;
   readonly dress: (ink: InkColors, fontFamily: string) => void;
@@ -89,6 +92,7 @@ export function createEasel(): Easel {
   let canvas: Canvas | null = null;
   let marks: Marks = NO_MARKS;
   let lit: readonly PieceInk[] = [];
+  let places: readonly GridOutline[] = [];
   let over = PLAIN;
   let tracing: Tracing | null = null;
   let hatched = false;
@@ -147,12 +151,13 @@ export function createEasel(): Easel {
         if (over.grid) drawGrid(pen, view);
         if (over.edges) drawEdges(pen, view, block);
         if (over.seams) drawPieceSeams(pen, view, over.pieces);
+        drawDivisions(pen, view, colors, over.sewn.divisions);
         drawWholes(pen, view, colors, block);
         drawSeams(pen, view, colors, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
         const tags = drawUnits(pen, view, colors, over.units, font);
         if (over.letters || over.sizes) drawLabels(pen, view, over.pieces, over.letters, over.sizes, font, tags);
         drawKnot(pen, view, colors, knot, font);
-        drawPins(pen, view, colors, block, font);
+        drawPins(pen, view, colors, block, font, over.sewn.refused);
       });
       const label = ({ at, length }: RulerMark): TapeMark => ({ at, label: printLength(length, finished.unit, 'bare') });
       const along = rulerMarks(finished.width, grid.columns, grid.across, view.width, APART_ALONG * canvas.tapeText).map(label);
@@ -163,7 +168,10 @@ export function createEasel(): Easel {
       if (!canvas || !ink || canvas.view.width === 0) return;
       const { view } = canvas;
       const colors = ink;
-      inWindow(pen, view, () => drawMarks(pen, view, colors, { ...marks, lit }));
+      inWindow(pen, view, () => {
+        drawMarks(pen, view, colors, { ...marks, lit });
+        drawPlaces(pen, view, colors, places);
+      });
     },
   };
 
@@ -190,9 +198,9 @@ export function createEasel(): Easel {
     layOver: (next) => {
       const before = over;
       over = next;
-      const shows = ({ grid, edges, seams, units, letters, sizes }: Over): string =>
-        `${grid} ${edges} ${seams} ${units.length > 0} ${letters !== null} ${sizes !== null}`;
-      const usesPieces = (each: Over): boolean => each.seams || each.units.length > 0 || each.letters !== null || each.sizes !== null;
+      const shows = ({ grid, edges, seams, units, letters, sizes, sewn }: Over): string =>
+        `${grid} ${edges} ${seams} ${units.length > 0} ${letters !== null} ${sizes !== null} ${sewn.divisions.length} ${[...sewn.refused]}`;
+      const usesPieces = (each: Over): boolean => each.seams || each.units.length > 0 || each.letters !== null || each.sizes !== null || each.sewn.divisions.length > 0;
       if (shows(before) !== shows(next) || usesPieces(next)) draw('grid');
     },
     hatch: (next) => {
@@ -212,8 +220,8 @@ export function createEasel(): Easel {
       knot = nextKnot;
       draw('grid');
     },
-    light: (nextLit) => {
-      lit = nextLit;
+    light: (nextLit, nextPlaces) => {
+      [lit, places] = [nextLit, nextPlaces];
       draw('marks');
     },
     mark: (nextMarks) => {

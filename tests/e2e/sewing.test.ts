@@ -142,7 +142,9 @@ describe('pins on the sheet', () => {
       expect.stringMatching(/^Sewn last between columns 2 and 3Not honoured: it cuts into the unit of an earlier pin/),
     ]);
     expect(await sheet(page).getByRole('heading', { name: 'Before you cut' }).count()).toBe(0);
+    await eventually(() => table(page).getAttribute('data-refused')).toBe('2');
     await sheet(page).getByRole('button', { name: 'Remove pin 1' }).click();
+    await eventually(() => table(page).getAttribute('data-refused')).toBe('');
     await eventually(() => pins(page)).toEqual(['Sewn last between columns 2 and 3']);
     await sheetIsCurrent(page);
     const last = sheet(page).locator('.steps > li').last();
@@ -153,20 +155,62 @@ describe('pins on the sheet', () => {
 });
 
 describe('whole patches that lock each other', () => {
-  test('are named, shown on the sheet and on the table, and freed by letting one be divided', async ({ page }) => {
+  const remedies = (page: Page): Locator => sheet(page).locator('.remedy');
+
+  test('are named, shown on the sheet and on the table, and freed by the cheapest of what was tried', async ({ page }) => {
     await openBlock(page, { cells: 5, patches: LOCKED });
     const said = sheet(page).getByRole('alert');
     await eventually(() => said.textContent()).toContain('must all stay whole and lock each other');
-    expect(await table(page).getAttribute('data-knot')).toBe('2 3 7 8');
+    await eventually(() => table(page).getAttribute('data-knot')).toBe('2 3 7 8');
     expect(await sheet(page).locator('.knot-patch').count()).toBe(4);
     expect(await table(page).getAttribute('data-patches')).toBe('8');
-    await sheet(page).getByRole('button', { name: 'Let patch 7 be divided' }).click();
+    const offered = await remedies(page).allTextContents();
+    expect(offered.length).toBeGreaterThan(2);
+    // "… : 7 pieces, 6 seams …": the cheapest first, and set in by hand as the last resort.
+    const prices = offered.slice(0, -1).map((text) => Number(/: (\d+) pieces, \d+ seams/.exec(text)![1]));
+    expect(prices).toEqual(prices.toSorted((one, other) => one - other));
+    expect(offered.at(-1)).toMatch(/^As a last resort, by hand: .*no steps for set-in seams\./);
+    const act = remedies(page).first().getByRole('button');
+    await act.focus();
+    await eventually(() => sheet(page).locator('.knot-place').count()).toBeGreaterThan(0);
+    await act.click();
     await eventually(() => page.locator('[data-proof]').getAttribute('data-proof')).toBe('holds');
+    await sheetIsCurrent(page);
     expect(await said.count()).toBe(0);
+    expect(await sheet(page).locator('.figures').textContent()).toContain(`${prices[0]} pieces`);
     expect(await table(page).getAttribute('data-knot')).toBe('');
-    expect(await table(page).getAttribute('data-patches')).toBe('8');
     await undo(page).click();
     await eventually(() => table(page).getAttribute('data-knot')).toBe('2 3 7 8');
+    await eventually(() => remedies(page).allTextContents()).toEqual(offered);
+  });
+
+  test('are divided in two where it says so, both parts whole', async ({ page }) => {
+    await openBlock(page, { cells: 5, patches: LOCKED });
+    await eventually(() => remedies(page).count()).toBeGreaterThan(2);
+    await sheet(page).getByRole('button', { name: /^Divide patch 8 in two/ }).first().click();
+    await eventually(() => page.locator('[data-proof]').getAttribute('data-proof')).toBe('holds');
+    expect(await table(page).getAttribute('data-patches')).toBe('9');
+    expect((await asked(page)).filter((words) => words.endsWith('kept whole.'))).toHaveLength(5);
+  });
+});
+
+describe('seams through one fabric', () => {
+  test('are listed with their price, and light up on the table', async ({ page }) => {
+    await openBlock(page, { cells: 4, patches: [{ fabric: 'lamp', points: rectangle(1, 1, 3, 3) }] });
+    await sheetIsCurrent(page);
+    const divisions = sheet(page).getByRole('region', { name: 'Seams through one fabric' });
+    await eventually(() => divisions.textContent()).toContain('3 pieces and as many seams more than there are areas drawn');
+    const lines = divisions.locator('.division');
+    if (!(await lines.first().isVisible())) await divisions.locator('summary').click();
+    for (const text of await lines.allTextContents()) expect(text).toMatch(/^\+\dThe seam at \d+ in\. (across|down) runs through .+ from .+\.$/);
+    expect(await table(page).getAttribute('data-lit')).toBe('0');
+    await lines.first().getByRole('button').focus();
+    await eventually(() => table(page).getAttribute('data-lit')).not.toBe('0');
+    await eventually(() => table(page).getAttribute('data-places')).not.toBe('0');
+    // All of them show while the list is unfolded.
+    await eventually(() => table(page).getAttribute('data-divisions')).toBe('4');
+    await divisions.locator('summary').click();
+    await eventually(() => table(page).getAttribute('data-divisions')).toBe('0');
   });
 });
 

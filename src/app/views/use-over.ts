@@ -3,11 +3,14 @@ import type { Block } from '../../block/block.ts';
 import { cellsOf } from '../../block/cells.ts';
 import { QUARTER_MIDDLES } from '../../canvas/cell-fabrics.ts';
 import type { Over } from '../../canvas/easel.ts';
+import { sewnInk } from '../../canvas/draw-sewing.ts';
 import { sizeInks, sizesInWords, unitInks } from '../../canvas/over-ink.ts';
 import { piecesUnder, type PieceInk } from '../../canvas/piece-ink.ts';
 import type { Cell } from '../../canvas/stride.ts';
 import { gridPointIn } from '../../canvas/view.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
+import { lights } from '../lights.ts';
+import { useStore } from '../store.ts';
 import type { Shown } from './shown.ts';
 
 /**
@@ -18,9 +21,12 @@ export function useOver(block: Block, pattern: Pattern | null, pieces: readonly 
   const { grid } = block;
   const units = useMemo(() => (shown.units && pattern ? unitInks(pattern, grid) : []), [shown.units, pattern, grid]);
   const sizes = useMemo(() => (shown.sizes && pattern ? sizeInks(pattern) : null), [shown.sizes, pattern]);
+  const unfolded = useStore(lights, ({ divisions }) => divisions);
+  const divided = shown.seams || unfolded;
+  const sewn = useMemo(() => sewnInk(pattern, grid, divided), [pattern, grid, divided]);
   return useMemo(
-    () => ({ pieces, grid: shown.grid, edges: shown.edges, seams: shown.seams, units, sizes, letters: shown.letters ? letters : null }),
-    [pieces, shown.grid, shown.edges, shown.seams, shown.letters, units, sizes, letters],
+    () => ({ pieces, grid: shown.grid, edges: shown.edges, seams: shown.seams, units, sizes, letters: shown.letters ? letters : null, sewn }),
+    [pieces, shown.grid, shown.edges, shown.seams, shown.letters, units, sizes, letters, sewn],
   );
 }
 
