@@ -10,7 +10,9 @@ const SHOWN = 3;
 
 /** Where seams run through one fabric, and what that costs. */
 export function Divisions({ pattern: { divisions } }: { readonly pattern: Pattern }): ReactNode {
-  const [open, setOpen] = useState(divisions.length <= SHOWN);
+  // What she folded or unfolded herself stays so.
+  const [asked, setAsked] = useState<boolean | null>(null);
+  const open = asked ?? divisions.length <= SHOWN;
   useEffect(() => {
     showDivisions(open);
     return () => showDivisions(false);
@@ -23,8 +25,15 @@ export function Divisions({ pattern: { divisions } }: { readonly pattern: Patter
       <p className="quiet">
         {more} {more === 1 ? 'piece' : 'pieces'} and as many seams more than there are areas drawn, for the sake of straight seams and equal units.
       </p>
-      <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>Where they run</summary>
+      <details open={open}>
+        <summary
+          onClick={(event) => {
+            event.preventDefault();
+            setAsked(!open);
+          }}
+        >
+          Where they run
+        </summary>
         <ul>
           {divisions.map(({ says, more: here }, i) => (
             <Line key={i} name={`division ${i}`} className="division">
