@@ -15,7 +15,6 @@ export type Shape =
 export function shapeOf(outline: readonly Point[]): Shape {
   const n = outline.length;
   const edges = outline.map((p, i) => lineThrough(p, outline[(i + 1) % n]!));
-  const level = (e: Line): boolean => e.a === 0 || e.b === 0;
   const square = edges.map((e, i) => {
     const before = edges[(i + n - 1) % n]!;
     return signOfProducts(before.a, e.a, before.b, e.b, 0, 0) === 0;
@@ -35,16 +34,25 @@ export function shapeOf(outline: readonly Point[]): Shape {
   return { shape: 'other' };
 }
 
+const level = (e: Line): boolean => e.a === 0 || e.b === 0;
+
 /** @returns whether two points are equally far from a third, exactly */
 export function sameLength(from: Point, p: Point, q: Point): boolean {
-  const squared = (to: Point): readonly [bigint, bigint] => {
-    const dx = BigInt(to.x) * BigInt(from.w) - BigInt(from.x) * BigInt(to.w);
-    const dy = BigInt(to.y) * BigInt(from.w) - BigInt(from.y) * BigInt(to.w);
-    return [dx * dx + dy * dy, BigInt(to.w)];
-  };
-  const [a, u] = squared(p);
-  const [b, v] = squared(q);
+  if (from.w === 1 && p.w === 1 && q.w === 1) {
+    const [a, b, c, d] = [p.x - from.x, p.y - from.y, q.x - from.x, q.y - from.y];
+    const [one, other] = [a * a + b * b, c * c + d * d];
+    if (one <= Number.MAX_SAFE_INTEGER && other <= Number.MAX_SAFE_INTEGER) return one === other;
+  }
+  const [a, u] = squaredDistance(from, p);
+  const [b, v] = squaredDistance(from, q);
   return a * v * v === b * u * u;
+}
+
+/** @returns the square of the distance of two points, as n/d² */
+function squaredDistance(from: Point, to: Point): readonly [bigint, bigint] {
+  const dx = BigInt(to.x) * BigInt(from.w) - BigInt(from.x) * BigInt(to.w);
+  const dy = BigInt(to.y) * BigInt(from.w) - BigInt(from.y) * BigInt(to.w);
+  return [dx * dx + dy * dy, BigInt(to.w)];
 }
 
 /** @returns whether a piece of this outline needs a printed template */

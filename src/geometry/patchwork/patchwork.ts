@@ -183,6 +183,8 @@ const wholePart = (n: number, d: number): number => (n - (n % d)) / d;
 /** @returns the largest whole number < n/d for n, d ≥ 0 */
 const lastBefore = (n: number, d: number): number => (n % d === 0 ? n / d - 1 : wholePart(n, d));
 
+const paneAt = (edges: readonly number[], value: number): number => Math.min(edges.length - 2, paneIndex(edges, value));
+
 /** @returns the columns and rows of panes that the box of these points reaches into, as [first, last] indices */
 export function panesUnder(
   patchwork: Patchwork,
@@ -195,10 +197,10 @@ export function panesUnder(
     x1 = Math.max(x1, lastBefore(p.x, p.w));
     y1 = Math.max(y1, lastBefore(p.y, p.w));
   }
-  const last = (edges: readonly number[], v: number): number => Math.min(edges.length - 2, paneIndex(edges, v));
+  const { columns, rows } = patchwork;
   return {
-    columns: [last(patchwork.columns, Math.max(0, x0)), last(patchwork.columns, x1)],
-    rows: [last(patchwork.rows, Math.max(0, y0)), last(patchwork.rows, y1)],
+    columns: [paneAt(columns, Math.max(0, x0)), paneAt(columns, x1)],
+    rows: [paneAt(rows, Math.max(0, y0)), paneAt(rows, y1)],
   };
 }
 

@@ -45,26 +45,25 @@ export function recognise(rect: Rect, inside: readonly Stretch[]): Recognised | 
     [tr, bl],
   ];
   const full = diagonals.filter(([p, q]) => has(p, q));
-  const line = (p: Point, q: Point): Line => lineThrough(p, q);
 
   if (full.length === 1 && inside.length === 1) {
-    return { kind: w === h ? 'half-square triangle' : 'half-rectangle triangle', lines: [line(...full[0]!)], corners: 0 };
+    return { kind: w === h ? 'half-square triangle' : 'half-rectangle triangle', lines: [lineThrough(...full[0]!)], corners: 0 };
   }
   if (w === h) {
     if (full.length === 2 && inside.length === 2) {
-      return { kind: 'quarter-square triangle', lines: [line(tl, br), line(tr, bl)], corners: 0 };
+      return { kind: 'quarter-square triangle', lines: [lineThrough(tl, br), lineThrough(tr, bl)], corners: 0 };
     }
     if (full.length === 1 && inside.length === 2) {
       const other = full[0] === diagonals[0] ? diagonals[1]! : diagonals[0]!;
       if (other.some((corner) => has(corner, middle))) {
-        return { kind: 'split quarter-square triangle', lines: [line(...full[0]!), line(...other)], corners: 0 };
+        return { kind: 'split quarter-square triangle', lines: [lineThrough(...full[0]!), lineThrough(...other)], corners: 0 };
       }
     }
     if (inside.length === 4) {
       const mids = [half(x0 + x1, 2 * y0), half(2 * x1, y0 + y1), half(x0 + x1, 2 * y1), half(2 * x0, y0 + y1)];
       if (mids.every((p, i) => has(p, mids[(i + 1) % 4]!))) {
         const [top, right, bottom, left] = mids as [Point, Point, Point, Point];
-        const lines = [line(left, top), line(right, bottom), line(top, right), line(bottom, left)];
+        const lines = [lineThrough(left, top), lineThrough(right, bottom), lineThrough(top, right), lineThrough(bottom, left)];
         return { kind: 'square in a square', lines, corners: 0 };
       }
     }
@@ -80,12 +79,12 @@ export function recognise(rect: Rect, inside: readonly Stretch[]): Recognised | 
       if (!has(apex, p) || !has(apex, q)) continue;
       const upright = apex === apexes[0]![0] || apex === apexes[2]![0];
       const geese = upright ? w === 2 * h : h === 2 * w;
-      return { kind: geese ? 'flying geese' : 'peak', lines: [line(apex, p), line(apex, q)], corners: 0 };
+      return { kind: geese ? 'flying geese' : 'peak', lines: [lineThrough(apex, p), lineThrough(apex, q)], corners: 0 };
     }
   }
   const corners = inside.map((s) => cornerOf(rect, s));
   if (inside.length > 0 && inside.length <= 4 && corners.every((c) => c >= 0) && apart(rect, inside, corners)) {
-    return { kind: 'corner-triangle unit', lines: inside.map((s) => line(s.from, s.to)), corners: inside.length };
+    return { kind: 'corner-triangle unit', lines: inside.map((s) => lineThrough(s.from, s.to)), corners: inside.length };
   }
   return null;
 }
@@ -113,14 +112,15 @@ function cornerOf({ x0, y0, x1, y1 }: Rect, { from, to }: Stretch): number {
     [x1, y1],
     [x0, y1],
   ];
-  const isLevel = (p: Point, y: number): boolean => p.y === y * p.w;
-  const isUpright = (p: Point, x: number): boolean => p.x === x * p.w;
   // A square's own diagonal leaves a triangle, not a base with a corner.
   const square = x1 - x0 === y1 - y0;
   if (square && [from, to].every((p) => (isUpright(p, x0) || isUpright(p, x1)) && (isLevel(p, y0) || isLevel(p, y1)))) return -1;
-  return corners.findIndex(([cx, cy]) => {
-    const fits = (level: Point, upright: Point): boolean =>
-      isLevel(level, cy) && isUpright(upright, cx) && Math.abs(level.x - cx * level.w) * upright.w === Math.abs(upright.y - cy * upright.w) * level.w;
-    return fits(from, to) || fits(to, from);
-  });
+  return corners.findIndex(([x, y]) => cutsOff(x, y, from, to) || cutsOff(x, y, to, from));
 }
+
+const isLevel = (p: Point, y: number): boolean => p.y === y * p.w;
+const isUpright = (p: Point, x: number): boolean => p.x === x * p.w;
+
+/** @returns whether two points, one level with a corner and one above or below it, are equally far from it */
+const cutsOff = (x: number, y: number, level: Point, upright: Point): boolean =>
+  isLevel(level, y) && isUpright(upright, x) && Math.abs(level.x - x * level.w) * upright.w === Math.abs(upright.y - y * upright.w) * level.w;

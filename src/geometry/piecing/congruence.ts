@@ -27,12 +27,13 @@ export function placed(p: Point, { turn, dx, dy }: Placement): Point {
 /** @returns the pieces of an assembly, in sewing order */
 export function piecesOf(assembly: Assembly): readonly Piece[] {
   const found: Piece[] = [];
-  const walk = (node: Assembly): void => {
-    if (node.piece) found.push(node.piece);
-    node.parts.forEach(walk);
-  };
-  walk(assembly);
+  gather(assembly, found);
   return found;
+}
+
+function gather({ piece, parts }: Assembly, into: Piece[]): void {
+  if (piece) into.push(piece);
+  for (const part of parts) gather(part, into);
 }
 
 /** @returns an outline's text from a given corner on, all corners measured from (least x, least y) where those are given as exact points */

@@ -26,12 +26,15 @@ const HALVES = [
 
 /** How a slanted stretch lies in its cell after quarter turns clockwise of a cell of this size; the same whichever way round it is given. */
 function markNumber(seed: number, x: number, y: number, w: number, u: number, v: number, q: number, width: number, height: number, turn: number): number {
-  const end = (a: number, b: number, d: number): number => {
-    const [s, t] = [turn === 0 ? a : turn === 1 ? height * d - b : turn === 2 ? width * d - a : b, turn === 0 ? b : turn === 1 ? a : turn === 2 ? height * d - b : width * d - a];
-    return mix(mix(mix(seed, s), t), d);
-  };
-  const [from, to] = [end(x, y, w), end(u, v, q)];
+  const from = endNumber(seed, x, y, w, width, height, turn);
+  const to = endNumber(seed, u, v, q, width, height, turn);
   return (mix(from, to) + mix(to, from)) | 0;
+}
+
+function endNumber(seed: number, x: number, y: number, w: number, width: number, height: number, turn: number): number {
+  const across = turn === 0 ? x : turn === 1 ? height * w - y : turn === 2 ? width * w - x : y;
+  const down = turn === 0 ? y : turn === 1 ? x : turn === 2 ? height * w - y : width * w - x;
+  return mix(mix(mix(seed, across), down), w);
 }
 
 /** Each half of each of the four views after quarter turns clockwise. */
@@ -160,17 +163,8 @@ export function looksOf(field: Field): (cloth: boolean) => Looks {
     };
     const number = (turn: number, i0: number, j0: number, i1: number, j1: number): number =>
       (half(2 * turn, i0, j0, i1, j1) >>> 0) * 0x200000 + (half(2 * turn + 1, i0, j0, i1, j1) & 0x1fffff);
-    /** The numbers of pictures seen from all sides, by what each shows upright. */
-    const known = new Map<number, number>();
-    const content: ContentOf = (i0, j0, i1, j1) => {
-      const own = number(0, i0, j0, i1, j1);
-      let found = known.get(own);
-      if (found !== undefined) return found;
-      const others = [1, 2, 3].map((turn) => number(turn, i0, j0, i1, j1));
-      found = Math.min(own, ...others);
-      for (const other of [own, ...others]) known.set(other, found);
-      return found;
-    };
+    const content: ContentOf = (i0, j0, i1, j1) =>
+      Math.min(number(0, i0, j0, i1, j1), number(1, i0, j0, i1, j1), number(2, i0, j0, i1, j1), number(3, i0, j0, i1, j1));
     return { content, upright: (i0, j0, i1, j1) => number(0, i0, j0, i1, j1) };
   };
 }

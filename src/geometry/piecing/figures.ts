@@ -30,9 +30,8 @@ function matchedIn(node: Assembly): number {
   const pieces = node.parts.map(piecesOf);
   return node.seams.reduce((sum, { from, to }, i) => {
     const line = lineThrough(from, to);
-    const arriving = (side: readonly Piece[]): ReadonlySet<string> => cornersOn(line, from, to, side);
-    const before = arriving(pieces.slice(0, i + 1).flat());
-    const added = arriving(pieces[i + 1]!);
+    const before = cornersOn(line, from, to, pieces.slice(0, i + 1).flat());
+    const added = cornersOn(line, from, to, pieces[i + 1]!);
     return sum + [...added].filter((corner) => before.has(corner)).length;
   }, 0);
 }

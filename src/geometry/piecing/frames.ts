@@ -26,13 +26,14 @@ export function framesOf(field: Field, pictures: Pictures, weights: Weights): re
   });
 }
 
+const isKept = (lies: number): boolean => lies !== ACROSS && lies !== AROUND;
+
 /** @returns the least factor of the frames that no leaf of a plan crosses; 1 without any */
 export function regularity(plan: Plan, field: Field, frames: readonly Frame[]): number {
   const rows = field.ys.length - 1;
-  const keepsTo = ({ kept }: Frame): boolean =>
-    plan.leaves.every(({ i0, j0, i1, j1 }) => {
-      const lies = kept[rectId(rows, i0, j0, i1, j1)]!;
-      return lies !== ACROSS && lies !== AROUND;
-    });
-  return Math.min(1, ...frames.filter(keepsTo).map(({ factor }) => factor));
+  let least = 1;
+  for (const { kept, factor } of frames) {
+    if (factor < least && plan.leaves.every(({ i0, j0, i1, j1 }) => isKept(kept[rectId(rows, i0, j0, i1, j1)]!))) least = factor;
+  }
+  return least;
 }

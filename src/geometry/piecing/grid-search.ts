@@ -44,6 +44,17 @@ const [LEAF, UPRIGHT, LEVEL, RING] = [0, 1, 2, 3];
 /** Added to the form of what goes on with a row or column begun outside it. */
 const GOES_ON = 4;
 
+/** A plan as it is read. */
+interface Reading {
+  readonly used: Map<number, number>;
+  readonly leaves: Cells[];
+  readonly joined: Map<number, number>;
+  /** Form of every part, and where it is cut, each before its own parts. */
+  readonly order: number[];
+  /** Rings, as their turn comes. */
+  readonly turning: Ring[];
+}
+
 /** What a search knows of every rectangle of cells, by rectId. */
 interface Tables {
   /** The cheapest as a row of parts still open for more, as a column of parts, as neither, and the cheapest finished of all. */
@@ -181,44 +192,45 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
 
   /** Reads the cheapest plan back from the tables. */
   function read(last: Joined): Plan {
-    const used = new Map<number, number>();
-    const laid: Cells[] = [];
-    const joined = new Map<number, number>();
-    /** Form and cut of every part, or the ring there, each before its own parts. */
-    const order: number[] = [];
-    const turning: Ring[] = [];
-    const visit = (i0: number, j0: number, i1: number, j1: number, form: number, continues: boolean): void => {
-      const at = acrossAt[i0 * stride + i1]! + downAt[j0 * stride + j1]!;
-      order.push(continues ? form + GOES_ON : form);
-      if (form === LEAF) {
-        laid.push({ i0, j0, i1, j1 });
-        used.set(classOf[at]!, (used.get(classOf[at]!) ?? 0) + 1);
-      } else if (form === RING) {
-        const ring = rings.get(at)!;
-        turning.push(ring);
-        for (const c of [ring.centre, ...ring.arms]) visit(c.i0, c.j0, c.i1, c.j1, formOf(id(c.i0, c.j0, c.i1, c.j1)), false);
-      } else {
-        const picture = contents[at]!;
-        if (!continues) joined.set(picture, (joined.get(picture) ?? 0) + 1);
-        const across = form === UPRIGHT;
-        const cut = across ? uprightAt[at]! : levelAt[at]!;
-        order.push(cut);
-        const [i, j] = across ? [cut, j1] : [i1, cut];
-        const first = acrossAt[i0 * stride + i]! + downAt[j0 * stride + j]!;
-        const goesOn = (across ? upright : level)[first]! <= closed[first]!;
-        visit(i0, j0, i, j, goesOn ? form : formOf(first), goesOn);
-        const [i2, j2] = across ? [cut, j0] : [i0, cut];
-        visit(i2, j2, i1, j1, formOf(acrossAt[i2 * stride + i1]! + downAt[j2 * stride + j1]!), false);
-      }
-    };
-    const formOf = (at: number): number => {
-      const [asRow, asColumn] = keptRow.get(at) ?? [upright[at]!, level[at]!];
-      if (single[at]! <= Math.min(asRow, asColumn) + closing[contents[at]!]!) return rings.has(at) ? RING : LEAF;
-      // Rows before columns where both are equally good.
-      return asColumn <= asRow ? LEVEL : UPRIGHT;
-    };
-    visit(0, 0, m, n, last === null ? formOf(id(0, 0, m, n)) : last === 'rows' ? LEVEL : UPRIGHT, false);
+    const found: Reading = { used: new Map(), leaves: [], joined: new Map(), order: [], turning: [] };
+    visit(found, 0, 0, m, n, last === null ? formOf(id(0, 0, m, n)) : last === 'rows' ? LEVEL : UPRIGHT, false);
+    const { used, leaves: laid, joined, order, turning } = found;
     return { tree: () => treeOf(order, turning), used, leaves: laid, joined, rings: turning.length };
+  }
+
+  function visit(found: Reading, i0: number, j0: number, i1: number, j1: number, form: number, continues: boolean): void {
+    const at = acrossAt[i0 * stride + i1]! + downAt[j0 * stride + j1]!;
+    const { used, joined, order } = found;
+    order.push(continues ? form + GOES_ON : form);
+    if (form === LEAF) {
+      found.leaves.push({ i0, j0, i1, j1 });
+      used.set(classOf[at]!, (used.get(classOf[at]!) ?? 0) + 1);
+    } else if (form === RING) {
+      const ring = rings.get(at)!;
+      found.turning.push(ring);
+      for (const c of [ring.centre, ...ring.arms]) visit(found, c.i0, c.j0, c.i1, c.j1, formOf(id(c.i0, c.j0, c.i1, c.j1)), false);
+    } else {
+      const picture = contents[at]!;
+      if (!continues) joined.set(picture, (joined.get(picture) ?? 0) + 1);
+      const across = form === UPRIGHT;
+      const cut = across ? uprightAt[at]! : levelAt[at]!;
+      order.push(cut);
+      const [i, j] = across ? [cut, j1] : [i1, cut];
+      const first = acrossAt[i0 * stride + i]! + downAt[j0 * stride + j]!;
+      const goesOn = (across ? upright : level)[first]! <= closed[first]!;
+      visit(found, i0, j0, i, j, goesOn ? form : formOf(first), goesOn);
+      const [i2, j2] = across ? [cut, j0] : [i0, cut];
+      visit(found, i2, j2, i1, j1, formOf(acrossAt[i2 * stride + i1]! + downAt[j2 * stride + j1]!), false);
+    }
+  }
+
+  function formOf(at: number): number {
+    const kept = keptRow.size === 0 ? undefined : keptRow.get(at);
+    const asRow = kept ? kept[0] : upright[at]!;
+    const asColumn = kept ? kept[1] : level[at]!;
+    if (single[at]! <= Math.min(asRow, asColumn) + closing[contents[at]!]!) return rings.has(at) ? RING : LEAF;
+    // Rows before columns where both are equally good.
+    return asColumn <= asRow ? LEVEL : UPRIGHT;
   }
 
   /** Puts a plan together from what was read. */
@@ -280,7 +292,8 @@ function leafPrices(classes: Leaves['classes'], weights: Weights): (counts: read
   };
 }
 
-function same(a: readonly number[], b: readonly number[]): boolean {
+/** @returns whether two lists of one length hold the same numbers */
+export function same(a: readonly number[], b: readonly number[]): boolean {
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
 }

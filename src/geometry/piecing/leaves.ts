@@ -219,9 +219,12 @@ function roundsOf(tree: Tree): number {
 /** @returns whether a seam is drawn, or the block ends, all round a rectangle of cells */
 function drawnRound(field: Field, { i0, j0, i1, j1 }: Cells): boolean {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const upright = (i: number): boolean => i === 0 || i === m || field.uprightDrawn(i, j0, j1) === j1 - j0;
-  const level = (j: number): boolean => j === 0 || j === n || field.levelDrawn(j, i0, i1) === i1 - i0;
-  return upright(i0) && upright(i1) && level(j0) && level(j1);
+  return (
+    (i0 === 0 || field.uprightDrawn(i0, j0, j1) === j1 - j0) &&
+    (i1 === m || field.uprightDrawn(i1, j0, j1) === j1 - j0) &&
+    (j0 === 0 || field.levelDrawn(j0, i0, i1) === i1 - i0) &&
+    (j1 === n || field.levelDrawn(j1, i0, i1) === i1 - i0)
+  );
 }
 
 const regionOf = ({ x0, y0, x1, y1 }: Rect): Convex => rectangle(x0, y0, x1, y1);

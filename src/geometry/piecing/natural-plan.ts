@@ -1,5 +1,5 @@
 import { framesOf, regularity, type Frame } from './frames.ts';
-import { searcher, type Counts, type Joined, type Plan } from './grid-search.ts';
+import { same, searcher, type Counts, type Joined, type Plan } from './grid-search.ts';
 import type { Leaves } from './leaves.ts';
 import { sideBySide, type Pictures } from './pictures.ts';
 import { together } from './pins.ts';
@@ -53,9 +53,10 @@ interface Attempt {
 function attempts(leaves: Leaves, frames: readonly Frame[], pictures: Pictures): readonly Attempt[] {
   const [often, ...others] = readings(leaves, sideBySide(leaves.field, leaves.classOf, leaves.classes.length));
   // Joins shared as widely as they could be, or not minded at all.
+  const unminded = pictures.counts.map(() => Infinity);
   const within = (kept: Uint8Array | null, hope: readonly number[]): readonly Attempt[] => [
     { kept, start: { leaves: hope, joins: pictures.counts } },
-    { kept, start: { leaves: hope, joins: pictures.counts.map(() => Infinity) } },
+    { kept, start: { leaves: hope, joins: unminded } },
   ];
   return [...within(null, often!), ...frames.flatMap(({ kept }) => within(kept, often!)), ...others.flatMap((hope) => within(null, hope))];
 }
@@ -87,6 +88,13 @@ export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures
 
 const piecesIn = (plan: Plan, { classes }: Leaves): number => [...plan.used].reduce((sum, [c, count]) => sum + count * classes[c]!.pieces, 0);
 
+/** @returns how often each thing is used; half of what was hoped for, where it is not used at all */
+function learnt(used: ReadonlyMap<number, number>, hopes: readonly number[]): readonly number[] {
+  const counts = hopes.map((hope) => hope / 2);
+  for (const [c, count] of used) counts[c] = count;
+  return counts;
+}
+
 /**
  * Searches under several expectations of how often each thing is used, learns from each plan what is really used, and
  * keeps the plan that costs least as a whole.
@@ -108,11 +116,8 @@ function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, bou
       if (!plan) break;
       const cost = fullCost(plan, leaves, weights) * regularity(plan, field, frames);
       if (cost < least - 1e-9) [best, least] = [plan, cost];
-      const next: Counts = {
-        leaves: start.leaves.map((hope, c) => plan.used.get(c) ?? hope / 2),
-        joins: pictures.counts.map((hope, c) => plan.joined.get(c) ?? hope / 2),
-      };
-      if (next.leaves.every((v, c) => v === counts.leaves[c]) && next.joins.every((v, c) => v === counts.joins[c])) break;
+      const next: Counts = { leaves: learnt(plan.used, start.leaves), joins: learnt(plan.joined, pictures.counts) };
+      if (same(next.leaves, counts.leaves) && same(next.joins, counts.joins)) break;
       counts = next;
     }
   }

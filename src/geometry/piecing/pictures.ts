@@ -25,20 +25,40 @@ export function picturesOf(field: Field, looks: Looks): Pictures {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
   const contents = new Int32Array(rectCount(field));
   if (contents.length > MOST) return { contents, counts: [1], upright: (i0, j0, i1, j1) => rectId(n, i0, j0, i1, j1) };
-  const numbers = new Map<number, number>();
+  const numberOf = numbering(contents.length);
+  let count = 0;
   for (let i1 = 1; i1 <= m; i1++) {
     for (let i0 = 0; i0 < i1; i0++) {
       for (let j1 = 1; j1 <= n; j1++) {
         for (let j0 = 0; j0 < j1; j0++) {
-          const picture = content(i0, j0, i1, j1);
-          let number = numbers.get(picture);
-          if (number === undefined) numbers.set(picture, (number = numbers.size));
+          const number = numberOf(content(i0, j0, i1, j1));
+          if (number === count) count++;
           contents[rectId(n, i0, j0, i1, j1)] = number;
         }
       }
     }
   }
-  return { contents, counts: sideBySide(field, contents, numbers.size), upright };
+  return { contents, counts: sideBySide(field, contents, count), upright };
+}
+
+/** @returns numbers for at most so many pictures: 0, 1, … as they come, the same ones for the same */
+function numbering(most: number): (picture: number) => number {
+  let size = 16;
+  while (size < 2 * most) size *= 2;
+  const pictures = new Float64Array(size).fill(-1);
+  const numbers = new Int32Array(size);
+  let count = 0;
+  return (picture) => {
+    // A picture's upper half is as good as random.
+    let at = (picture / 0x200000) & (size - 1);
+    for (; pictures[at] !== picture; at = (at + 1) & (size - 1)) {
+      if (pictures[at]! >= 0) continue;
+      pictures[at] = picture;
+      numbers[at] = count++;
+      break;
+    }
+    return numbers[at]!;
+  };
 }
 
 /**
@@ -71,6 +91,10 @@ export function sideBySide(field: Field, kindOf: ArrayLike<number>, kinds: numbe
   }
   const takenBy = new Int32Array(m * n).fill(-1);
   for (let kind = 0; kind < kinds; kind++) {
+    if (last[kind]! >= 0 && before[last[kind]!]! < 0) {
+      counts[kind] = 1;
+      continue;
+    }
     for (let id = last[kind]!; id >= 0; id = before[id]!) {
       const [i0, j0, i1, j1] = [corners[id * 4]!, corners[id * 4 + 1]!, corners[id * 4 + 2]!, corners[id * 4 + 3]!];
       if (claim(takenBy, kind, m, i0, j0, i1, j1)) counts[kind]!++;

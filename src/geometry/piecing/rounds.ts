@@ -2,7 +2,7 @@ import { box, type Box } from '../convex.ts';
 import { lineThrough, parallel, signOfProducts, type Point } from '../point.ts';
 import type { Pin } from '../patchwork/drawing.ts';
 import type { Assembly, SewnSeam } from './assembly.ts';
-import { congruence, piecesOf } from './congruence.ts';
+import { congruences, piecesOf, type Congruence } from './congruence.ts';
 
 /** Fewer plain strips than this round a centre are told as rows. */
 const FEWEST_STRIPS = 4;
@@ -29,9 +29,10 @@ type Chain = readonly Level[];
  * there, so they turn. A unit that is also made elsewhere in the block stays a unit.
  * @param pins what the designer set apart stays apart
  * @param blockStays whether the block's own join stays as it is, as it does where a pin asks for its last seam
+ * @param congruence may know assemblies from before
  * @returns the same pieces and seams
  */
-export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays = false): Assembly {
+export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays = false, congruence = congruences()): Assembly {
   const stays = blockStays || pins.some(({ pin }) => pin === 'sewn last');
   const apart = (node: Assembly): boolean => pins.some((pin) => pin.pin === 'one unit' && fills(node, pin));
   const repeated = new Set<string>();
@@ -47,7 +48,7 @@ export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays =
       inner.forEach(find);
     };
     find(root);
-    const more = madeElsewhere(root, chains);
+    const more = madeElsewhere(root, chains, congruence);
     if (more.every((key) => repeated.has(key))) return flattened(root, chains);
     for (const key of more) repeated.add(key);
   }
@@ -151,7 +152,7 @@ function sideOf(strip: Assembly, to: Assembly): 'top' | 'right' | 'bottom' | 'le
 }
 
 /** @returns the keys of units that would vanish in rounds although they are made in other places, too */
-function madeElsewhere(root: Assembly, chains: ReadonlyMap<Assembly, Chain>): readonly string[] {
+function madeElsewhere(root: Assembly, chains: ReadonlyMap<Assembly, Chain>, congruence: (assembly: Assembly) => Congruence): readonly string[] {
   const vanishing = [...chains.values()].flatMap((chain) => chain.slice(0, -1).map(({ core }) => core));
   const vanishes = new Set(vanishing);
   const sizes = new Set(vanishing.map((node) => piecesOf(node).length));

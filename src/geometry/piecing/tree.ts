@@ -43,21 +43,22 @@ export function assembled(tree: Tree, patchwork: Patchwork): { readonly root: As
 function chain(node: Tree & { form: 'cut' }, flatten: boolean): { readonly parts: readonly Tree[]; readonly seams: readonly SewnSeam[] } {
   const parts: Tree[] = [];
   const seams: SewnSeam[] = [];
-  const collect = (part: Tree): void => {
-    const follows = part === node || (flatten && part.form === 'cut' && part.kind === undefined && parallel(part.line, node.line));
-    if (!follows || part.form !== 'cut') {
-      parts.push(part);
-      return;
-    }
-    // Left to right, or top to bottom where the line is level: the back of a line with positive normal comes first.
-    const [first, second] = comesFirst(part.line) ? [part.front, part.back] : [part.back, part.front];
-    collect(first);
-    const [from, to] = chord(part.region, part.line)!;
-    seams.push({ from, to });
-    collect(second);
-  };
-  collect(node);
+  collect(node, node, flatten, parts, seams);
   return { parts, seams };
+}
+
+function collect(part: Tree, node: Tree & { form: 'cut' }, flatten: boolean, parts: Tree[], seams: SewnSeam[]): void {
+  const follows = part === node || (flatten && part.form === 'cut' && part.kind === undefined && parallel(part.line, node.line));
+  if (!follows || part.form !== 'cut') {
+    parts.push(part);
+    return;
+  }
+  // Left to right, or top to bottom where the line is level: the back of a line with positive normal comes first.
+  const [first, second] = comesFirst(part.line) ? [part.front, part.back] : [part.back, part.front];
+  collect(first, node, flatten, parts, seams);
+  const [from, to] = chord(part.region, part.line)!;
+  seams.push({ from, to });
+  collect(second, node, flatten, parts, seams);
 }
 
 /** @returns whether the front of a line is its left side (its upper side when it is level) */
