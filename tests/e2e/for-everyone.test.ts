@@ -61,6 +61,7 @@ describe('the screen, for everyone', () => {
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       const small = await page.evaluate(() =>
         [...document.querySelectorAll<HTMLElement>('button, select, input:not([type=file])')]
+          .filter((element) => element.checkVisibility())
           .map((element) => ({ name: element.textContent || element.ariaLabel || element.className, box: element.getBoundingClientRect() }))
           .filter(({ box }) => box.width < 24 || box.height < 24)
           .map(({ name, box }) => `${name} ${box.width} × ${box.height}`),
