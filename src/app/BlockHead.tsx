@@ -4,6 +4,7 @@ import { countOf } from '../block/cells.ts';
 import { MAX_NAME } from '../block/limits.ts';
 import { rename } from '../block/sizing.ts';
 import type { Pattern } from '../pattern/pattern.ts';
+import { renamedTo } from './past/words.ts';
 import type { Acts } from './table.ts';
 import { Area } from './sheet/Length.tsx';
 
@@ -23,7 +24,7 @@ export function BlockHead({ block, pattern, acts }: {
   const take = (): void => {
     const name = typed?.trim() ?? '';
     setTyped(null);
-    if (name !== '' && name !== block.name) acts.change('rename', (now) => rename(now, name));
+    if (name !== '' && name !== block.name) acts.change(renamedTo(name), (now) => rename(now, name));
   };
   return (
     <div className="block-head">

@@ -59,7 +59,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
           first={{ name: '', color: '#7a9e9f' }}
           done={(name, color) => {
             const id = freshId(block.fabrics);
-            acts.change(`add ${name}`, (now) => addFabric(now, { id, name, color }));
+            acts.change(`added ${name}`, (now) => addFabric(now, { id, name, color }));
             acts.takeUpFabric(id);
           }}
           close={() => setAsked(null)}
@@ -70,7 +70,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
           title={`Change ${held.name}`}
           first={held}
           done={(name, color) =>
-            acts.change(`change ${held.name}`, (now) => {
+            acts.change(`changed ${held.name}`, (now) => {
               const renamed = name === held.name ? { ok: true as const, value: now } : renameFabric(now, held.id, name);
               return renamed.ok && color !== held.color ? recolourFabric(renamed.value, held.id, color) : renamed;
             })

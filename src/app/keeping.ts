@@ -1,6 +1,7 @@
 import { begun, type Work } from '../block/history.ts';
 import type { Block } from '../block/block.ts';
 import type { Autosave } from '../files/autosave.ts';
+import { sharePicture } from '../files/pictures.ts';
 import { freshDrawing, launchLifeboat, noteOnTable, recallLifeboat, sameWork, type TakenUp } from './lifeboat.ts';
 import { say } from './notice.ts';
 import { createStore, type Store } from './store.ts';
@@ -69,6 +70,7 @@ export function keepDrawing(table: Store<Table>, acts: Pick<Acts, 'unfold' | 'al
       } else {
         const own = freshDrawing();
         const again = await place.save(own, 0, work);
+        await sharePicture(mine.id, own).catch(() => undefined);
         recallLifeboat(mine.id);
         if (again.saved) [mine.id, mine.version] = [own, again.version];
         if (mine === berth) noteOnTable(own);

@@ -1,4 +1,5 @@
 import { tableVerb, type TableVerb } from '../canvas/table-keys.ts';
+import { viewVerb, type ViewVerb } from '../canvas/view-keys.ts';
 import { CLOTH_TOOLS, SEWING_TOOLS, type ToolLine } from '../canvas/tool.ts';
 import { PAGE_KEYS, type PageKey, type PageVerb } from './page-keys.ts';
 
@@ -64,21 +65,36 @@ function tableWords(asked: TableVerb): string | null {
   }
 }
 
-/** @returns the keys of the table but those of the tools; of more than four that do alike, the first and the last */
-function tableLines(mac: boolean): KeyLine[] {
+/** @returns what a verb of the glass over the table does, in words */
+function viewWords(asked: ViewVerb): string {
+  switch (asked.verb) {
+    case 'nearer': return 'Nearer';
+    case 'farther': return 'Farther';
+    case 'whole': return 'The whole block';
+    case 'move': return 'Look at another part';
+  }
+}
+
+/**
+ * @param words what a key does, null where it does nothing that is listed
+ * @returns the keys that do something, by what they do; of more than four in a row that do alike, the first and the last
+ */
+function linesOf(words: (pressed: Pressed) => string | null, mac: boolean): KeyLine[] {
   const lines = new Map<string, string[]>();
   for (const key of PRESSABLE) {
-    let alone: string | null = null;
+    const said = new Set<string>();
     for (const held of HELD) {
-      const asked = tableVerb({ key, ...held });
-      const words = asked && tableWords(asked);
-      if (words === null || words === undefined || words === alone) continue;
-      alone ??= words;
-      lines.set(words, [...(lines.get(words) ?? []), keyName(key, held.ctrlKey, held.shiftKey, held.altKey, mac)]);
+      const does = words({ key, ...held });
+      if (does === null || said.has(does)) continue;
+      said.add(does);
+      lines.set(does, [...(lines.get(does) ?? []), keyName(key, held.ctrlKey, held.shiftKey, held.altKey, mac)]);
     }
   }
   return [...lines].map(([does, keys]) => ({ does, keys: keys.length > 4 ? [`${keys[0]} to ${keys.at(-1)}`] : keys }));
 }
+
+/** @returns the words of a verb where there is one */
+const of = <V,>(words: (verb: V) => string | null, asked: V | null): string | null => (asked === null ? null : words(asked));
 
 const toolLines = (tools: readonly ToolLine[]): KeyLine[] => tools.map(({ key, name, does }) => ({ keys: [key], does: `${name}. ${does}` }));
 
@@ -101,8 +117,9 @@ function pageLines(keys: readonly PageKey[], mac: boolean): KeyLine[] {
 
 /** @returns all keys, group by group. @param mac whether to call them as on a Mac */
 export const keyGroups = (mac: boolean): readonly KeyGroup[] => [
-  { title: 'On the drawing table', lines: tableLines(mac) },
+  { title: 'On the drawing table', lines: linesOf((pressed) => of(tableWords, tableVerb(pressed)), mac) },
   { title: 'Tools for cloth', lines: toolLines(CLOTH_TOOLS) },
   { title: 'Tools for sewing', lines: toolLines(SEWING_TOOLS) },
+  { title: 'Looking', lines: linesOf((pressed) => of(viewWords, viewVerb(pressed)), mac) },
   { title: 'Anywhere', lines: pageLines(PAGE_KEYS, mac) },
 ];

@@ -29,3 +29,9 @@ export const keepPicture = async (picture: KeptPicture): Promise<void> => void (
 
 /** Forgets the picture under a drawing. */
 export const forgetPicture = async (drawing: string): Promise<void> => (await database()).delete('pictures', drawing);
+
+/** Lays the picture under one drawing, if there is one, under another as well. */
+export async function sharePicture(from: string, to: string): Promise<void> {
+  const picture = await pictureUnder(from);
+  if (picture) await keepPicture({ ...picture, drawing: to });
+}

@@ -10,6 +10,8 @@ const lines = (page: Page) => shelf(page).getByRole('region', { name: keptWords 
 const names = (page: Page) => lines(page).locator('.shelf-name').allTextContents();
 const said = (page: Page) => shelf(page).locator('.shelf-said').first();
 
+const focused = (page: Page) => page.evaluate(() => document.activeElement?.textContent);
+
 async function openShelf(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Shelf' }).click();
   await shelf(page).waitFor();
@@ -61,18 +63,21 @@ describe('the shelf', () => {
     await shelf(page).getByLabel('New name for Slipway').fill('Old slipway');
     await page.keyboard.press('Enter');
     await eventually(() => names(page)).toEqual(['Old slipway', 'Sail loft']);
-    expect(await said(page).textContent()).toContain('“Old slipway”');
+    await eventually(() => said(page).textContent()).toContain('“Old slipway”');
+    await eventually(() => focused(page)).toBe('Old slipway');
 
     await shelf(page).getByRole('button', { name: 'Rename Sail loft' }).click();
     await page.keyboard.press('Escape');
     expect(await shelf(page).getByLabel('New name for Sail loft').count()).toBe(0);
     expect(await shelf(page).count()).toBe(1);
+    expect(await focused(page)).toBe('Rename');
 
     await shelf(page).getByRole('button', { name: 'Duplicate Old slipway' }).click();
     await eventually(() => names(page)).toEqual(['Old slipway again', 'Old slipway', 'Sail loft']);
 
     await shelf(page).getByRole('button', { name: 'Put away Old slipway', exact: true }).click();
     await eventually(() => names(page)).toEqual(['Old slipway again', 'Sail loft']);
+    await eventually(() => focused(page)).toBe('Bring back');
     await said(page).getByRole('button', { name: 'Bring back' }).click();
     await eventually(async () => (await names(page)).toSorted()).toEqual(['Old slipway', 'Old slipway again', 'Sail loft']);
 

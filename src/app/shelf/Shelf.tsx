@@ -8,12 +8,19 @@ import type { Acts, Table } from '../table.ts';
 import { Sampler } from './Sampler.tsx';
 import { PutAway } from './PutAway.tsx';
 import { shelfOf } from './shelf.ts';
-import { ShelfLine } from './ShelfLine.tsx';
+import { lineId, ShelfLine } from './ShelfLine.tsx';
 
 /** From how many drawings on there is a field to look for one. */
 const MANY = 12;
 /** How many are shown at first, and how many more each time. */
 const SHOWN = 60;
+
+/** What was done last, whether it can be taken back, and which drawing it left on the shelf. */
+interface Said {
+  readonly words: string;
+  readonly back?: Card;
+  readonly left?: string;
+}
 
 /** @returns whether a name has all the words looked for */
 function answers(name: string, wanted: string): boolean {
@@ -35,7 +42,7 @@ export function ShelfDialog({ table, acts, keeping, place, begin, close }: {
   const [cards, setCards] = useState<readonly Card[] | null>(null);
   const [wanted, setWanted] = useState('');
   const [most, setMost] = useState(SHOWN);
-  const [said, setSaid] = useState<{ readonly words: string; readonly back?: Card } | null>(null);
+  const [said, setSaid] = useState<Said | null>(null);
   const bringBack = useRef<HTMLButtonElement>(null);
   const shelfId = useId();
   const samplerId = useId();
@@ -46,15 +53,18 @@ export function ShelfDialog({ table, acts, keeping, place, begin, close }: {
     read().catch(refuse);
   }, [read, refuse, onTable]);
   useEffect(() => {
+    // Where the button that was pressed is gone, the focus goes to what came of it.
     if (said?.back) bringBack.current?.focus();
+    else if (said?.left !== undefined) document.getElementById(lineId(said.left))?.focus();
   }, [said]);
 
-  const act = (deed: () => Promise<void>, words?: string, back?: Card): void => {
+  const act = (deed: () => Promise<void>, done?: Said): void => {
     deed()
       .then(read)
-      .then(() => words !== undefined && setSaid({ words, ...(back && { back }) }))
+      .then(() => done && setSaid(done))
       .catch(refuse);
   };
+  const broughtBack = ({ id, name }: Card): Said => ({ words: `“${name}” is on the shelf again.`, left: id });
   const all = useMemo(() => cards?.filter(({ putAway }) => putAway === undefined) ?? [], [cards]);
   const away = useMemo(() => cards?.filter(({ putAway }) => putAway !== undefined) ?? [], [cards]);
   const found = wanted.trim() === '' ? all : all.filter(({ name }) => answers(name, wanted.trim()));
@@ -69,7 +79,7 @@ export function ShelfDialog({ table, acts, keeping, place, begin, close }: {
             ref={bringBack}
             type="button"
             className="plain framed"
-            onClick={() => act(() => shelf.bringBack(said.back!.id), `“${said.back!.name}” is on the shelf again.`)}
+            onClick={() => act(() => shelf.bringBack(said.back!.id), broughtBack(said.back!))}
           >
             Bring back
           </button>
@@ -99,14 +109,14 @@ export function ShelfDialog({ table, acts, keeping, place, begin, close }: {
               onTable={card.id === onTable}
               picture={shelf.picture}
               open={() => act(() => shelf.open(card.id).then(close))}
-              rename={(name) =>
-                act(async () => {
-                  const renamed = await shelf.rename(card.id, name);
-                  setSaid({ words: renamed.ok ? `Now called “${name}”.` : renamed.problem.sentence });
-                })
-              }
-              duplicate={() => act(() => shelf.duplicate(card.id), `A second “${card.name}” is on the shelf.`)}
-              putAway={() => act(() => shelf.putAway(card.id), `“${card.name}” was put away.`, card)}
+              rename={(name) => {
+                shelf.rename(card.id, name).then(async (renamed) => {
+                  await read();
+                  setSaid({ words: renamed.ok ? `Now called “${name}”.` : renamed.problem.sentence, left: card.id });
+                }, refuse);
+              }}
+              duplicate={() => act(() => shelf.duplicate(card.id), { words: `A second “${card.name}” is on the shelf.` })}
+              putAway={() => act(() => shelf.putAway(card.id), { words: `“${card.name}” was put away.`, back: card })}
             />
           ))}
         </ul>
@@ -130,8 +140,8 @@ export function ShelfDialog({ table, acts, keeping, place, begin, close }: {
         <PutAway
           cards={away}
           picture={shelf.picture}
-          bringBack={(card) => act(() => shelf.bringBack(card.id), `“${card.name}” is on the shelf again.`)}
-          empty={() => act(shelf.empty, 'What was put away is gone.')}
+          bringBack={(card) => act(() => shelf.bringBack(card.id), broughtBack(card))}
+          empty={() => act(shelf.empty, { words: 'What was put away is gone.' })}
         />
       )}
     </Dialog>

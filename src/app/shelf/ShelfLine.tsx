@@ -1,10 +1,13 @@
-import { useState, type ReactNode } from 'react';
+import { useRef, useState, type ReactNode } from 'react';
 import { MAX_NAME } from '../../block/limits.ts';
 import type { Card } from '../../files/autosave.ts';
 import { Area } from '../sheet/Length.tsx';
 import { CardPicture } from './CardPicture.tsx';
 import type { Shelf } from './shelf.ts';
 import { whenInWords } from './when.ts';
+
+/** @returns the id, in the page, of what opens a drawing */
+export const lineId = (drawing: string): string => `shelf ${drawing}`;
 
 /** A drawing on the shelf: its picture and name open it, beside it what can be done with it as a whole. */
 export function ShelfLine({ card, onTable, picture, open, rename, duplicate, putAway }: {
@@ -18,18 +21,20 @@ export function ShelfLine({ card, onTable, picture, open, rename, duplicate, put
   readonly putAway: () => void;
 }): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
+  const renaming = useRef<HTMLButtonElement>(null);
   const { name, finished, savedAt } = card;
   const take = (): void => {
     const wanted = typed?.trim() ?? '';
     setTyped(null);
     if (wanted !== '' && wanted !== name) rename(wanted);
+    else renaming.current?.focus();
   };
   return (
     <li className="shelf-line" aria-current={onTable || undefined}>
       <CardPicture card={card} picture={picture} />
       <div className="shelf-words">
         {typed === null ? (
-          <button type="button" className="shelf-name" onClick={open}>
+          <button id={lineId(card.id)} type="button" className="shelf-name" onClick={open}>
             {name}
           </button>
         ) : (
@@ -53,6 +58,7 @@ export function ShelfLine({ card, onTable, picture, open, rename, duplicate, put
                 // Escape leaves the name as it is, not the shelf.
                 event.preventDefault();
                 setTyped(null);
+                renaming.current?.focus();
               }}
             />
             <button type="submit" className="plain framed">
@@ -66,7 +72,13 @@ export function ShelfLine({ card, onTable, picture, open, rename, duplicate, put
         </p>
       </div>
       <div className="shelf-acts">
-        <button type="button" className="plain" aria-label={`Rename ${name}`} onClick={() => setTyped(name)}>
+        <button
+          ref={renaming}
+          type="button"
+          className="plain"
+          aria-label={`Rename ${name}`}
+          onClick={() => setTyped(name)}
+        >
           Rename
         </button>
         <button type="button" className="plain" aria-label={`Duplicate ${name}`} onClick={duplicate}>

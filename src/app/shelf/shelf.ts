@@ -2,6 +2,7 @@ import type { Block } from '../../block/block.ts';
 import { begin, commit } from '../../block/history.ts';
 import { rename } from '../../block/sizing.ts';
 import type { Autosave, Card } from '../../files/autosave.ts';
+import { forgetPicture, sharePicture } from '../../files/pictures.ts';
 import { good, type Result } from '../../measure/problem.ts';
 import type { Keeping } from '../keeping.ts';
 import { freshDrawing } from '../lifeboat.ts';
@@ -37,6 +38,10 @@ export function shelfOf(place: Autosave, keeping: Keeping, table: Store<Table>, 
   const cards = async (): Promise<readonly Card[]> => {
     await keeping.settled();
     return place.cards();
+  };
+  const forget = async (id: string): Promise<void> => {
+    await place.remove(id);
+    await forgetPicture(id).catch(() => undefined);
   };
   return {
     cards,
@@ -75,9 +80,12 @@ export function shelfOf(place: Autosave, keeping: Keeping, table: Store<Table>, 
       await keeping.settled();
       const work = onTable(id) ? table.get().work : (await place.load(id))?.work;
       if (!work) return;
-      const twin = rename(work.block, `${work.block.name} again`);
-      const changed = twin.ok ? commit(work, begin(work.block, renamedTo(twin.value.name)), twin.value) : work;
-      await place.save(freshDrawing(), 0, changed);
+      const called = rename(work.block, `${work.block.name} again`);
+      // A name that would become too long stays as it is.
+      const twin = called.ok ? commit(work, begin(work.block, renamedTo(called.value.name)), called.value) : work;
+      const twinId = freshDrawing();
+      await place.save(twinId, 0, twin);
+      await sharePicture(id, twinId).catch(() => undefined);
     },
     putAway: async (id) => {
       if (onTable(id)) {
@@ -91,7 +99,7 @@ export function shelfOf(place: Autosave, keeping: Keeping, table: Store<Table>, 
     },
     bringBack: (id) => place.putAway(id, null),
     empty: async () => {
-      for (const { id, putAway } of await place.cards()) if (putAway !== undefined) await place.remove(id);
+      for (const { id, putAway } of await place.cards()) if (putAway !== undefined) await forget(id);
     },
   };
 }
