@@ -191,12 +191,13 @@ export function drawPins(
     const [[ax, ay], [bx, by]] = [place(from), place(to)];
     const [x, y] = [Math.min(ax, bx), Math.min(ay, by)];
     const head: Pixel = pin === 'one unit' ? [x + 3 + HEAD * 0.7, y + 3 + HEAD * 0.7] : [x, y];
-    drawNumber(pen, ink, head, HEAD, String(i + 1), family);
-    if (refused.has(i)) crossOut(pen, ink, head, HEAD + 3);
+    drawHead(pen, ink, head, HEAD);
+    if (refused.has(i)) crossOut(pen, ink, head, HEAD + 4);
+    writeNumber(pen, ink, head, HEAD, String(i + 1), family);
   });
 }
 
-/** Draws a stroke across a pin's head, so that it is plainly struck out and its number can still be read. */
+/** Draws a stroke across a pin's head, under its number, so that it is plainly struck out and can still be read. */
 function crossOut(pen: Pen, ink: InkColors, [x, y]: Pixel, reach: number): void {
   pen.beginPath();
   pen.moveTo(x - reach, y + reach);
@@ -242,7 +243,12 @@ export function drawKnot(pen: Pen, view: View, ink: InkColors, knot: readonly Kn
   }
 }
 
-function drawNumber(pen: Pen, ink: InkColors, [x, y]: Pixel, radius: number, text: string, family: string): void {
+function drawNumber(pen: Pen, ink: InkColors, at: Pixel, radius: number, text: string, family: string): void {
+  drawHead(pen, ink, at, radius);
+  writeNumber(pen, ink, at, radius, text, family);
+}
+
+function drawHead(pen: Pen, ink: InkColors, [x, y]: Pixel, radius: number): void {
   pen.beginPath();
   pen.arc(x, y, radius, 0, 2 * Math.PI);
   pen.fillStyle = ink.paper;
@@ -250,9 +256,17 @@ function drawNumber(pen: Pen, ink: InkColors, [x, y]: Pixel, radius: number, tex
   pen.strokeStyle = ink.accent;
   pen.lineWidth = 2;
   pen.stroke();
+}
+
+/** Writes a number in ink with a rim of paper, so that it can be read over a stroke. */
+function writeNumber(pen: Pen, ink: InkColors, [x, y]: Pixel, radius: number, text: string, family: string): void {
   pen.font = `700 ${Math.round(radius * (text.length > 1 ? 1.05 : 1.3))}px ${family}`;
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';
+  pen.lineJoin = 'round';
+  pen.strokeStyle = ink.paper;
+  pen.lineWidth = 3;
+  pen.strokeText(text, x, y + radius * 0.08);
   pen.fillStyle = ink.ink;
   pen.fillText(text, x, y + radius * 0.08);
 }
