@@ -1,8 +1,9 @@
+import { readFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
 import { appAddress, expect, test, visit } from './browser.ts';
-import { drawingInWords, eventually, openBlock, sheetIsCurrent, table } from './on-the-table.ts';
+import { click, cutsOf, drawingInWords, eventually, openBlock, openFile, sheetIsCurrent, swatch, table } from './on-the-table.ts';
 
 const panel = (page: Page): Locator => page.getByRole('dialog', { name: 'Size and grid' });
 const opener = (page: Page): Locator => page.getByRole('button', { name: /^Size and grid:/ });
@@ -124,6 +125,10 @@ describe('size and grid', () => {
     await eventually(() => said(page).textContent()).toMatch(/3 columns and 3 rows cannot be joined 2 by 2/);
     await press(page, 'Join 3 × 3');
     await eventually(() => said(page).textContent()).toMatch(/corners would lie off the lines/);
+    await press(page, 'Join 3 × 3');
+    await eventually(() => head(page)).toBe('12 × 12 in. · 1 × 1 cells');
+    await press(page, 'Divide 3 × 3');
+    await eventually(() => drawingInWords(page)).toEqual(before);
   });
 
   test('a half-inch row in a 6-inch block, the drawing with it, and a line taken away again', async ({ page }) => {
@@ -151,6 +156,32 @@ describe('size and grid', () => {
     await field(page, 'Height of row 1').press('Escape');
     expect(await field(page, 'Height of row 1').inputValue()).toBe('2');
     expect(await panel(page).count()).toBe(1);
+  });
+
+  test('a half-inch row is painted like any other, cut 1 by 6 1/2, and comes back from a file', async ({ page }) => {
+    await openBlock(page, { side: '6' });
+    await opener(page).click();
+    await panel(page).getByText('Uneven columns and rows').click();
+    await set(page, 'Height of row 1', '1/2');
+    await eventually(() => field(page, 'Height of row 2').inputValue()).toBe('3 1/2');
+    await page.keyboard.press('Escape');
+    await swatch(page, 'Lamp').click();
+    // Rows of 2 in. are what the place is reckoned in: a tenth of one is 1/5 in.
+    for (const column of [0.5, 1.5, 2.5]) await click(page, column, 0.1);
+    await eventually(async () => (await drawingInWords(page))[0]).toBe('Columns 1 to 3: Lamp.');
+    expect((await drawingInWords(page))[1]).toBe('Columns 1 to 3: Marram.');
+    await sheetIsCurrent(page);
+    await eventually(async () => (await cutsOf(page, 'Lamp')).join()).toContain('1 × 6 1/2 in.');
+    expect((await cutsOf(page, 'Marram')).join()).toContain('6 × 6 1/2 in.');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'), page.getByRole('button', { name: 'Save a copy' }).click(),
+    ]);
+    const text = await readFile(await download.path(), 'utf8');
+    expect(text).toContain('"grid": { "columns": 3, "rows": 3, "down": ["1/4", 2] }');
+    await openBlock(page, { name: 'Something else' });
+    await openFile(page, text);
+    await eventually(() => head(page)).toBe('6 × 6 in. · 3 × 3 cells');
+    await eventually(async () => (await drawingInWords(page))[0]).toBe('Columns 1 to 3: Lamp.');
   });
 
   test('says which sizes the ruler can cut, and takes the one that is wanted', async ({ page }) => {
@@ -218,7 +249,9 @@ describe('size and grid', () => {
         };
         await check();
         await press(page, 'Take a column at the right');
-        await eventually(() => said(page).textContent()).toMatch(/press again/);
+        await eventually(() => said(page).last().textContent()).toMatch(/press again/);
+        // What is wrong with the columns stays beside them.
+        expect(await said(page).first().textContent()).toContain('"x" columns');
         await field(page, 'Width').fill('10');
         await set(page, 'Height', '10');
         await eventually(() => panel(page).locator('.grid-ruler').textContent()).toContain('Not ruler-friendly');

@@ -57,7 +57,7 @@ export function Cells({ block, doing }: { readonly block: Block; readonly doing:
                 autoComplete="off"
                 value={shown[axis]}
                 aria-describedby={noticeId}
-                aria-invalid={(typed !== null && doing.said?.place === 'cells' && !isCount(shown[axis])) || undefined}
+                aria-invalid={(typed !== null && doing.said.some(({ place }) => place === 'cells') && !isCount(shown[axis])) || undefined}
                 onChange={(event) => setTyped({ ...shown, [axis]: event.target.value })}
               />
             </label>
@@ -84,7 +84,7 @@ export function Cells({ block, doing }: { readonly block: Block; readonly doing:
             key={times}
             type="button"
             className="plain framed"
-            onClick={() => doing.change('fineness', `cells divided ${times} by ${times}`, (now) => subdivide(now, times))}
+            onClick={() => doing.change('cell acts', `cells divided ${times} by ${times}`, (now) => subdivide(now, times))}
           >
             Divide {times} × {times}
           </button>
@@ -94,13 +94,12 @@ export function Cells({ block, doing }: { readonly block: Block; readonly doing:
             key={times}
             type="button"
             className="plain framed"
-            onClick={() => doing.change('fineness', `cells joined ${times} by ${times}`, (now) => coarsen(now, times))}
+            onClick={() => doing.change('cell acts', `cells joined ${times} by ${times}`, (now) => coarsen(now, times))}
           >
             Join {times} × {times}
           </button>
         ))}
       </div>
-      <Notice place="fineness" said={doing.said} />
       <div className="grid-edges">
         <p>One more or fewer at an edge: the block grows or shrinks by it.</p>
         <div className="grid-compass" role="group" aria-label="Columns and rows at the edges">
@@ -115,7 +114,7 @@ export function Cells({ block, doing }: { readonly block: Block; readonly doing:
                     className="plain framed"
                     aria-label={label}
                     title={label}
-                    onClick={() => doing.change('edges', label.toLowerCase(), (now) => verb(now, edge))}
+                    onClick={() => doing.change('cell acts', label.toLowerCase(), (now) => verb(now, edge))}
                   >
                     <Sign size={18} aria-hidden="true" />
                   </button>
@@ -128,7 +127,7 @@ export function Cells({ block, doing }: { readonly block: Block; readonly doing:
           </span>
         </div>
       </div>
-      <Notice place="edges" said={doing.said} />
+      <Notice place="cell acts" said={doing.said} />
     </div>
   );
 }

@@ -37,7 +37,7 @@ export function FinishedSize({ block, doing }: { readonly block: Block; readonly
         value={shown[side]}
         autoComplete="off"
         aria-describedby={noticeId}
-        aria-invalid={(typed !== null && doing.said?.place === 'size' && !parseLength(shown[side]).ok) || undefined}
+        aria-invalid={(typed !== null && doing.said.some(({ place }) => place === 'size') && !parseLength(shown[side]).ok) || undefined}
         onChange={(event) => setTyped({ ...shown, [side]: event.target.value })}
       />
     </label>

@@ -14,6 +14,9 @@ import { Lines } from './Lines.tsx';
 import { RulerNote } from './RulerNote.tsx';
 import { Turning } from './Turning.tsx';
 
+/** Windows in which face/grid.css lays the panel along the lower edge. */
+const BELOW = '(width < 56.25rem)';
+
 /** Size and grid of the block, beside the drawing that they change; Escape puts the panel away. */
 export default function GridPanel({ block, pattern, acts, close }: {
   readonly block: Block;
@@ -25,7 +28,11 @@ export default function GridPanel({ block, pattern, acts, close }: {
   const titleId = useId();
   const panel = useRef<HTMLElement>(null);
   const doing = useDoing(block, acts);
-  useEffect(() => panel.current?.focus(), []);
+  useEffect(() => {
+    panel.current?.focus();
+    // Where the panel lies below the drawing, the drawing comes up above it.
+    if (matchMedia(BELOW).matches) document.querySelector('.table-room')?.scrollIntoView({ block: 'start' });
+  }, []);
   return createPortal(
     <section
       ref={panel}
@@ -45,8 +52,8 @@ export default function GridPanel({ block, pattern, acts, close }: {
       </div>
       <div className="grid-parts">
         <FinishedSize block={block} doing={doing} />
-        <RulerNote block={block} pattern={pattern} doing={doing} />
         <Cells block={block} doing={doing} />
+        <RulerNote block={block} pattern={pattern} doing={doing} />
         <Lines block={block} doing={doing} />
         <Turning doing={doing} />
       </div>

@@ -3,8 +3,8 @@ import { Prose } from '../sheet/Length.tsx';
 import type { Said } from './doing.ts';
 
 /** What is said beside a part of the panel; its place is there before, so that it is read aloud when it comes. */
-export function Notice({ id, place, said }: { readonly id?: string; readonly place: string; readonly said: Said | null }): ReactNode {
-  const here = said?.place === place ? said : null;
+export function Notice({ id, place, said }: { readonly id?: string; readonly place: string; readonly said: readonly Said[] }): ReactNode {
+  const here = said.find((each) => each.place === place);
   return (
     <div role="alert" id={id}>
       {here && (

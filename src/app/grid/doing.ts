@@ -16,7 +16,8 @@ export interface Said {
 
 /** How the panel's parts change the drawing. */
 export interface Doing {
-  readonly said: Said | null;
+  /** What is said at each place. */
+  readonly said: readonly Said[];
   /** What was done last from here; null before anything was. */
   readonly done: string | null;
   /**
@@ -28,30 +29,31 @@ export interface Doing {
 
 /** @returns how to change the drawing from the panel */
 export function useDoing(block: Block, acts: Pick<Acts, 'change'>): Doing {
-  const [said, setSaid] = useState<Said | null>(null);
+  const [said, setSaid] = useState<readonly Said[]>([]);
   const [done, setDone] = useState<string | null>(null);
   const [known, setKnown] = useState(block);
   if (known !== block) {
-    // What was said was about another drawing.
+    // A warning was about another drawing. What is wrong with something typed stays beside it, so that nothing moves under the hand.
     setKnown(block);
-    setSaid(null);
+    setSaid(said.filter(({ kind }) => kind === 'problem'));
   }
+  const say = (place: string, now: Said | null): void => setSaid([...said.filter((each) => each.place !== place), ...(now ? [now] : [])]);
   return {
     said,
     done,
     change: (place, label, verb) => {
       const made = verb(block);
       if (!made.ok) {
-        setSaid({ place, kind: 'problem', sentence: made.problem.sentence, label });
+        say(place, { place, kind: 'problem', sentence: made.problem.sentence, label });
         return false;
       }
       const warning = lossInWords(block, made.value);
-      const asked = said?.kind === 'warning' && said.place === place && said.label === label && said.sentence === warning;
+      const asked = said.some((each) => each.kind === 'warning' && each.place === place && each.label === label && each.sentence === warning);
       if (warning !== null && !asked) {
-        setSaid({ place, kind: 'warning', sentence: warning, label });
+        say(place, { place, kind: 'warning', sentence: warning, label });
         return false;
       }
-      setSaid(null);
+      say(place, null);
       setDone(label);
       acts.change(label, (now) => {
         const last = now === block ? made : verb(now);
