@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 import type { Block, LatticePoint, Patch } from '../src/block/block.ts';
 import { toDrawing } from '../src/block/drawing.ts';
 import { parseBlock } from '../src/files/block-file.ts';
@@ -6,7 +7,8 @@ import type { Drawing } from '../src/geometry/patchwork/drawing.ts';
 import type { Result } from '../src/measure/problem.ts';
 import { rational } from '../src/measure/rational.ts';
 
-const FOLDERS = { cases: new URL('../tests/cases/', import.meta.url), gallery: new URL('../tests/gallery/', import.meta.url) };
+/** From the project's folder, where npm runs its scripts. */
+const FOLDERS = { cases: pathToFileURL('tests/cases/'), gallery: pathToFileURL('tests/gallery/') };
 const ENDING = '.block.json';
 
 /** @returns the names of a folder's blocks, in order */

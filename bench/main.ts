@@ -1,94 +1,16 @@
-import polygonClipping, { type Polygon } from 'polygon-clipping';
-import type { Drawing } from '../src/geometry/patchwork/drawing.ts';
-import { sewing, waysToSew } from '../src/geometry/piecing/ways.ts';
-import { blockNamed, drawingOf, namesIn, randomHalves, tiled } from './drawings.ts';
-import { compared, median, processorTime } from './timing.ts';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
 
-/** Published and traditional blocks beside the published cases: each kind of difficulty once. */
-const GALLERY = [
-  'capital-t-12', 'card-trick-9', 'churn-dash-12', 'double-pinwheel-8', 'four-small-stars-12', 'goose-in-the-pond-15',
-  'half-rectangle-darts-12x9', 'jacobs-ladder-12', 'ohio-star-12-on-48', 'peaked-star-12', 'sawtooth-star-8-on-48', 'star-quartet-24',
-  'treble-nine-patch-27', 'trip-around-the-world-9', 'wide-whirl-11',
-];
-const SIZES = [12, 24, 48];
-/** For one block, in milliseconds. */
-const ROUND_BUDGET = 500;
-/** No further row of growth is begun that would end later than this, in milliseconds from the start. */
-const ENOUGH = 115_000;
+/**
+ * The engine is measured as it runs in the page: built. Run from source by tsx, every function that is made is given its name once
+ * more, which takes a third of the time of a small block.
+ */
+const OUT = 'node_modules/.piecewright/bench';
 
-const start = performance.now();
-/** The first answer: the standard way, which the sheet shows before it looks for others. */
-const piece = (drawing: Drawing) => () => sewing(drawing).way('standard units');
-
-/** Polygon-clipping's union of all patches in one call, the measure beside which our time is set: both read every patch once. */
-function unite({ patches }: Drawing): () => unknown {
-  const polygons = patches.map(({ points }): Polygon => [points.map(([x, y]): [number, number] => [x, y])]);
-  const [first, ...rest] = polygons;
-  return first === undefined ? () => [] : () => polygonClipping.union(first, ...rest);
-}
-
-const HEADINGS = ['pieces', 'union ms', 'first ms', 'ratio', 'growth'] as const;
-const NAME_COLUMNS = 34;
-const digits = (value: number): string => (value >= 100 ? value.toFixed(0) : value >= 10 ? value.toFixed(1) : value.toFixed(2));
-const line = (name: string, cells: readonly string[]): void =>
-  console.log(`  ${name.padEnd(NAME_COLUMNS)}${cells.map((cell) => cell.padStart(12)).join('')}`.trimEnd());
-const heading = (title: string, columns: number): void => {
-  console.log(`\n${title}`);
-  line('', HEADINGS.slice(0, columns));
-};
-
-/** @returns the ratios of a list of blocks, having printed a line for each */
-function blocks(title: string, folder: 'cases' | 'gallery', names: readonly string[]): readonly number[] {
-  heading(title, 4);
-  return names.map((name) => {
-    const drawing = drawingOf(blockNamed(folder, name));
-    const { ours, theirs, ratio } = compared(piece(drawing), unite(drawing), ROUND_BUDGET);
-    const pieces = piece(drawing)()?.figures.pieces ?? '-';
-    const all = processorTime(() => waysToSew(drawing));
-    line(name, [`${pieces}`, digits(theirs), digits(ours), digits(ratio), `(${digits(all)})`]);
-    return ratio;
-  });
-}
-
-/** Prints how the time grows as the same kind of drawing gets larger; each is pieced once, large ones being long enough to measure. */
-function growth(kinds: readonly { readonly name: string; readonly at: (cells: number) => Drawing }[]): void {
-  heading('Growth, one run each; the last column is against half as many cells a side', 5);
-  const last = new Map<string, { readonly time: number; readonly factor: number }>();
-  for (const cells of SIZES) {
-    for (const { name, at } of kinds) {
-      const row = `${name}, ${cells} × ${cells}`;
-      const before = last.get(name);
-      const expected = before === undefined ? 0 : before.time * before.factor;
-      if (performance.now() - start + expected > ENOUGH) {
-        line(row, [`not run: about ${Math.ceil(expected / 1000)} s more`]);
-        continue;
-      }
-      const drawing = at(cells);
-      const theirs = processorTime(unite(drawing));
-      let pieces = 0;
-      const ours = processorTime(() => (pieces = piece(drawing)()?.figures.pieces ?? 0));
-      const factor = before === undefined ? 8 : ours / before.time;
-      last.set(name, { time: ours, factor });
-      line(row, [`${pieces}`, digits(theirs), digits(ours), digits(ours / theirs), before === undefined ? '' : `× ${digits(factor)}`]);
-    }
-  }
-}
-
-console.log('Processor time to piece a drawing (its standard way; in brackets all ways) beside one polygon-clipping union of its patches;');
-console.log('both in one process, warmed up, in turn; medians of 3 to 9 rounds.');
-const ratios = [
-  ...blocks('Published cases', 'cases', namesIn('cases')),
-  ...blocks('Gallery', 'gallery', GALLERY),
-];
-const [least, middle, most] = [Math.min(...ratios), median(ratios), Math.max(...ratios)].map(digits);
-console.log(`\n  Median ratio of ${ratios.length} blocks: ${middle} (from ${least} to ${most})`);
-
-const star = blockNamed('cases', 'sawtooth-star-12');
-growth([
-  { name: 'Sawtooth stars', at: (cells) => drawingOf(tiled(star, cells / star.grid.columns)) },
-  ...[5, 3, 4, 2].map((fabrics) => ({
-    name: `Random halves, ${fabrics} fabrics`,
-    at: (cells: number) => drawingOf(randomHalves(cells, fabrics, 1000 * cells + fabrics)),
-  })),
-]);
-console.log(`\n  ${((performance.now() - start) / 1000).toFixed(0)} s on Node ${process.version}`);
+await build({
+  configFile: false,
+  logLevel: 'error',
+  ssr: { noExternal: true },
+  build: { ssr: 'bench/measure.ts', target: 'node20', outDir: OUT, emptyOutDir: true, rolldownOptions: { output: { entryFileNames: 'measure.mjs' } } },
+});
+await import(pathToFileURL(`${OUT}/measure.mjs`).href);

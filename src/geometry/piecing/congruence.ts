@@ -1,5 +1,5 @@
 import { box, leastCorner } from '../convex.ts';
-import { compareX, compareY, gcd, moved, turned, type Point } from '../point.ts';
+import { compareX, compareY, gcd, turned, type Point } from '../point.ts';
 import type { Assembly, Piece } from './assembly.ts';
 
 export type Turn = 0 | 1 | 2 | 3;
@@ -18,10 +18,12 @@ export interface Placement {
 }
 
 /** @returns the point after the placement */
-export function placed(p: Point, { turn, dx, dy }: Placement): Point {
-  let q = p;
-  for (let i = 0; i < turn; i++) q = turned(q);
-  return moved(q, dx, dy);
+export function placed({ x, y, w }: Point, { turn, dx, dy }: Placement): Point {
+  // Nought has no sign here.
+  if (turn === 0) return { x: x + dx * w, y: y + dy * w, w };
+  if (turn === 1) return { x: dx * w - y, y: x + dy * w, w };
+  if (turn === 2) return { x: dx * w - x, y: dy * w - y, w };
+  return { x: y + dx * w, y: dy * w - x, w };
 }
 
 /** @returns the pieces of an assembly, in sewing order */
@@ -69,72 +71,105 @@ function picture(fabrics: readonly string[], shapes: readonly (readonly Point[])
     .join(';');
 }
 
+/** What an assembly shows after each turn, which of these it is, and which is the least. */
+interface Look {
+  readonly pictures: readonly string[];
+  readonly at: number;
+  readonly best: string;
+}
+
 /**
- * @returns a function that gives an assembly's key: a text that two assemblies share exactly when their pieces are congruent, cloth by
- * cloth, up to quarter turns (a mirror image has another key); and the turn that brings it into the form the key describes. Most are the
- * same ones moved or turned: each is looked at once by itself, whatever it is part of, and only a new one in all its turns
+ * Tells assemblies by a key: a text that two share exactly when their pieces are congruent, cloth by cloth, up to quarter turns (a
+ * mirror image has another key); and by the turn that brings one into the form the key describes. Most assemblies are the same ones
+ * moved or turned: each is looked at once by itself, whatever it is part of, and only a new one in all its turns.
  */
-export function congruences(): (assembly: Assembly) => Congruence {
-  const numbers = new Map<string, number>();
-  const known = new Map<Assembly, number>();
-  const found: Congruence[] = [];
-  /** By what an assembly shows: what it shows after each turn, and at which of these it is. */
-  const seen = new Map<string, { readonly pictures: readonly string[]; readonly at: number; readonly best: string }>();
+export class Congruences {
+  private readonly numbers = new Map<string, number>();
+  private readonly known = new Map<Assembly, number>();
+  private readonly byNumber: Look[] = [];
+  private readonly looks = new Map<Assembly, Look>();
+  private readonly byPicture = new Map<string, Look>();
+
+  /** @returns key and turn of an assembly */
+  of(assembly: Assembly): Congruence {
+    const { pictures, at, best } = this.look(assembly);
+    let turn = 0;
+    while (pictures[(at + turn) % 4] !== best) turn++;
+    return { key: `${assembly.kind ?? 'part'}|${best}`, turn: turn as Turn };
+  }
+
+  /** Makes known that one assembly has the pieces that another one has after a turn. */
+  turned(from: Assembly, to: Assembly, turn: Turn): void {
+    const look = this.look(from);
+    this.looks.set(to, turn === 0 ? look : { ...look, at: (look.at + turn) % 4 });
+  }
+
+  private look(assembly: Assembly): Look {
+    let look = this.looks.get(assembly);
+    if (!look) this.looks.set(assembly, (look = this.byNumber[this.numberOf(assembly)] ??= this.seen(assembly)));
+    return look;
+  }
+
   /** Equal for assemblies made of equal parts, lying alike. */
-  const numberOf = (node: Assembly): number => {
-    let number = known.get(node);
+  private numberOf(node: Assembly): number {
+    let number = this.known.get(node);
     if (number !== undefined) return number;
     const origin = node.outline[0]!;
     let text = `${node.kind ?? ''}|${outlineText(node.outline, 0, origin, origin)}|`;
     if (node.piece) text += JSON.stringify(node.piece.fabric);
     for (const part of node.parts) {
       const { x, y, w } = part.outline[0]!;
-      text += `${numberOf(part)}@${difference(x, w, origin.x, origin.w)},${difference(y, w, origin.y, origin.w)} `;
+      text += `${this.numberOf(part)}@${difference(x, w, origin.x, origin.w)},${difference(y, w, origin.y, origin.w)} `;
     }
-    number = numbers.get(text);
-    if (number === undefined) numbers.set(text, (number = numbers.size));
-    known.set(node, number);
+    number = this.numbers.get(text);
+    if (number === undefined) this.numbers.set(text, (number = this.numbers.size));
+    this.known.set(node, number);
     return number;
-  };
-  const look = (assembly: Assembly): Congruence => {
+  }
+
+  private seen(assembly: Assembly): Look {
     const pieces = piecesOf(assembly);
     const fabrics = pieces.map((piece) => piece.fabric);
     let shapes = pieces.map((piece) => piece.outline);
     const own = picture(fabrics, shapes);
-    let before = seen.get(own);
-    if (!before) {
-      const pictures = [own];
-      while (pictures.length < 4) {
-        shapes = shapes.map((shape) => shape.map(turned));
-        pictures.push(picture(fabrics, shapes));
-      }
-      const best = pictures.reduce((least, text) => (text < least ? text : least));
-      pictures.forEach((text, at) => seen.has(text) || seen.set(text, { pictures, at, best }));
-      before = seen.get(own)!;
+    const before = this.byPicture.get(own);
+    if (before) return before;
+    const pictures = [own];
+    while (pictures.length < 4) {
+      shapes = shapes.map((shape) => shape.map(turned));
+      pictures.push(picture(fabrics, shapes));
     }
-    const { pictures, at, best } = before;
-    const turn = ([0, 1, 2, 3] as const).find((t) => pictures[(at + t) % 4] === best)!;
-    return { key: `${assembly.kind ?? 'part'}|${best}`, turn };
-  };
-  return (assembly) => (found[numberOf(assembly)] ??= look(assembly));
+    const best = pictures.reduce((least, text) => (text < least ? text : least));
+    pictures.forEach((text, at) => this.byPicture.has(text) || this.byPicture.set(text, { pictures, at, best }));
+    return this.byPicture.get(own)!;
+  }
 }
 
-/** @returns the key and turn of one assembly, see `congruences` */
-export const congruence = (assembly: Assembly): Congruence => congruences()(assembly);
+/** @returns key and turn of one assembly, see `Congruences` */
+export const congruence = (assembly: Assembly): Congruence => new Congruences().of(assembly);
 
 /**
  * @returns a copy of an assembly under a placement; pieces take their ids and patches from `pieceAt`,
  * which is given the new outline
+ * @param congruence comes to know the copy
  */
-export function copied(assembly: Assembly, placement: Placement, pieceAt: (outline: readonly Point[]) => Piece): Assembly {
+export function copied(
+  assembly: Assembly,
+  placement: Placement,
+  pieceAt: (outline: readonly Point[]) => Piece,
+  congruence: Congruences,
+): Assembly {
+  const { kind, piece } = assembly;
   const outline = assembly.outline.map((p) => placed(p, placement));
-  return {
+  const copy: Assembly = {
     outline,
-    ...(assembly.kind ? { kind: assembly.kind } : {}),
-    ...(assembly.piece ? { piece: pieceAt(assembly.piece.outline.map((p) => placed(p, placement))) } : {}),
-    parts: assembly.parts.map((part) => copied(part, placement, pieceAt)),
+    ...(kind ? { kind } : {}),
+    ...(piece ? { piece: pieceAt(piece.outline === assembly.outline ? outline : piece.outline.map((p) => placed(p, placement))) } : {}),
+    parts: assembly.parts.map((part) => copied(part, placement, pieceAt, congruence)),
     seams: assembly.seams.map((seam) => ({ ...seam, from: placed(seam.from, placement), to: placed(seam.to, placement) })),
   };
+  if (kind) congruence.turned(assembly, copy, placement.turn);
+  return copy;
 }
 
 /**

@@ -2,7 +2,7 @@ import { box, type Box } from '../convex.ts';
 import { lineThrough, parallel, signOfProducts, type Point } from '../point.ts';
 import type { Pin } from '../patchwork/drawing.ts';
 import type { Assembly, SewnSeam } from './assembly.ts';
-import { congruences, piecesOf, type Congruence } from './congruence.ts';
+import { Congruences, piecesOf } from './congruence.ts';
 
 /** Fewer plain strips than this round a centre are told as rows. */
 const FEWEST_STRIPS = 4;
@@ -32,12 +32,12 @@ type Chain = readonly Level[];
  * @param congruence may know assemblies from before
  * @returns the same pieces and seams
  */
-export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays = false, congruence = congruences()): Assembly {
+export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays = false, congruence = new Congruences()): Assembly {
   const stays = blockStays || pins.some(({ pin }) => pin === 'sewn last');
   const apart = (node: Assembly): boolean => pins.some((pin) => pin.pin === 'one unit' && fills(node, pin));
   const repeated = new Set<string>();
   for (;;) {
-    const kept = (node: Assembly): boolean => apart(node) || (repeated.size > 0 && repeated.has(congruence(node).key));
+    const kept = (node: Assembly): boolean => apart(node) || (repeated.size > 0 && repeated.has(congruence.of(node).key));
     const chains = new Map<Assembly, Chain>();
     const find = (node: Assembly): void => {
       const chain = node === root && stays ? [] : chainOf(node, kept);
@@ -152,18 +152,18 @@ function sideOf(strip: Assembly, to: Assembly): 'top' | 'right' | 'bottom' | 'le
 }
 
 /** @returns the keys of units that would vanish in rounds although they are made in other places, too */
-function madeElsewhere(root: Assembly, chains: ReadonlyMap<Assembly, Chain>, congruence: (assembly: Assembly) => Congruence): readonly string[] {
+function madeElsewhere(root: Assembly, chains: ReadonlyMap<Assembly, Chain>, congruence: Congruences): readonly string[] {
   const vanishing = [...chains.values()].flatMap((chain) => chain.slice(0, -1).map(({ core }) => core));
   const vanishes = new Set(vanishing);
   const sizes = new Set(vanishing.map((node) => piecesOf(node).length));
   const staying = new Set<string>();
   const walk = (node: Assembly): void => {
     if (node !== root && node.kind === 'joined unit' && !vanishes.has(node) && sizes.has(piecesOf(node).length))
-      staying.add(congruence(node).key);
+      staying.add(congruence.of(node).key);
     node.parts.forEach(walk);
   };
   if (vanishing.length > 0) walk(root);
-  return vanishing.map((node) => congruence(node).key).filter((key) => staying.has(key));
+  return vanishing.map((node) => congruence.of(node).key).filter((key) => staying.has(key));
 }
 
 function flattened(node: Assembly, chains: ReadonlyMap<Assembly, Chain>): Assembly {

@@ -1,7 +1,7 @@
-import { box, fromLeastCorner } from '../convex.ts';
+import { box, sameOutline } from '../convex.ts';
 import type { Point } from '../point.ts';
 import type { Assembly, Piece, Unit, UnitKind } from './assembly.ts';
-import { congruences, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
+import { Congruences, copied, piecesOf, placementOnto, type Turn } from './congruence.ts';
 
 const KIND_ORDER: readonly UnitKind[] = [
   'half-square triangle',
@@ -24,36 +24,43 @@ const KIND_ORDER: readonly UnitKind[] = [
  * @param congruence may know assemblies from before
  * @returns the same assembly of the same pieces
  */
-export function alike(root: Assembly, congruence = congruences()): Assembly {
+export function alike(root: Assembly, congruence = new Congruences()): Assembly {
   const first = new Map<string, { readonly assembly: Assembly; readonly turn: Turn }>();
   const walk = (node: Assembly, outermost: boolean): Assembly => {
-    let own = node;
     if (node.kind && !outermost) {
-      const { key, turn } = congruence(node);
+      const { key, turn } = congruence.of(node);
       const known = first.get(key);
       if (known) {
-        const pieces = byOutline(piecesOf(node));
         const placement = placementOnto(known.assembly, node, ((known.turn - turn + 4) % 4) as Turn);
-        own = copied(known.assembly, placement, (outline) => {
-          const piece = pieces.get(cornersText(outline));
-          if (!piece) throw new Error('a congruent unit has other pieces');
-          return piece;
-        });
-        return own;
+        return copied(known.assembly, placement, pieceFinder(piecesOf(node)), congruence);
       }
-      own = { ...node, parts: node.parts.map((part) => walk(part, false)) };
+      const own = { ...node, parts: node.parts.map((part) => walk(part, false)) };
+      congruence.turned(node, own, 0);
       first.set(key, { assembly: own, turn });
       return own;
     }
-    return { ...own, parts: own.parts.map((part) => walk(part, false)) };
+    return node.piece ? node : { ...node, parts: node.parts.map((part) => walk(part, false)) };
   };
   return walk(root, true);
 }
 
-const byOutline = (pieces: readonly Piece[]): ReadonlyMap<string, Piece> => new Map(pieces.map((piece) => [cornersText(piece.outline), piece]));
+/** @returns what finds a piece by its outline, wherever that begins */
+function pieceFinder(pieces: readonly Piece[]): (outline: readonly Point[]) => Piece {
+  const byCorners = new Map(pieces.map((piece) => [cornerSum(piece.outline), piece]));
+  return (outline) => {
+    const likely = byCorners.get(cornerSum(outline));
+    const found = likely && sameOutline(likely.outline, outline) ? likely : pieces.find((piece) => sameOutline(piece.outline, outline));
+    if (!found) throw new Error('a congruent unit has other pieces');
+    return found;
+  };
+}
 
-/** @returns a text that only the same outline has, wherever it begins */
-const cornersText = (outline: readonly Point[]): string => fromLeastCorner(outline).map(({ x, y, w }) => `${x},${y},${w}`).join(' ');
+/** @returns a number that is the same for the same outline; hardly ever for another one beside it */
+function cornerSum(outline: readonly Point[]): number {
+  let sum = 0;
+  for (const { x, y, w } of outline) sum += 0x10001 * x * x + y * y + w;
+  return sum;
+}
 
 /** @returns A, B, … Z, AA, AB, … for 0, 1, … */
 export function unitLetter(index: number): string {
@@ -66,7 +73,7 @@ export function unitLetter(index: number): string {
  * @param congruence may know assemblies from before
  * @returns every named unit but the block itself, the smallest first
  */
-export function unitsOf(root: Assembly, congruence = congruences()): readonly Unit[] {
+export function unitsOf(root: Assembly, congruence = new Congruences()): readonly Unit[] {
   interface Found {
     readonly key: string;
     readonly kind: UnitKind;
@@ -78,7 +85,7 @@ export function unitsOf(root: Assembly, congruence = congruences()): readonly Un
   const found = new Map<string, Found>();
   const walk = (node: Assembly, outermost: boolean): void => {
     if (node.kind && !outermost) {
-      const { key, turn } = congruence(node);
+      const { key, turn } = congruence.of(node);
       let unit = found.get(key);
       if (!unit) {
         const { left, right, top, bottom } = box(node.outline);

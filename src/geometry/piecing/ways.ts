@@ -6,7 +6,7 @@ import { canonicalView, inverse, takenPatchwork } from '../patchwork/symmetry.ts
 import { arranged } from './arrangement.ts';
 import type { Assembly, Piecing } from './assembly.ts';
 import { equalParts } from './clusters.ts';
-import { congruences } from './congruence.ts';
+import { Congruences } from './congruence.ts';
 import { looksOf } from './content.ts';
 import { divisionsOf } from './divisions.ts';
 import { fieldOf } from './field.ts';
@@ -84,7 +84,7 @@ export function sewing(drawing: Drawing): Sewing {
   const fewest = once(() => leavesIn(field, FEWEST, looks.content));
 
   const finished = (way: Way, tree: Tree): Piecing => {
-    const congruence = congruences();
+    const congruence = new Congruences();
     const { root: first, pieces: laid } = assembled(tree, patchwork);
     // Which of several is the one that the others are made like is settled in the canonical view, where nothing depends on how the
     // block lies.
