@@ -8,7 +8,7 @@ import { lengthTooFine, refused, twoUnits } from './problems.ts';
 const INCH = rational(254, 100);
 
 /** @returns a length in the other unit, exactly; RangeError where that leaves what can be held */
-export const converted = (length: Rational, into: LengthUnit): Rational => (into === 'cm' ? multiply(length, INCH) : divide(length, INCH));
+const converted = (length: Rational, into: LengthUnit): Rational => (into === 'cm' ? multiply(length, INCH) : divide(length, INCH));
 
 /**
  * @param text a length as people type it

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { converted, typedLength, typedSize } from '../../src/block/typed-size.ts';
+import { typedLength, typedSize } from '../../src/block/typed-size.ts';
 import { rational } from '../../src/measure/rational.ts';
 import { must } from './drawn.ts';
 
@@ -17,8 +17,8 @@ describe('a finished size as people type it', () => {
   });
 
   it('goes into the other unit exactly: an inch is 2.54 cm (international yard and pound agreement, 1959)', () => {
-    expect(converted(rational(12), 'cm')).toEqual(rational(762, 25));
-    expect(converted(rational(762, 25), 'in')).toEqual(rational(12));
+    expect(must(typedLength('12 in', 'cm'))).toEqual(rational(762, 25));
+    expect(must(typedLength('30,48 cm', 'in'))).toEqual(rational(12));
     expect(must(typedLength('2,54 cm', 'in'))).toEqual(rational(1));
     expect(must(typedLength('1/2', 'cm'))).toEqual(rational(1, 2));
     expect(typedLength('9007199254740991 in', 'cm')).toMatchObject({ problem: { code: 'too-fine' } });

@@ -1,7 +1,7 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { Block, LengthUnit } from '../../block/block.ts';
 import { resize } from '../../block/sizing.ts';
-import { converted, typedSize } from '../../block/typed-size.ts';
+import { typedLength, typedSize } from '../../block/typed-size.ts';
 import { parseLength, printLength } from '../../measure/lengths.ts';
 import type { Doing } from './doing.ts';
 import { Notice } from './Notice.tsx';
@@ -12,11 +12,12 @@ interface Typed {
   readonly unit: LengthUnit;
 }
 
-/** @returns a length as typed, in the other unit; as it stands where it is none */
-function inOther(text: string, unit: LengthUnit): string {
-  const read = parseLength(text);
-  if (!read.ok || read.value.unit !== null) return text;
-  return printLength(converted(read.value.value, unit), unit, 'bare');
+/** @returns a length that was typed in one unit, in the other; as it stands where it is none or has a unit of its own */
+function inOther(text: string, from: LengthUnit, into: LengthUnit): string {
+  const typed = parseLength(text);
+  if (from === into || !typed.ok || typed.value.unit !== null) return text;
+  const length = typedLength(`${text} ${from}`, into);
+  return length.ok ? printLength(length.value, into, 'bare') : text;
 }
 
 /** The finished size, typed as people type lengths; choosing the other unit turns the figures into it. */
@@ -64,7 +65,7 @@ export function FinishedSize({ block, doing }: { readonly block: Block; readonly
             value={shown.unit}
             onChange={(event) => {
               const unit = event.target.value as LengthUnit;
-              setTyped({ width: inOther(shown.width, unit), height: inOther(shown.height, unit), unit });
+              setTyped({ width: inOther(shown.width, shown.unit, unit), height: inOther(shown.height, shown.unit, unit), unit });
             }}
           >
             <option value="in">inches</option>

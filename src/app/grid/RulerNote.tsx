@@ -9,6 +9,7 @@ import { settled } from '../../pattern/choices.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { Prose } from '../sheet/Length.tsx';
 import type { Doing } from './doing.ts';
+import { Notice } from './Notice.tsx';
 
 /** Lengths that are listed one by one; the others are counted. */
 const LISTED = 3;
@@ -73,6 +74,7 @@ export function RulerNote({ block, pattern, doing }: {
           )}
         </>
       )}
+      <Notice place="ruler" said={doing.said} />
       {!onMark(allowances, ruler) && (
         <p>
           <Prose text={`Two allowances, ${printLength(allowances, unit)}, fall between the marks: every cut is rounded up.`} />
