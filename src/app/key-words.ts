@@ -1,6 +1,7 @@
 import { tableVerb, type TableVerb } from '../canvas/table-keys.ts';
 import { viewVerb, type ViewVerb } from '../canvas/view-keys.ts';
 import { CLOTH_TOOLS, SEWING_TOOLS, type ToolLine } from '../canvas/tool.ts';
+import { CHOSEN_KEYS } from './selection/chosen-keys.ts';
 import { PAGE_KEYS, type PageKey, type PageVerb } from './page-keys.ts';
 
 /*
@@ -51,14 +52,14 @@ function keyName(key: string, command: boolean, shift: boolean, alt: boolean, ma
 /** @returns what a verb of the table does, in words; verbs of the same words share a line */
 function tableWords(asked: TableVerb): string | null {
   switch (asked.verb) {
-    case 'move': return 'To the next cell; of an outline or seam, to the next point';
+    case 'move': return asked.half ? 'Move the patches in the hand by half a cell' : 'To the next cell or corner; with patches in the hand, move them';
     case 'edge': return 'To the edge of the block';
     case 'use': return 'Use the tool here: lay, fill, pick up, set a corner';
-    case 'close': return 'Close the outline';
+    case 'close': return 'Close the outline; take the chosen patches in the hand, or let them go; else as Space';
     case 'cancel': return 'Drop what was begun';
     case 'erase': return 'Take the cloth up, back to the ground';
     case 'symmetry': return asked.by === 1 ? 'The next symmetry' : 'The symmetry before';
-    case 'turn': return asked.by === 1 ? 'Turn the shape clockwise' : 'Turn the shape the other way';
+    case 'turn': return asked.by === 1 ? 'Turn the shape, or the patches in the hand, clockwise' : 'Turn it the other way';
     case 'fabric': return 'Take up the first fabric, the second …';
     // The tools have groups of their own.
     case 'take': return null;
@@ -98,6 +99,8 @@ const of = <V,>(words: (verb: V) => string | null, asked: V | null): string | nu
 
 const toolLines = (tools: readonly ToolLine[]): KeyLine[] => tools.map(({ key, name, does }) => ({ keys: [key], does: `${name}. ${does}` }));
 
+const chosenLines = (mac: boolean): KeyLine[] => CHOSEN_KEYS.map(({ key, does }) => ({ keys: [keyName(key, true, false, false, mac)], does }));
+
 const PAGE_WORDS: Readonly<Record<PageVerb, string>> = {
   undo: 'Undo',
   redo: 'Do again what was undone',
@@ -120,6 +123,7 @@ export const keyGroups = (mac: boolean): readonly KeyGroup[] => [
   { title: 'On the drawing table', lines: linesOf((pressed) => of(tableWords, tableVerb(pressed)), mac) },
   { title: 'Tools for cloth', lines: toolLines(CLOTH_TOOLS) },
   { title: 'Tools for sewing', lines: toolLines(SEWING_TOOLS) },
+  { title: 'With the tool Choose', lines: chosenLines(mac) },
   { title: 'Looking', lines: linesOf((pressed) => of(viewWords, viewVerb(pressed)), mac) },
   { title: 'Anywhere', lines: pageLines(PAGE_KEYS, mac) },
 ];

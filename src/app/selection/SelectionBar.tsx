@@ -8,6 +8,7 @@ import type { Chosen } from '../../canvas/draw-selection.ts';
 import type { Handling } from '../../canvas/hand/selecting.ts';
 import { useStore } from '../store.ts';
 import { scrapText } from './arranger.ts';
+import { CHOSEN_KEYS } from './chosen-keys.ts';
 import { gathering, scrap } from './taken.ts';
 import { isElsewhere } from './use-selection.ts';
 import '../face/selection.css';
@@ -48,10 +49,10 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
   useEffect(() => {
     const onKey = (event: globalThis.KeyboardEvent): void => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey || event.shiftKey || isElsewhere(event.target)) return;
-      const key = event.key.toLowerCase();
-      if (key !== 'a' && key !== 'd') return;
+      const handling = CHOSEN_KEYS.find(({ key }) => key === event.key.toLowerCase())?.handling;
+      if (!handling) return;
       event.preventDefault();
-      handle({ do: key === 'a' ? 'all' : 'twin' });
+      handle(handling);
     };
     window.addEventListener('keydown', onKey);
     return () => window.removeEventListener('keydown', onKey);
