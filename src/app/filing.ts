@@ -3,7 +3,7 @@ import type { Autosave } from '../files/autosave.ts';
 import { readBlockFile, saveBlockFile } from './block-files.ts';
 import { askToOpen, canAskToOpen } from './device-files.ts';
 import type { Keeping } from './keeping.ts';
-import { say } from './notice.ts';
+import { notice, say } from './notice.ts';
 import type { Store } from './store.ts';
 import type { Acts, Table } from './table.ts';
 import type { GivenFile } from './use-file-drop.ts';
@@ -35,6 +35,13 @@ export function filingOf(place: Autosave, keeping: Keeping, table: Store<Table>,
     };
     keeping.begin(block, from);
     say(`“${block.name}” is on the table.`, { name: `Back to ${before.block.name}`, do: () => void goBack().catch(() => undefined) });
+    // Once she goes on, the line is out of her way.
+    const [laid, line] = [table.get().work, notice.get()];
+    const stop = table.subscribe(() => {
+      if (table.get().work === laid) return;
+      stop();
+      notice.change((now) => (now === line ? null : now));
+    });
   };
 
   const open = async ({ file, again }: GivenFile): Promise<void> => {

@@ -28,8 +28,10 @@ describe('the shelf', () => {
     await swatch(page, 'Lamp').click();
     await click(page, 0.5, 0.5);
     await openBlock(page, { name: 'Sail loft' });
+    await eventually(() => page.locator('.notice').textContent()).toContain('“Sail loft” is on the table.');
     await swatch(page, 'Chalk').click();
     await click(page, 1.5, 1.5);
+    await eventually(() => page.locator('.notice').count()).toBe(0);
     await click(page, 2.5, 1.5);
     await openShelf(page);
     await eventually(() => names(page)).toEqual(['Sail loft', 'Slipway']);
