@@ -78,8 +78,12 @@ export function TablePanel({ now, acts, letters, pattern, knot, remedies, kept, 
   );
   // What the keys come to, and what they make of it, is said aloud; what a pointer passes is not.
   useEffect(() => {
-    if (here !== null && place?.by === 'keys') setSaid(here);
+    if (here !== null && place?.by === 'keys' && now.tool !== 'choose') setSaid(here);
   }, [here, place]);
+  // What is done with chosen patches is told as it is done; only where the cursor comes to is told as well.
+  useEffect(() => {
+    if (here !== null && place?.by === 'keys' && now.tool === 'choose') setSaid(here);
+  }, [place]);
 
   // While patches are chosen, a fabric that is taken up is theirs.
   const takeUpFabric = (id: string): void => {

@@ -45,7 +45,7 @@ export function keyShift(cells: Cells, box: Box, dx: number, dy: number, half: b
     if (way === 0) return 0;
     const [from, to] = [(low * common) / box.denominator, (high * common) / box.denominator];
     const scale = common / cells.denominator;
-    const room = way > 0 ? lines.at(-1)! * scale - to : -from;
+    const room = way > 0 ? lines.at(-1)! * scale - to : 0 - from;
     if (Math.abs(way) > 1) return room;
     const inside = indexOf(lines, 1, from / scale);
     const at = way < 0 && lines[inside]! * scale === from ? inside - 1 : inside;

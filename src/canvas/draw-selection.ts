@@ -37,8 +37,8 @@ export interface SelectionInk {
 type Pen = CanvasRenderingContext2D;
 
 /** Length of a whip stitch, distance from one to the next, and the least length of an edge that has any, in pixels. */
-const STITCH = 6;
-const APART = 9;
+const STITCH = 5;
+const APART = 12;
 const LEAST = 5;
 
 function trace(pen: Pen, view: View, outlines: readonly GridOutline[], [dx, dy]: GridPoint = [0, 0]): void {
@@ -81,12 +81,12 @@ function drawEdges(pen: Pen, view: View, ink: InkColors, outlines: readonly Grid
   pen.beginPath();
   trace(pen, view, outlines, by);
   pen.strokeStyle = ink.paper;
-  pen.lineWidth = 4.5;
+  pen.lineWidth = 4;
   pen.stroke();
   pen.strokeStyle = ink.accent;
-  pen.lineWidth = 2;
+  pen.lineWidth = 1.75;
   pen.stroke();
-  for (const [color, width] of [[ink.paper, 4.5], [ink.accent, 2]] as const) {
+  for (const [color, width] of [[ink.paper, 3.5], [ink.accent, 1.75]] as const) {
     pen.beginPath();
     traceStitches(pen, view, outlines, by);
     pen.strokeStyle = color;

@@ -1,6 +1,6 @@
 import {
-  ClipboardPaste, Copy, CopyPlus, FlipHorizontal2, FlipVertical2, ListChecks, RotateCcw, RotateCw, Scissors, SquareDashed, SquareStack,
-  Trash2, type LucideIcon,
+  CaretsToAxisDashedHorizontal, CaretsToAxisDashedVertical, ClipboardPaste, Copy, CopyPlus, ListChecks, RotateCcw, RotateCw, Scissors,
+  SquareDashed, SquareStack, Trash2, type LucideIcon,
 } from 'lucide-react';
 import { useEffect, type CSSProperties, type KeyboardEvent, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
@@ -82,15 +82,11 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
 
   return (
     <div className="chosen" role="group" aria-label="Chosen patches" onKeyDown={onKeyDown}>
-      <p className="chosen-count">
-        {count === 0 && 'Click a patch, or drag a frame round some'}
-        {count > 0 && `${count === 1 ? '1 patch' : `${count} patches`}: ${fabricsInWords(block, chosen)}`}
-      </p>
       <div className="chosen-row">
         {act(RotateCw, 'Turn', 'Turn clockwise (T)', { do: 'turn', way: 'right' })}
         {act(RotateCcw, 'Turn back', 'Turn the other way (Shift+T)', { do: 'turn', way: 'left' })}
-        {act(FlipHorizontal2, 'Mirror across', 'Exchange left and right', { do: 'mirror', exchange: 'left and right' })}
-        {act(FlipVertical2, 'Mirror down', 'Exchange top and bottom', { do: 'mirror', exchange: 'top and bottom' })}
+        {act(CaretsToAxisDashedVertical, 'Mirror across', 'Exchange left and right', { do: 'mirror', exchange: 'left and right' })}
+        {act(CaretsToAxisDashedHorizontal, 'Mirror down', 'Exchange top and bottom', { do: 'mirror', exchange: 'top and bottom' })}
         {act(CopyPlus, 'Double', 'Lay the same beside them (Ctrl+D)', { do: 'twin' })}
         {act(Copy, 'Copy', 'Copy (Ctrl+C)', { do: 'copy' }, share)}
         {act(Scissors, 'Cut', 'Copy and take up (Ctrl+X)', { do: 'cut' }, share)}
@@ -100,6 +96,10 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
         {act(Trash2, 'Take up', 'Take the patches off (Delete)', { do: 'delete' })}
       </div>
       <div className="chosen-row">
+        <p className="chosen-count">
+          {count === 0 && 'Click a patch, or drag a frame round some'}
+          {count > 0 && `${count === 1 ? '1 patch' : `${count} patches`}: ${fabricsInWords(block, chosen)}`}
+        </p>
         <button
           type="button"
           className="plain chosen-act named"
