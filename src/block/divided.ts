@@ -2,6 +2,7 @@ import { twiceArea } from '../geometry/patchwork/triangulate.ts';
 import type { DrawnSeam, LatticePoint } from './block.ts';
 import { crossingDenominators } from './crossings.ts';
 import { leastCommonMultiple } from './lattice.ts';
+import { MAX_STEPS } from './limits.ts';
 import { boundsOf, boundsOverlap, doubleArea, tidyOutline, turn, whereIs, type Outline } from './outline.ts';
 import type { Region } from './overlay.ts';
 
@@ -10,17 +11,21 @@ import type { Region } from './overlay.ts';
  * inside an area, the cloth hangs together round its end.
  */
 
-/** @returns how much finer the lattice must be for seams to cross each other and the outlines of a region on lattice points */
-export function divisionFactor({ outer, holes }: Region, seams: readonly DrawnSeam[]): number {
+/**
+ * @returns how much finer the lattice must be for seams to cross each other and the outlines of a region on lattice points;
+ * null where that is more than MAX_STEPS times
+ */
+export function divisionFactor({ outer, holes }: Region, seams: readonly DrawnSeam[]): number | null {
   const near = seamsNear(outer, seams);
   let factor = 1;
-  const take = (denominators: readonly number[]): void => {
-    for (const denominator of denominators) factor = leastCommonMultiple(factor, denominator);
-  };
-  near.forEach((seam, i) => {
-    for (const outline of [outer, ...holes]) take(crossingDenominators(seam, outline));
-    for (const other of near.slice(i + 1)) take(crossingDenominators(seam, other));
-  });
+  for (const [i, seam] of near.entries()) {
+    for (const outline of [outer, ...holes, ...near.slice(i + 1)]) {
+      for (const denominator of crossingDenominators(seam, outline)) {
+        factor = leastCommonMultiple(factor, denominator);
+        if (factor > MAX_STEPS) return null;
+      }
+    }
+  }
   return factor;
 }
 

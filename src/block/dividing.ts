@@ -3,7 +3,7 @@ import type { Block, DrawnSeam, LatticePoint, Patch } from './block.ts';
 import { dividedBy, divisionFactor } from './divided.ts';
 import { toDrawing } from './drawing.ts';
 import { coarsest, leastCommonMultiple, onLattice } from './lattice.ts';
-import { MAX_PATCHES } from './limits.ts';
+import { MAX_PATCHES, MAX_STEPS } from './limits.ts';
 import { boundsOf, boundsOverlap, turn, type Outline } from './outline.ts';
 import { joined, regionOf } from './overlay.ts';
 import { drawSeam, hasSeam, toggleSeam } from './seams.ts';
@@ -30,10 +30,13 @@ function withPatchesDivided(block: Block, crossing: readonly DrawnSeam[]): Block
   const crossed = new Set(
     block.patches.filter(({ whole, points }) => !whole && crossing.some((seam) => boundsOverlap(boundsOf(seam), boundsOf(points)))),
   );
-  const factorOf = (patch: Patch): number => divisionFactor(regionOf(patch.points), block.seams);
-  const factor = [...crossed].map(factorOf).reduce(leastCommonMultiple, 1);
-  const finer = onLattice(block, block.denominator * factor);
-  const all = finer.ok ? divided(finer.value, new Set(finer.value.patches.filter((_, i) => crossed.has(block.patches[i]!)))) : null;
+  const factorOf = (patch: Patch): number | null => divisionFactor(regionOf(patch.points), block.seams);
+  const factor = [...crossed].reduce((common: number | null, patch) => {
+    const own = common && factorOf(patch);
+    return own && common && common <= MAX_STEPS ? leastCommonMultiple(common, own) : null;
+  }, 1);
+  const finer = factor && onLattice(block, block.denominator * factor);
+  const all = finer && finer.ok ? divided(finer.value, new Set(finer.value.patches.filter((_, i) => crossed.has(block.patches[i]!)))) : null;
   if (all && toDrawing(all).ok) return all;
   return divided(block, new Set([...crossed].filter((patch) => factorOf(patch) === 1)));
 }

@@ -81,8 +81,8 @@ function areaOn(block: Block, at: Point): Result<Area> {
 /** @returns the part of an area that a pointer means when the block's drawn seams divide it */
 function asFarAsSeams(block: Block, area: Area, at: Point): Result<Area> {
   const factor = divisionFactor(area.region, block.seams);
-  const denominator = area.denominator * factor;
-  if (Math.max(block.grid.columns, block.grid.rows) * denominator > MAX_STEPS) return refused(areaTooFine());
+  const denominator = area.denominator * (factor ?? Infinity);
+  if (factor === null || Math.max(block.grid.columns, block.grid.rows) * denominator > MAX_STEPS) return refused(areaTooFine());
   const finer = (outline: Outline): Outline => outline.map(([x, y]) => [x * factor, y * factor] as const);
   const region = { outer: finer(area.region.outer), holes: area.region.holes.map(finer) };
   const seams = block.seams.map(([from, to]): DrawnSeam => [[from[0] * factor, from[1] * factor], [to[0] * factor, to[1] * factor]]);

@@ -58,6 +58,14 @@ describe('a seam drawn across the cloth', () => {
     expect(outlines(must(divide(whole, [line(0, 3, 6, 3)], 1)))).toEqual(outlines(boxed));
   });
 
+  it('leaves undivided what would need finer points than can be held exactly, and draws the seams all the same', () => {
+    const slants = [1, 2, 3, 4, 5, 6, 7].flatMap((n) => [line(0, n, 12, 12 - n), line(n, 0, 11, n), line(n, 12, 12, n - 1)]);
+    const many = must(divide(must(paint(unpainted(12, 12), 'teal', cellsBetween(1, 1, 10, 10))), slants, 1));
+    expect(many.seams).toHaveLength(slants.length);
+    expect(checkBlock(many)).toBeNull();
+    expect(fill(many, 'rust', { x: 11, y: 13, w: 2 })).toMatchObject({ ok: false, problem: { code: 'area-too-fine' } });
+  });
+
   it('several at once are drawn or taken away together, as the first of them is', () => {
     const both = [line(0, 3, 6, 3), line(3, 0, 3, 6)];
     const one = must(divide(boxed, both.slice(1), 1));
