@@ -1,5 +1,6 @@
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { painting } from './painting.ts';
 
 /**
  * The engine is measured as it runs in the page: built. Run from source by tsx, every function that is made is given its name once
@@ -14,3 +15,4 @@ await build({
   build: { ssr: 'bench/measure.ts', target: 'node20', outDir: OUT, emptyOutDir: true, rolldownOptions: { output: { entryFileNames: 'measure.mjs' } } },
 });
 await import(pathToFileURL(`${OUT}/measure.mjs`).href);
+await painting();

@@ -23,33 +23,48 @@ const CLEAR = 10;
 
 const kept = (value: number, least: number, most: number): number => Math.min(most, Math.max(least, value));
 
-/** @returns the block as it is seen, from the view of the whole of it; the view itself where the whole is looked at */
-export function viewThrough(fit: View, { zoom, x, y }: Look): View {
-  if (zoom === 1) return fit;
-  const { window } = fit;
-  const width = Math.max(1, Math.round(fit.width * zoom));
-  const height = Math.max(1, Math.round(fit.height * zoom));
-  const wide = window.right - HEM - window.left;
-  const high = window.bottom - HEM - window.top;
-  const left = width <= wide ? window.left + (wide - width) / 2 : kept(middleAcross(window) - x * width, window.right - HEM - width, window.left);
-  const top = height <= high ? window.top : kept(middleDown(window) - y * height, window.bottom - HEM - height, window.top);
-  return { ...fit, left: Math.round(left), top: Math.round(top), width, height };
-}
-
 const middleAcross = ({ left, right }: Box): number => (left + right) / 2;
 const middleDown = ({ top, bottom }: Box): number => (top + bottom) / 2;
 
-/** @returns the look under which the block's top-left corner would lie at a place, as far as the block may be moved; `now` if it is the same */
-function lookFrom(fit: View, now: Look, zoom: number, left: number, top: number): Look {
-  const [width, height] = [Math.max(1, fit.width * zoom), Math.max(1, fit.height * zoom)];
-  const wanted = { zoom, x: (middleAcross(fit.window) - left) / width, y: (middleDown(fit.window) - top) / height };
-  const view = viewThrough(fit, wanted);
-  const [before, sameZoom] = [viewThrough(fit, now), zoom === now.zoom];
-  if (sameZoom && view.left === before.left && view.top === before.top) return now;
-  // Where the block may not be moved so far, the look stays at what is seen.
-  const x = view.left === Math.round(left) ? wanted.x : (middleAcross(fit.window) - view.left) / view.width;
-  const y = view.top === Math.round(top) ? wanted.y : (middleDown(fit.window) - view.top) / view.height;
-  return { zoom, x, y };
+/** The block as it would be seen if pixels had parts. */
+interface Place {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** @returns where the block lies when its top-left corner is wanted at a place: as near to it as it may be moved */
+function placed({ window, width: fitWidth, height: fitHeight }: View, zoom: number, left: number, top: number): Place {
+  const [width, height] = [fitWidth * zoom, fitHeight * zoom];
+  const wide = window.right - HEM - window.left;
+  const high = window.bottom - HEM - window.top;
+  return {
+    width,
+    height,
+    left: width <= wide ? window.left + (wide - width) / 2 : kept(left, window.right - HEM - width, window.left),
+    top: height <= high ? window.top : kept(top, window.bottom - HEM - height, window.top),
+  };
+}
+
+function placeOf(fit: View, { zoom, x, y }: Look): Place {
+  if (zoom === 1) return fit;
+  return placed(fit, zoom, middleAcross(fit.window) - x * fit.width * zoom, middleDown(fit.window) - y * fit.height * zoom);
+}
+
+/** @returns the block as it is seen, from the view of the whole of it; the view itself where the whole is looked at */
+export function viewThrough(fit: View, look: Look): View {
+  if (look.zoom === 1) return fit;
+  const { left, top, width, height } = placeOf(fit, look);
+  return { ...fit, left: Math.round(left), top: Math.round(top), width: Math.max(1, Math.round(width)), height: Math.max(1, Math.round(height)) };
+}
+
+/** @returns the look under which the block's top-left corner lies at a place, as far as the block may be moved; `now` if it is the same */
+function lookFrom(fit: View, now: Look, zoom: number, wantedLeft: number, wantedTop: number): Look {
+  const { left, top, width, height } = placed(fit, zoom, wantedLeft, wantedTop);
+  const before = placeOf(fit, now);
+  if (zoom === now.zoom && left === before.left && top === before.top) return now;
+  return { zoom, x: (middleAcross(fit.window) - left) / Math.max(1, width), y: (middleDown(fit.window) - top) / Math.max(1, height) };
 }
 
 /**
@@ -59,16 +74,18 @@ function lookFrom(fit: View, now: Look, zoom: number, left: number, top: number)
 export function nearer(fit: View, now: Look, times: number, [px, py]: readonly [number, number]): Look {
   const zoom = kept(now.zoom * times, Math.min(1, now.zoom), NEAREST);
   if (Math.abs(zoom - 1) < NEARLY && Math.abs(zoom - 1) <= Math.abs(now.zoom - 1)) return WHOLE;
-  const view = viewThrough(fit, now);
+  const { left, top } = placeOf(fit, now);
   const grown = zoom / now.zoom;
-  return lookFrom(fit, now, zoom, px - (px - view.left) * grown, py - (py - view.top) * grown);
+  return lookFrom(fit, now, zoom, px - (px - left) * grown, py - (py - top) * grown);
 }
 
 /** @returns the look that shows the block so many pixels further right and further down; `now` where it can be moved no further */
 export function moved(fit: View, now: Look, dx: number, dy: number): Look {
   if (now.zoom === 1) return now;
-  const view = viewThrough(fit, now);
-  return lookFrom(fit, now, now.zoom, view.left + dx, view.top + dy);
+  const { left, top } = placeOf(fit, now);
+  const next = lookFrom(fit, now, now.zoom, left + dx, top + dy);
+  // Sums of parts of pixels do not come out even: what cannot be seen is not a move.
+  return Math.hypot((next.x - now.x) * fit.width, (next.y - now.y) * fit.height) * now.zoom < 1e-6 ? now : next;
 }
 
 /** @returns the look, moved no further than it takes to see a rectangle of the block; its sides in shares of the block's width and height */

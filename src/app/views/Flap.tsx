@@ -19,9 +19,7 @@ export function Flap({ name, icon, words, hint, pressed, open, setOpen, children
     if (!open) return;
     const press = (event: PointerEvent): void => {
       const at = event.target as Node;
-      // What opens from the flap, such as the frame of the picture on the table, belongs to it.
-      if (flap.current?.contains(at) || button.current?.contains(at) || (at instanceof Element && at.closest('[data-of-flap]'))) return;
-      setOpen(false);
+      if (!flap.current?.contains(at) && !button.current?.contains(at)) setOpen(false);
     };
     document.addEventListener('pointerdown', press, true);
     return () => document.removeEventListener('pointerdown', press, true);

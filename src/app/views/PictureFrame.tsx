@@ -60,11 +60,11 @@ export default function PictureFrame({ glass }: { readonly glass: Glass }): Reac
   const { window } = view;
   const [middleX, middleY] = [(corners[0][0] + corners[2][0]) / 2, (corners[0][1] + corners[2][1]) / 2];
   return (
-    <div className="picture-frame" style={{ height: `${window.bottom}px` }} data-of-flap="">
+    <div className="picture-frame" style={{ height: `${window.bottom}px` }}>
       <svg width={window.right} height={window.bottom} aria-hidden="true">
         <polygon points={corners.map((corner) => corner.join()).join(' ')} />
       </svg>
-      <button type="button" className="picture-middle" aria-label="Picture: draw it, or press an arrow key" style={at([middleX, middleY])} {...hand('picture')} />
+      <button type="button" className="picture-middle" aria-label="Picture: draw it, or press an arrow key" style={at([middleX, middleY])} autoFocus {...hand('picture')} />
       <button type="button" className="picture-corner" aria-label="Top left corner of the picture" style={at(corners[0])} {...hand('top left')} />
       <button type="button" className="picture-corner" aria-label="Bottom right corner of the picture" style={at(corners[2])} {...hand('bottom right')} />
       <button type="button" className="main-act picture-done" onClick={() => setLaying(false)}>

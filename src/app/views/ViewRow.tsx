@@ -1,5 +1,5 @@
 import { Image, Layers, Minus, Plus, Ruler, Square } from 'lucide-react';
-import { lazy, Suspense, useState, useSyncExternalStore, type ReactNode } from 'react';
+import { lazy, Suspense, useEffect, useRef, useState, useSyncExternalStore, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import { toNumber } from '../../measure/rational.ts';
 import type { Glass } from '../../canvas/glass.ts';
@@ -23,6 +23,15 @@ export function ViewRow({ block, glass }: { readonly block: Block; readonly glas
   const flap = (name: NonNullable<typeof open>) => (next: boolean) => setOpen(next ? name : null);
   const some = useStore(shown, ({ grid, ...rest }) => Object.values(rest).some(Boolean));
   const traced = useStore(underlay, ({ laid }) => laid !== null && laid.shown);
+  const laying = useStore(underlay, (now) => now.laying);
+  const row = useRef<HTMLDivElement>(null);
+  const laid = useRef(laying);
+  // While a picture is moved by hand nothing lies over it; afterwards whoever works by keys is back where that began.
+  useEffect(() => {
+    if (laying) setOpen(null);
+    else if (laid.current && document.activeElement === document.body) row.current?.querySelector<HTMLElement>('.flap-under > button')?.focus();
+    laid.current = laying;
+  }, [laying]);
   const { width, unit } = block.finished;
   const pixels = pixelsPer(unit);
   const isTrue = fit !== null && Math.abs(toNumber(width) * pixels - fit.width * look.zoom) < 0.5;
@@ -33,7 +42,7 @@ export function ViewRow({ block, glass }: { readonly block: Block; readonly glas
   };
 
   return (
-    <div className="view-row" role="group" aria-label="How the drawing is seen">
+    <div ref={row} className="view-row" role="group" aria-label="How the drawing is seen">
       <div className="view-zoom">
         <button type="button" className="plain view-act" aria-label="Farther" title="Farther (−)" disabled={look.zoom <= 1} onClick={() => glass.nearer(1 / STEP)}>
           <Minus size={18} aria-hidden="true" />

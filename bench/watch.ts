@@ -1,0 +1,41 @@
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright';
+
+/** How long every move of a pressed pointer took until the frame was painted that shows it, in milliseconds. */
+export interface Seen {
+  /** From when the page was told of the move. */
+  readonly sinceTold: readonly number[];
+  /** From when the browser had it: the wait for the next frame included. */
+  readonly sinceMoved: readonly number[];
+  /** Processor time of the page's main thread, for each move: other programs on the machine do not count in it. */
+  readonly work: number;
+  /** The page's tasks of more than 50 ms meanwhile, as its PerformanceObserver tells, longest first. */
+  readonly longTasks: readonly number[];
+}
+
+/** Watches a page from its beginning on: which frame is the first to draw on a canvas in the page after a move of a pressed pointer. */
+export async function watch(page: Page): Promise<void> {
+  await page.addInitScript({ path: fileURLToPath(new URL('watch-page.js', import.meta.url)) });
+}
+
+/** Paints one stroke through places of the window, each move once the one before is seen. @returns what was seen of it */
+export async function paintThrough(page: Page, places: readonly (readonly [number, number])[]): Promise<Seen> {
+  await page.mouse.move(...places[0]!);
+  await page.mouse.down();
+  const session = await page.context().newCDPSession(page);
+  await session.send('Performance.enable', { timeDomain: 'threadTicks' });
+  const worked = async (): Promise<number> =>
+    1000 * (await session.send('Performance.getMetrics')).metrics.find(({ name }) => name === 'TaskDuration')!.value;
+  await page.evaluate(() => Reflect.get(window, 'forget')());
+  const before = await worked();
+  for (const place of places.slice(1)) {
+    await page.mouse.move(...place);
+    await page.evaluate(() => Reflect.get(window, 'settled')());
+  }
+  const work = ((await worked()) - before) / (places.length - 1);
+  await page.mouse.up();
+  // A task is reported after it is over.
+  await page.waitForTimeout(300);
+  const seen = (await page.evaluate(() => Reflect.get(window, 'seen')())) as Omit<Seen, 'work'>;
+  return { ...seen, work, longTasks: [...seen.longTasks].sort((a, b) => b - a) };
+}
