@@ -9,7 +9,9 @@ const square = (fabric: string, x: number, y: number) =>
   ({ fabric, points: [[x, y], [x + 1, y], [x + 1, y + 1], [x, y + 1]] }) as const;
 
 /** Three squares and a half-square in one corner of a block of six by six cells. */
-const CORNER = [square('chalk', 0, 0), square('lamp', 1, 0), square('chalk', 0, 1), { fabric: 'lamp', points: [[1, 1], [2, 1], [1, 2]] }] as const;
+const CORNER = [
+  square('chalk', 0, 0), square('lamp', 1, 0), square('chalk', 0, 1), { fabric: 'lamp', points: [[1, 1], [2, 1], [1, 2]] },
+] as const;
 const opened = (page: Page): Promise<void> => openBlock(page, { cells: 6, patches: CORNER });
 
 const chosen = (page: Page): Promise<string | null> => table(page).getAttribute('data-chosen');
@@ -24,7 +26,10 @@ async function choosing(page: Page): Promise<void> {
   await bar(page).waitFor();
 }
 
-const START = ['Column 1: Chalk. Column 2: Lamp. Columns 3 to 6: Marram.', 'Column 1: Chalk. Column 2: Lamp top left, Marram bottom right. Columns 3 to 6: Marram.'];
+const START = [
+  'Column 1: Chalk. Column 2: Lamp. Columns 3 to 6: Marram.',
+  'Column 1: Chalk. Column 2: Lamp top left, Marram bottom right. Columns 3 to 6: Marram.',
+];
 
 describe('patches are chosen and arranged', () => {
   test('by mouse: clicked, framed, dragged to half lines, dropped by Escape, cut off at the edge', async ({ page }) => {
@@ -95,7 +100,9 @@ describe('patches are chosen and arranged', () => {
     await act(page, 'Turn back').click();
     await eventually(async () => (await rows(page)).slice(0, 2)).toEqual(START);
     await page.keyboard.press('Control+d');
-    await eventually(async () => (await rows(page))[0]).toBe('Column 1: Chalk. Column 2: Lamp. Column 3: Chalk. Column 4: Lamp. Columns 5 to 6: Marram.');
+    await eventually(async () => (await rows(page))[0]).toBe(
+      'Column 1: Chalk. Column 2: Lamp. Column 3: Chalk. Column 4: Lamp. Columns 5 to 6: Marram.',
+    );
     expect(await chosen(page)).toBe('4');
     await swatch(page, 'Lamp').click();
     await eventually(async () => (await rows(page))[0]).toBe('Column 1: Chalk. Columns 2 to 4: Lamp. Columns 5 to 6: Marram.');
@@ -113,7 +120,7 @@ describe('patches are chosen and arranged', () => {
     expect((await rows(page)).slice(0, 2)).toEqual(START);
   });
 
-  test('with the keyboard alone: taken with Space, carried by arrow keys over others without harm, turned, cut and pasted', async ({ page }) => {
+  test('with the keyboard alone: taken with Space, carried by arrow keys over others without harm, cut and pasted', async ({ page }) => {
     await opened(page);
     const reached = (): Promise<boolean> => table(page).evaluate((element) => element === document.activeElement);
     for (let i = 0; i < 60 && !(await reached()); i++) await page.keyboard.press('Tab');
@@ -136,7 +143,9 @@ describe('patches are chosen and arranged', () => {
     await eventually(async () => (await rows(page))[0]).toBe('Column 1: Marram. Column 2: Chalk. Columns 3 to 6: Marram.');
     await press('ArrowRight', 'Shift+ArrowRight', 'Shift+ArrowRight');
     // The square it passed over is there again.
-    await eventually(async () => (await rows(page))[0]).toBe('Column 1: Marram. Column 2: Lamp. Column 3: Marram. Column 4: Chalk. Columns 5 to 6: Marram.');
+    await eventually(async () => (await rows(page))[0]).toBe(
+      'Column 1: Marram. Column 2: Lamp. Column 3: Marram. Column 4: Chalk. Columns 5 to 6: Marram.',
+    );
     await press('End');
     await eventually(async () => (await rows(page))[0]).toBe('Column 1: Marram. Column 2: Lamp. Columns 3 to 5: Marram. Column 6: Chalk.');
     await press('ArrowRight');
@@ -186,7 +195,9 @@ describe('patches are chosen and arranged', () => {
     await drag([3, 3], [1.5, 1.5], [-0.1, -0.1]);
     await eventually(() => chosen(page)).toBe('4');
     await drag([0.5, 0.5], [1.5, 1], [2.5, 0.5]);
-    await eventually(async () => (await rows(page))[0]).toBe('Columns 1 to 2: Marram. Column 3: Chalk. Column 4: Lamp. Columns 5 to 6: Marram.');
+    await eventually(async () => (await rows(page))[0]).toBe(
+      'Columns 1 to 2: Marram. Column 3: Chalk. Column 4: Lamp. Columns 5 to 6: Marram.',
+    );
     expect(complaints).toEqual([]);
     await context.close();
   });
@@ -226,8 +237,10 @@ describe('the bar of what can be done with chosen patches', () => {
         await page.goto(appAddress());
         await opened(page);
         await choosing(page);
-        const broken = async (): Promise<string[]> =>
-          (await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
+        const broken = async (): Promise<string[]> => {
+          const { violations } = await new AxeBuilder({ page }).analyze();
+          return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
+        };
         expect(await broken()).toEqual([]);
         await act(page, 'All').click();
         await eventually(() => chosen(page)).toBe('4');

@@ -192,8 +192,10 @@ export function createArranger({ block, acts }: Hands): Arranger {
     switch (handling.do) {
       case 'move':
         return rearrange('moved', (held) => shifted(held, handling.by), `Moved ${wayInWords(handling.by)}`);
-      case 'turn':
-        return rearrange('turned', (held) => rotated(held, handling.way), `Turned ${handling.way === 'right' ? 'clockwise' : 'the other way'}`);
+      case 'turn': {
+        const way = handling.way === 'right' ? 'clockwise' : 'the other way';
+        return rearrange('turned', (held) => rotated(held, handling.way), `Turned ${way}`);
+      }
       case 'mirror':
         return rearrange('mirrored', (held) => flipped(held, handling.exchange), `Mirrored, ${handling.exchange} exchanged`);
       case 'twin': {
