@@ -30,7 +30,7 @@ export function App({ table, acts, desk, keeping, place }: {
   readonly place: Autosave;
 }): ReactNode {
   const now = useStore(table, (all) => all);
-  const { drawn, pattern, ways, problem, working } = useStore(desk, (all) => all);
+  const { drawn, pattern, ways, standing, problem, working } = useStore(desk, (all) => all);
   const keptState = useStore(keeping.now, (all) => all.state);
   const drawing = useStore(keeping.now, (all) => all.id);
   const { block } = now.work;
@@ -76,6 +76,7 @@ export function App({ table, acts, desk, keeping, place }: {
           drawn={drawn}
           pattern={pattern}
           ways={ways}
+          standing={standing}
           problem={problem}
           working={working}
           letters={letters}

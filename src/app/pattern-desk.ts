@@ -2,7 +2,7 @@ import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { Block } from '../block/block.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import type { Alternative, Pattern } from '../pattern/pattern.ts';
-import type { PatternMaker } from './pattern-worker.ts';
+import type { PatternMaker, Standing } from './pattern-maker.ts';
 import { createStore, type Store } from './store.ts';
 
 /** The pattern as far as it is worked out. */
@@ -16,6 +16,8 @@ export interface Desk {
   /** Why the last drawing has no pattern. */
   readonly problem: Problem | null;
   readonly working: boolean;
+  /** How the search for that pattern stands: a first one is shown while a better one is looked for; null before the first. */
+  readonly standing: Standing | null;
 }
 
 /**
@@ -26,8 +28,10 @@ const PATIENCE = { pattern: 250, ways: 30 } as const;
 
 /** A pattern maker at work away from this page; `stop` ends it at once, whatever it does. */
 export interface Bench {
-  /** Works out the pattern of a drawing, sewn the way that is chosen in it. */
-  readonly workOut: (block: Block) => Promise<void>;
+  /** Works out the pattern of a drawing, sewn the way that is chosen in it, or where that takes long a first one. */
+  readonly workOut: (block: Block) => Promise<Standing>;
+  /** Goes on with the drawing whose search is not over. */
+  readonly goOn: () => Promise<Standing>;
   /** Fetches the pattern that was worked out. */
   readonly collect: () => Promise<Result<Pattern> | null>;
   /** Every way to sew a drawing, the chosen one too. */
@@ -45,7 +49,8 @@ export function workerBench(): Bench {
       answer().then(resolve, reject);
     });
   return {
-    workOut: (block) => ask(() => maker.workOut(block)),
+    workOut: (block) => ask(async () => await maker.workOut(block)),
+    goOn: () => ask(async () => await maker.goOn()),
     collect: () => ask(async () => await maker.collect()),
     everyWay: (block) => ask(async () => await maker.everyWay(block)),
     stop: () => {
@@ -71,7 +76,7 @@ const DRAWN = ['finished', 'grid', 'denominator', 'ground', 'patches', 'seams', 
  * @param rest resolves when the hand rests: a finished pattern is fetched only then
  */
 export function createDesk(begin: () => Bench, rest: () => Promise<void>): { readonly desk: Store<Desk>; readonly want: (block: Block) => void } {
-  const desk = createStore<Desk>({ drawn: null, pattern: null, ways: null, problem: null, working: true });
+  const desk = createStore<Desk>({ drawn: null, pattern: null, ways: null, problem: null, working: true, standing: null });
   let bench: Bench | null = null;
   let task: { readonly block: Block; readonly patience: number } | null = null;
   let wanted: Block | null = null;
@@ -102,25 +107,51 @@ export function createDesk(begin: () => Bench, rest: () => Promise<void>): { rea
     );
   };
 
+  /** What a bench tells, with the pattern where there is a new one. */
+  interface Told {
+    readonly standing: Standing;
+    readonly made: Result<Pattern> | null;
+  }
+
+  const listen = async (block: Block, at: Bench, told: Promise<Standing>, before: number): Promise<Told> => {
+    const standing = await told;
+    if (standing.patterns === before) return { standing, made: null };
+    await rest();
+    return { standing, made: wanted === block ? await at.collect() : null };
+  };
+
   const work = (block: Block): void => {
-    const ask = async (at: Bench): Promise<Result<Pattern> | null> => {
-      await at.workOut(block);
-      await rest();
-      return wanted === block ? at.collect() : null;
-    };
-    const show = (made: Result<Pattern> | null): void => {
+    const show = ({ standing, made }: Told): void => {
       if (!made?.ok) {
         explored = null;
-        desk.set({ drawn: block, pattern: null, ways: null, problem: made?.problem ?? STOPPED, working: false });
+        desk.set({ drawn: block, pattern: null, ways: null, problem: made?.problem ?? STOPPED, working: false, standing: null });
         return;
       }
       const known = explored !== null && DRAWN.every((name) => explored![name] === block[name]);
-      desk.change(({ ways }) => ({ drawn: block, pattern: made.value, ways: known ? ways : null, problem: null, working: false }));
-      if (known) return;
-      explored = null;
+      desk.change(({ ways }) => ({ drawn: block, pattern: made.value, ways: known ? ways : null, problem: null, working: false, standing }));
+      if (!known) explored = null;
+      follow(block, standing);
+    };
+    const stopped = (): void => desk.change((now) => ({ ...now, problem: STOPPED, working: false }));
+    run(block, PATIENCE.pattern, (at) => listen(block, at, at.workOut(block), 0), show, stopped);
+  };
+
+  /** What comes after a pattern: a better one, or every other way. */
+  const follow = (block: Block, standing: Standing): void => {
+    if (!standing.looking) {
+      if (explored === null) explore(block);
+      return;
+    }
+    const show = ({ standing: after, made }: Told): void => {
+      desk.change((now) => ({ ...now, pattern: made?.ok ? made.value : now.pattern, standing: after }));
+      follow(block, after);
+    };
+    // The pattern that is there is sound.
+    const over = (): void => {
+      desk.change((now) => ({ ...now, standing: { ...standing, looking: false } }));
       explore(block);
     };
-    run(block, PATIENCE.pattern, ask, show, () => desk.change((now) => ({ ...now, problem: STOPPED, working: false })));
+    run(block, PATIENCE.ways, (at) => listen(block, at, at.goOn(), standing.patterns), show, over);
   };
 
   const explore = (block: Block): void => {

@@ -7,8 +7,9 @@ import { box } from '../geometry/convex.ts';
 import { boundariesOf } from '../geometry/patchwork/boundaries.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
-import type { Piecing, Unit } from '../geometry/piecing/assembly.ts';
+import type { Figures, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
+import { last } from '../geometry/piecing/steps.ts';
 import { otherWays, sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational, type Rational } from '../measure/rational.ts';
@@ -23,32 +24,80 @@ import type { Cloth, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
 export type Scope = 'all ways' | 'chosen way';
 
+/** What is known on the way to a pattern. */
+export interface Answer {
+  /** Writes the pattern of the way found so far; the same function from answer to answer while no better way is found. */
+  readonly pattern: () => Result<Pattern>;
+  /** Pieces of the way found so far, where the fewest pieces are looked for, and that no way has fewer than so many; else null. */
+  readonly fewest: { readonly pieces: number; readonly bound: number } | null;
+  /** How much longer the search may take, for what it has taken; 0 in the end. */
+  readonly left: number;
+}
+
 /**
  * The whole way from drawing to pattern.
  * @param choices override those saved in the block, which override the trade's usual values
  * @param scope 'chosen way' leaves the alternatives out, for a first answer sooner
  * @returns the pattern with its proof; a problem where the drawing cannot be held exactly or cannot be sewn by straight seams
  */
-export function makePattern(block: Block, choices: Choices = {}, scope: Scope = 'all ways'): Result<Pattern> {
+export const makePattern = (block: Block, choices: Choices = {}, scope: Scope = 'all ways'): Result<Pattern> =>
+  last(answersFor(block, choices, scope)).pattern();
+
+/**
+ * Looks for the pattern of a drawing step by step. What is found depends on the drawing and the choices alone, however long one waits
+ * between the steps.
+ * @yields what is known so far: sound ways, each as good as the one before or better
+ * @returns the last answer, which is that of `makePattern`
+ */
+export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 'chosen way'): Generator<Answer, Answer> {
+  const finer = (): Result<Pattern> =>
+    bad('too-fine', `The drawing of ${block.name} is finer than can be held exactly: draw it on fewer or simpler fractions of the grid.`);
+  /** A RangeError says that a number left what can be held exactly. */
+  const exactly = (write: () => Result<Pattern>) => (): Result<Pattern> => {
+    try {
+      return write();
+    } catch (error) {
+      if (!(error instanceof RangeError)) throw error;
+      return finer();
+    }
+  };
+  const final = (pattern: () => Result<Pattern>, figures?: Figures): Answer => ({ pattern, fewest: fewestOf(figures), left: 0 });
   const placed = toDrawing(block);
-  if (!placed.ok) return placed;
+  if (!placed.ok) return final(() => placed);
   const { drawing, step } = placed.value;
   const chosen = settled(block, choices);
   try {
     const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit }, chosen.way) });
-    if (contradictsItself(drawing)) return locked();
+    if (contradictsItself(drawing)) return final(exactly(locked));
     const sew = sewing(drawing);
-    const wished = sew.way(chosen.way);
-    const piecing = wished ?? sew.way('standard units');
-    if (!piecing) return locked();
-    const others = scope === 'all ways' ? otherWays(sew, piecing) : [];
-    const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
-    return good(patternOf(block, drawing, step, chosen, piecing, others, sew.refused.map(refusedPin), notes));
+    const refused = sew.refused.map(refusedPin);
+    const steps = sew.steps(chosen.way);
+    let [known, pattern] = [null as (() => Piecing) | null, finer];
+    for (;;) {
+      const { done, value } = steps.next();
+      if (!done) {
+        const { piecing, cost, bound, left } = value;
+        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, drawing, step, chosen, piecing(), [], refused, [])))];
+        yield { pattern, fewest: bound === null ? null : { pieces: cost, bound }, left };
+        continue;
+      }
+      const wished = value;
+      const piecing = wished ?? sew.way('standard units');
+      if (!piecing) return final(exactly(locked));
+      // What was found before, and is the last of it, is not written again.
+      if (known?.() === piecing && scope === 'chosen way') return final(pattern, piecing.figures);
+      const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
+      const others = (): readonly Piecing[] => (scope === 'all ways' ? otherWays(sew, piecing) : []);
+      return final(exactly(() => good(patternOf(block, drawing, step, chosen, piecing, others(), refused, notes))), piecing.figures);
+    }
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return bad('too-fine', `The drawing of ${block.name} is finer than can be held exactly: draw it on fewer or simpler fractions of the grid.`);
+    return final(finer);
   }
 }
+
+const fewestOf = (figures: Figures | undefined): Answer['fewest'] =>
+  figures?.bound === undefined ? null : { pieces: figures.pieces, bound: figures.bound };
 
 function patternOf(
   block: Block,

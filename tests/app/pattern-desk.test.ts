@@ -3,6 +3,7 @@ import { blank } from '../../src/block/blank.ts';
 import type { Block } from '../../src/block/block.ts';
 import { choose, rename } from '../../src/block/sizing.ts';
 import { createDesk, type Bench } from '../../src/app/pattern-desk.ts';
+import type { Standing } from '../../src/app/pattern-maker.ts';
 import { createRest } from '../../src/app/rest.ts';
 import type { Result } from '../../src/measure/problem.ts';
 import { rational } from '../../src/measure/rational.ts';
@@ -21,10 +22,14 @@ function drawing(name: string): Block {
 
 type Answer = Result<Pattern> | readonly Alternative[];
 
+const DONE: Standing = { looking: false, fewest: null, patterns: 1 };
+
 /** A bench whose answers are ready when the test says so. */
 interface HeldBench extends Bench {
-  /** What was asked of it: "Ebb" for the pattern of a drawing, "Ebb's ways" for the ways to sew it. */
+  /** What was asked of it: "Ebb" for the pattern of a drawing, "better" for a better one, "Ebb's ways" for the ways to sew it. */
   readonly asked: string[];
+  /** What it tells when next it has a pattern. */
+  standing: Standing;
   stopped: boolean;
   finish: (answer: Answer) => Promise<void>;
   fail: () => Promise<void>;
@@ -42,9 +47,15 @@ function heldBenches(): { readonly benches: HeldBench[]; readonly begin: () => B
     };
     const bench: HeldBench = {
       asked: [],
+      standing: DONE,
       stopped: false,
       workOut: async ({ name }) => {
         worked = await held<Result<Pattern>>(name);
+        return bench.standing;
+      },
+      goOn: async () => {
+        worked = await held<Result<Pattern>>('better');
+        return bench.standing;
       },
       collect: async () => worked,
       everyWay: ({ name }) => held(`${name}'s ways`),
@@ -225,5 +236,49 @@ describe('the pattern of the newest drawing', () => {
     await everything();
     expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb' } }, working: true });
     expect(benches[1]!.asked).toEqual(['Flood', 'Slack']);
+  });
+
+  test('is a first one where the search takes long; a better one takes its place, and only then the other ways are looked for', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    want(drawing('Ebb'));
+    const bench = benches[0]!;
+    bench.standing = { looking: true, fewest: { pieces: 29, bound: 25 }, patterns: 1 };
+    await bench.finish(patternNamed('Ebb, first'));
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb, first' } }, working: false, standing: { looking: true } });
+    const first = desk.get().pattern;
+    bench.standing = { looking: true, fewest: { pieces: 29, bound: 27 }, patterns: 1 };
+    await bench.finish(patternNamed('not collected again'));
+    expect(desk.get().pattern).toBe(first);
+    expect(desk.get().standing).toMatchObject({ fewest: { bound: 27 } });
+    bench.standing = { looking: false, fewest: { pieces: 28, bound: 28 }, patterns: 2 };
+    await bench.finish(patternNamed('Ebb, last'));
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb, last' } }, ways: null, standing: { looking: false } });
+    expect(bench.asked).toEqual(['Ebb', 'better', 'better', "Ebb's ways"]);
+  });
+
+  test('is not made better once there is a newer drawing', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    want(drawing('Ebb'));
+    benches[0]!.standing = { looking: true, fewest: null, patterns: 1 };
+    await benches[0]!.finish(patternNamed('Ebb'));
+    want(drawing('Flood'));
+    vi.advanceTimersByTime(50);
+    expect(benches.map(({ asked, stopped }) => [asked, stopped])).toEqual([[['Ebb', 'better'], true], [['Flood'], false]]);
+    await benches[0]!.finish(patternNamed('Ebb, better'));
+    await benches[1]!.finish(patternNamed('Flood'));
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Flood' } }, standing: DONE });
+  });
+
+  test('stays where the search for a better one breaks', async () => {
+    const { benches, begin } = heldBenches();
+    const { desk, want } = createDesk(begin, createRest().reached);
+    want(drawing('Ebb'));
+    benches[0]!.standing = { looking: true, fewest: null, patterns: 1 };
+    await benches[0]!.finish(patternNamed('Ebb'));
+    await benches[0]!.fail();
+    expect(desk.get()).toMatchObject({ pattern: { block: { name: 'Ebb' } }, problem: null, standing: { looking: false } });
+    expect(benches[1]!.asked).toEqual(["Ebb's ways"]);
   });
 });

@@ -3,6 +3,7 @@ import type { Block } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
+import type { Standing } from '../pattern-maker.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
@@ -12,18 +13,21 @@ import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
 import { Pins } from './Pins.tsx';
 import { ProofLine } from './Proof.tsx';
+import { StandingLine } from './StandingLine.tsx';
 import { Steps } from './Steps.tsx';
 import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
 
 /** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
-export function PatternSheet({ block, drawn, pattern, ways, problem, working, letters, acts }: {
+export function PatternSheet({ block, drawn, pattern, ways, standing, problem, working, letters, acts }: {
   readonly block: Block;
   /** The drawing that pattern or problem are about. */
   readonly drawn: Block | null;
   readonly pattern: Pattern | null;
   /** Every way to sew it; null while they are looked for. */
   readonly ways: readonly Alternative[] | null;
+  /** How the search for that pattern stands. */
+  readonly standing: Standing | null;
   /** Why this drawing has no pattern. */
   readonly problem: Problem | null;
   readonly working: boolean;
@@ -72,15 +76,16 @@ export function PatternSheet({ block, drawn, pattern, ways, problem, working, le
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} choices={block.choices} colors={colors} letters={letters} acts={acts} />
+        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} colors={colors} letters={letters} acts={acts} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, letters, acts: { choose, chooseMethod } }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, colors, letters, acts: { choose, chooseMethod } }: {
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
+  readonly standing: Standing | null;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Choices | undefined;
   readonly colors: ReadonlyMap<string, string>;
@@ -91,6 +96,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, choices, colors, lett
     <div className="sheet-body">
       <ProofLine proof={pattern.proof} />
       <p className="figures">{figuresLine(pattern.figures)}</p>
+      <StandingLine standing={standing} />
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={choose} />
       <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
       <Units pattern={pattern} chosen={choices?.methods} colors={colors} chooseMethod={chooseMethod} />

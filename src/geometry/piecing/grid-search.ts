@@ -70,7 +70,10 @@ interface Tables {
   readonly levelAt: Uint16Array;
 }
 
-/** Tables of at most so many rectangles are kept for the next search: every search writes them anew before it reads them. */
+/**
+ * Tables of at most so many rectangles are kept for the next search, which writes them anew before it reads them; so is the plan,
+ * should the same prices come again.
+ */
 const KEPT_TABLES = 50_000;
 let tables: Tables | null = null;
 
@@ -116,7 +119,8 @@ function numbering(m: number, n: number): { readonly stride: number; readonly ac
 export function searcher(leaves: Leaves, weights: Weights, contents: Contents, ringsAt: RingsAt): Search {
   const { field, classes, classOf } = leaves;
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const { upright, level, single, closed, inRow, inColumn, uprightAt, levelAt } = tablesFor(rectCount(field));
+  const size = rectCount(field);
+  const { upright, level, single, closed, inRow, inColumn, uprightAt, levelAt } = tablesFor(size);
   const id = (i0: number, j0: number, i1: number, j1: number): number => rectId(n, i0, j0, i1, j1);
   const { stride, acrossAt, downAt } = numbering(m, n);
   const rings = new Map<number, Ring>();
@@ -269,7 +273,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
       const plan = cost === Infinity ? null : read(last);
       // What is cheapest at the least it can cost, and has been looked into, is cheapest.
       if (plan && leaves.settle(plan.used.keys())) continue;
-      known.push({ kept, last, price, closing, plan });
+      if (size <= KEPT_TABLES) known.push({ kept, last, price, closing, plan });
       return plan;
     }
   };

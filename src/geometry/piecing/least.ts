@@ -30,6 +30,14 @@ interface Known {
   tree: Tree | null;
 }
 
+/** How far the search has come. */
+export interface Deepened {
+  /** No way by straight through-seams along drawn lines has fewer pieces than this. */
+  readonly bound: number;
+  /** How much effort is left, for what was spent. */
+  readonly left: number;
+}
+
 /** What the search found out. */
 export interface Least {
   /** No way by straight through-seams along drawn lines has fewer pieces than this. */
@@ -48,8 +56,15 @@ class OutOfEffort extends Error {}
  * @param drawn what is drawn inside the region
  * @param known pieces of the best way known
  * @param effort how many edges may be looked at in all before the search ends with what it has
+ * @yields the bound each time that it rises
  */
-export function leastPieces(patchwork: Patchwork, region: Convex, drawn: readonly Drawn[], known: number, effort: number): Least {
+export function* leastPieces(
+  patchwork: Patchwork,
+  region: Convex,
+  drawn: readonly Drawn[],
+  known: number,
+  effort: number,
+): Generator<Deepened, Least> {
   const edges = edgesOf(region, drawn);
   const whole: Part = { region, edges, low: lowerBound(edges) };
   const wholes = patchwork.drawing.patches.some((patch) => patch.whole);
@@ -94,6 +109,7 @@ export function leastPieces(patchwork: Patchwork, region: Convex, drawn: readonl
   let bound = whole.low;
   try {
     for (; bound < known; bound++) {
+      yield { bound, left: left / Math.max(1, effort - left) };
       const found = sew(whole, bound);
       if (found) return { bound: found.pieces, better: { tree: found.tree!, pieces: found.pieces } };
     }

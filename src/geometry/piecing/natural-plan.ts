@@ -6,6 +6,7 @@ import { together } from './pins.ts';
 import { clothNovelty, handling, isPlain, sizeNovelty, type Weights } from './price.ts';
 import { rectCount } from './rect-id.ts';
 import { NO_RINGS, ringsWorthwhile, type RingsAt } from './rings.ts';
+import { last } from './steps.ts';
 
 /** How often a search learns from its own plan. */
 const ROUNDS = 3;
@@ -14,7 +15,7 @@ const ROUNDS = 3;
 const RINGS_BELOW = 400_000;
 
 /** How many cuts may be weighed in all, whatever the size of the drawing (the first search is always made). */
-const EFFORT = 20_000_000;
+const EFFORT = 400_000_000;
 
 /** @returns the cost of a plan with every novelty paid once */
 function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
@@ -71,19 +72,29 @@ export interface Bounds {
   readonly framed: boolean;
 }
 
+/** The best plan after so many searches. */
+export interface Looked {
+  readonly plan: Plan;
+  /** What it costs as a whole. */
+  readonly cost: number;
+  /** How many searches may still be made, for each that was made. */
+  readonly left: number;
+}
+
 /**
  * The construction an experienced pattern writer would choose. A seam sewn in two goes is taken only where every way
  * with through-seams has more pieces.
+ * @yields after every search the best plan so far: the same one, or one that costs less
  * @returns null when every way would divide a whole patch
  */
-export function naturalPlan(leaves: Leaves, weights: Weights, pictures: Pictures, bounds: Bounds): Plan | null {
-  const cheapest = (ringsAt: RingsAt): Plan | null => cheapestOfAll(leaves, weights, pictures, bounds, ringsAt);
-  const straight = cheapest(NO_RINGS);
+export function* naturalPlans(leaves: Leaves, weights: Weights, pictures: Pictures, bounds: Bounds): Generator<Looked, Looked | null> {
+  const cheapest = (ringsAt: RingsAt): Generator<Looked, Looked | null> => cheaperAndCheaper(leaves, weights, pictures, bounds, ringsAt);
+  const straight = yield* cheapest(NO_RINGS);
   if (straight && rectCount(leaves.field) > RINGS_BELOW) return straight;
   const ringsAt = ringsWorthwhile(leaves);
   if (ringsAt.size === 0) return straight;
-  const turning = cheapest(ringsAt);
-  return turning && (!straight || piecesIn(turning, leaves) < piecesIn(straight, leaves)) ? turning : straight;
+  const turning = last(cheapest(ringsAt));
+  return turning && (!straight || piecesIn(turning.plan, leaves) < piecesIn(straight.plan, leaves)) ? turning : straight;
 }
 
 const piecesIn = (plan: Plan, { classes }: Leaves): number => [...plan.used].reduce((sum, [c, count]) => sum + count * classes[c]!.pieces, 0);
@@ -99,23 +110,34 @@ function learnt(used: ReadonlyMap<number, number>, hopes: readonly number[]): re
  * Searches under several expectations of how often each thing is used, learns from each plan what is really used, and
  * keeps the plan that costs least as a whole.
  */
-function cheapestOfAll(leaves: Leaves, weights: Weights, pictures: Pictures, bounds: Bounds, ringsAt: RingsAt): Plan | null {
+function* cheaperAndCheaper(
+  leaves: Leaves,
+  weights: Weights,
+  pictures: Pictures,
+  bounds: Bounds,
+  ringsAt: RingsAt,
+): Generator<Looked, Looked | null> {
   const { field } = leaves;
-  const { parts, last } = bounds;
+  const { parts, last: joined } = bounds;
   const frames = bounds.framed ? framesOf(field, pictures, weights) : [];
   const within = (kept: Uint8Array | null): Uint8Array | null => (kept && parts ? together(parts, kept) : (kept ?? parts));
   const search = searcher(leaves, weights, pictures.contents, ringsAt);
   let passes = Math.max(1, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
-  let best: Plan | null = null;
-  let least = Infinity;
-  for (const { kept, start } of attempts(leaves, frames, pictures)) {
+  let best = null as Looked | null;
+  let made = 0;
+  const tries = attempts(leaves, frames, pictures);
+  for (const [i, { kept, start }] of tries.entries()) {
     const keep = within(kept);
     let counts = start;
     for (let round = 0; round < ROUNDS && passes > 0; round++, passes--) {
-      const plan = search(counts, keep, last);
+      const plan = search(counts, keep, joined);
       if (!plan) break;
       const cost = fullCost(plan, leaves, weights) * regularity(plan, field, frames);
-      if (cost < least - 1e-9) [best, least] = [plan, cost];
+      const rest = Math.min(passes - 1, (tries.length - i) * ROUNDS - round - 1);
+      made++;
+      const left = rest / made;
+      best = best !== null && cost >= best.cost - 1e-9 ? { ...best, left } : { plan, cost, left };
+      yield best;
       const next: Counts = { leaves: learnt(plan.used, start.leaves), joins: learnt(plan.joined, pictures.counts) };
       if (same(next.leaves, counts.leaves) && same(next.joins, counts.joins)) break;
       counts = next;

@@ -16,13 +16,14 @@ import { searcher, type Joined, type Plan } from './grid-search.ts';
 import { keeping } from './keep.ts';
 import { leastPieces } from './least.ts';
 import { leavesIn, type Leaves } from './leaves.ts';
-import { naturalPlan } from './natural-plan.ts';
+import { naturalPlans } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
 import { pinned, together, type Pinned } from './pins.ts';
 import { FEWEST, NATURAL } from './price.ts';
 import { mostRepeated } from './repeated.ts';
 import { ringsWorthwhile } from './rings.ts';
 import { inRounds } from './rounds.ts';
+import { last } from './steps.ts';
 import { named } from './naming.ts';
 import { assembled, type Tree } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
@@ -57,8 +58,25 @@ function once<T>(make: () => T): () => T {
   return () => (made ??= { value: make() }).value;
 }
 
+/** A way as far as it is found. */
+export interface Step {
+  /** Works the way out; the same function from step to step while no better way is found. */
+  readonly piecing: () => Piecing;
+  /** What the way is searched for: the trouble of it as a whole, or (fewest pieces) its pieces. It never rises from step to step. */
+  readonly cost: number;
+  /** That no way has fewer pieces is known so far; null where fewest pieces are not what is looked for. */
+  readonly bound: number | null;
+  /** How much longer the search may take, for what it has taken. */
+  readonly left: number;
+}
+
 /** A drawing made ready for sewing. */
 export interface Sewing {
+  /**
+   * Looks for a way step by step; what is found depends on the drawing alone, however long one waits between the steps.
+   * @returns what `way` returns
+   */
+  readonly steps: (way: Way) => Generator<Step, Piecing | null>;
   /** Works out one way; null where there is no such way, or (the standard one) where whole patches lock each other. */
   readonly way: (way: Way) => Piecing | null;
   /** Whether any way is found when only the pieces are counted: quicker than the standard way, and hardly ever of another mind. */
@@ -97,46 +115,71 @@ export function sewing(drawing: Drawing): Sewing {
   const withPins = (parts: Uint8Array | null): Uint8Array | null => (parts && pins ? together(pins, parts) : (parts ?? pins));
   const planned = (way: Way, leaves: Leaves, plan: Plan | null, parts: Uint8Array | null, last: Joined): Piecing | null =>
     plan && finished(way, arranged(plan, leaves, pictures(), parts, last));
-  const naturally = (way: Way, parts: Uint8Array | null, last: Joined = null): Piecing | null => {
-    const bounds = { parts: withPins(parts), last, framed: parts === null };
-    return planned(way, natural(), naturalPlan(natural(), NATURAL, shapes(), bounds), bounds.parts, last);
-  };
+  function* naturally(way: Way, parts: Uint8Array | null, joined: Joined = null): Generator<Step, Piecing | null> {
+    const bounds = { parts: withPins(parts), last: joined, framed: parts === null };
+    const made = (plan: Plan): (() => Piecing) => once(() => planned(way, natural(), plan, bounds.parts, joined)!);
+    let [known, piecing] = [null as Plan | null, null as (() => Piecing) | null];
+    const found = (plan: Plan): (() => Piecing) => {
+      if (plan !== known || !piecing) [known, piecing] = [plan, made(plan)];
+      return piecing;
+    };
+    const plans = naturalPlans(natural(), NATURAL, shapes(), bounds);
+    for (;;) {
+      const { done, value } = plans.next();
+      if (done) return value && found(value.plan)();
+      yield { piecing: found(value.plan), cost: value.cost, bound: null, left: value.left };
+    }
+  }
 
   /** The way with the fewest pieces, and how few there can be. */
-  const leastWay = (): Piecing | null => {
+  function* leastWay(): Generator<Step, Piecing | null> {
     const plan = fewestPieces(fewest(), pins);
     const found = planned('fewest pieces', fewest(), plan, pins, null);
     if (!plan || !found || pins) return found;
     const whole = rectangle(0, 0, patchwork.width, patchwork.height);
+    const { pieces } = found.figures;
     // Rings are beyond what the search for the least weighs: beside them only its first bound holds, which no seams can undercut.
     const effort = plan.rings > 0 ? 0 : LEAST_EFFORT;
-    const { bound, better } = leastPieces(patchwork, whole, drawnIn(whole, boundaries.values()), found.figures.pieces, effort);
-    const least = better ? finished('fewest pieces', named(better.tree)) : found;
-    return { ...least, figures: { ...least.figures, bound } };
-  };
+    const search = leastPieces(patchwork, whole, drawnIn(whole, boundaries.values()), pieces, effort);
+    const piecing = (): Piecing => found;
+    for (;;) {
+      const { done, value } = search.next();
+      if (!done) {
+        yield { piecing, cost: pieces, bound: value.bound, left: value.left };
+        continue;
+      }
+      const least = value.better ? finished('fewest pieces', named(value.better.tree)) : found;
+      return { ...least, figures: { ...least.figures, bound: value.bound } };
+    }
+  }
 
-  const standard = once(() => naturally('standard units', null));
+  let standardWay: { readonly piecing: Piecing | null } | null = null;
+  function* standardSteps(): Generator<Step, Piecing | null> {
+    standardWay ??= { piecing: yield* naturally('standard units', null) };
+    return standardWay.piecing;
+  }
+  const standard = (): Piecing | null => last(standardSteps());
   /** A way that is bound to something is offered as long as it does not cut the cloth up for it. */
   const worthwhile = (piecing: Piecing | null): Piecing | null =>
     piecing && piecing.figures.pieces <= MOST_MORE * (standard()?.figures.pieces ?? Infinity) ? piecing : null;
 
-  const way = (name: Way): Piecing | null => {
+  function* steps(name: Way): Generator<Step, Piecing | null> {
     switch (name) {
       case 'standard units':
-        return standard();
+        return yield* standardSteps();
       case 'fewest pieces':
-        return leastWay();
+        return yield* leastWay();
       case 'largest repeated unit': {
         const repeated = mostRepeated(field, pictures());
-        return repeated && worthwhile(naturally(name, repeated));
+        return repeated && worthwhile(last(naturally(name, repeated)));
       }
       case 'rows':
-        return worthwhile(naturally(name, null, turnedOver ? 'columns' : 'rows'));
+        return worthwhile(last(naturally(name, null, turnedOver ? 'columns' : 'rows')));
       case 'columns':
-        return worthwhile(naturally(name, null, turnedOver ? 'rows' : 'columns'));
+        return worthwhile(last(naturally(name, null, turnedOver ? 'rows' : 'columns')));
       case 'quarters': {
         const quarters = equalParts(field, 2);
-        return quarters.length === 0 ? null : worthwhile(naturally(name, keeping(field, quarters)));
+        return quarters.length === 0 ? null : worthwhile(last(naturally(name, keeping(field, quarters))));
       }
       case 'foundation': {
         // Patches are added one by one: there are no units to pin.
@@ -147,8 +190,9 @@ export function sewing(drawing: Drawing): Sewing {
         return piecing.pieces.length >= PATCHES_TO_SECTION * found.sections ? piecing : null;
       }
     }
-  };
-  return { way, sewable: once(() => fewestPieces(fewest(), pins) !== null), refused };
+  }
+  const way = (name: Way): Piecing | null => last(steps(name));
+  return { steps, way, sewable: once(() => fewestPieces(fewest(), pins) !== null), refused };
 }
 
 /** A text that two assemblies share exactly when they are sewn alike. */
