@@ -22,15 +22,34 @@ function withoutPolicyWhileDeveloping(): Plugin {
 function drawnBlocks(): Plugin {
   return {
     name: 'drawn-blocks',
-    async load(id) {
-      if (!id.endsWith('.block.json?drawn')) return null;
-      const file = id.slice(0, -'?drawn'.length);
-      this.addWatchFile(file);
-      const read = parseBlock(await readFile(file, 'utf8'));
-      if (!read.ok) throw new Error(`${file}: ${read.problem.sentence}`);
-      return { code: `export default ${JSON.stringify(read.value)};`, moduleType: 'js' };
+    load: {
+      filter: { id: /\.block\.json\?drawn$/ },
+      async handler(id) {
+        const file = id.slice(0, -'?drawn'.length);
+        this.addWatchFile(file);
+        const read = parseBlock(await readFile(file, 'utf8'));
+        if (!read.ok) throw new Error(`${file}: ${read.problem.sentence}`);
+        return { code: `export default ${JSON.stringify(read.value)};`, moduleType: 'js' };
+      },
     },
   };
+}
+
+/** What the bundler knows of a module, as far as it matters here. */
+interface Modules {
+  readonly getModuleInfo: (id: string) => { readonly importers: readonly string[]; readonly isEntry: boolean } | null;
+}
+
+/** @returns 'first' for every module that the page needs at once, so that it is one file; null for what is fetched later */
+function withTheFirst(id: string, modules: Modules): 'first' | null {
+  const seen = new Set<string>();
+  const neededAtOnce = (module: string): boolean => {
+    if (seen.has(module)) return false;
+    seen.add(module);
+    const info = modules.getModuleInfo(module);
+    return info !== null && (info.isEntry || info.importers.some(neededAtOnce));
+  };
+  return neededAtOnce(id) ? 'first' : null;
 }
 
 export default defineConfig({
@@ -43,6 +62,8 @@ export default defineConfig({
     // The policy allows no data: address but for pictures, so every asset is a file.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // Left to itself the bundler cuts what the screens share into dozens of files.
+    rolldownOptions: { output: { advancedChunks: { groups: [{ name: withTheFirst }] } } },
     // What a first load weighs is measured, gzipped, by tests/e2e/door.test.ts.
     chunkSizeWarningLimit: 1000,
   },

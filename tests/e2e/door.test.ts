@@ -6,8 +6,8 @@ import { appAddress, expect, test, visit, type Visit } from './browser.ts';
 const LIMIT = 250 * 1024;
 
 /** What is needed before anything is asked: the screen, the engine in its worker, the block that lies open; and what is not. */
-const FIRST = ['01-point-light.block', 'index', 'pattern-worker'];
-const LATER = ['block-file', '02-harbour-steps.block'];
+const FIRST = ['01-point-light.block', 'first', 'pattern-worker'];
+const LATER = ['block-file', 'GridPanel', 'Shelf', 'arranger', 'SelectionBar', 'PictureDialog', 'UnderTheCloth', '02-harbour-steps.block'];
 
 /** Opens the app for the first time. @returns how many bytes each script weighs, gzipped, by the name of its chunk */
 async function firstLoad({ context, page }: Visit): Promise<ReadonlyMap<string, number>> {
@@ -44,7 +44,7 @@ describe('the built app, opened', () => {
     // Random text cannot be pressed small.
     const ballast = `export const ballast = '${randomBytes(LIMIT / 2).toString('base64')}';`;
     await visitor.context.route('**/assets/ballast-11111111.js', (route) => route.fulfill({ contentType: 'text/javascript', body: ballast }));
-    await visitor.context.route('**/assets/index-*.js', async (route) => {
+    await visitor.context.route('**/assets/first-*.js', async (route) => {
       const own = await route.fetch();
       await route.fulfill({ response: own, body: `import './ballast-11111111.js';${await own.text()}` });
     });
