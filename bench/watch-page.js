@@ -3,7 +3,7 @@
  * Notes when the frame is done that is the first to draw on a canvas in the page after a move of a pressed pointer.
  */
 {
-  const seen = { sinceTold: [], sinceMoved: [], longTasks: [] };
+  const seen = { sinceTold: [], sinceMoved: [] };
   let waiting = [];
   let shown = [];
   let settled = null;
@@ -34,7 +34,6 @@
     return Reflect.apply(drawImage, this, words);
   };
   addEventListener('pointermove', ({ buttons, timeStamp }) => buttons === 1 && waiting.push({ told: performance.now(), moved: timeStamp }), true);
-  new PerformanceObserver((list) => list.getEntries().forEach(({ duration }) => seen.longTasks.push(Math.round(duration)))).observe({ type: 'longtask' });
   Object.assign(window, {
     forget: () => void Object.values(seen).forEach((all) => (all.length = 0)),
     seen: () => seen,

@@ -13,6 +13,7 @@ import type { Glass } from './glass.ts';
 import type { Deeds } from './hand/bench.ts';
 import { createHand } from './hand/hand.ts';
 import { inkColorsOf } from './ink.ts';
+import { createLatePointing } from './late-pointing.ts';
 import { viewThrough } from './look.ts';
 import { tapeFor } from './ruler-marks.ts';
 import { tableVerb } from './table-keys.ts';
@@ -88,6 +89,9 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
       bottom: share(cells.down, row + 1, rows),
     });
   };
+  const draws = useRef<() => boolean>(() => false);
+  const pointing = useMemo(() => createLatePointing((at) => now.current.deeds.point(at), () => draws.current()), []);
+  useEffect(() => pointing.stop, [pointing]);
   const hand = useMemo(
     () =>
       createHand(() => now.current, {
@@ -103,7 +107,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
         takeUpSymmetry: (taken) => now.current.deeds.takeUpSymmetry(taken),
         point: (at) => {
           if (at?.by === 'keys') reveal(...at.cell);
-          now.current.deeds.point(at);
+          pointing.point(at);
         },
         say: (words) => now.current.deeds.say(words),
         sweep: (added, id) => easel.sweep(added, id),
@@ -116,6 +120,7 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
     () => createFingers(() => hand, glass, () => now.current.tool, (dx, dy) => window.scrollBy(dx, dy)),
     [hand, glass],
   );
+  draws.current = fingers.drawing;
   useWheel(element, glass);
 
   useLayoutEffect(() => glass.lay(fit), [glass, fit]);
@@ -211,8 +216,14 @@ export function DrawingTable(props: DrawingTableProps): ReactNode {
       }}
       onPointerDown={(event) => fingers.down(touch(event)) && element.current?.setPointerCapture(event.pointerId)}
       onPointerMove={(event) => fingers.move(touch(event))}
-      onPointerUp={(event) => fingers.up(touch(event))}
-      onPointerCancel={(event) => fingers.cancel(touch(event))}
+      onPointerUp={(event) => {
+        fingers.up(touch(event));
+        pointing.lifted();
+      }}
+      onPointerCancel={(event) => {
+        fingers.cancel(touch(event));
+        pointing.lifted();
+      }}
       onPointerLeave={() => hand.pointerLeave()}
       // The middle button would scroll the page.
       onMouseDown={(event) => event.button === 1 && event.preventDefault()}

@@ -23,6 +23,8 @@ export interface Fingers {
   readonly move: (touch: Touch) => void;
   readonly up: (touch: Touch) => void;
   readonly cancel: (touch: Touch) => void;
+  /** Whether a pointer is pressed to draw. */
+  readonly drawing: () => boolean;
   /** The Space bar is held down over the table, or let go. @returns whether the drawing was moved meanwhile */
   readonly hold: (held: boolean) => boolean;
 }
@@ -149,6 +151,7 @@ export function createFingers(hand: () => Hand, glass: Glass, toolNow: () => Too
       else if (touch.kind === 'touch') touchOver(touch.id, false);
       else if (touch.primary) hand().drop();
     },
+    drawing: () => pressed || finger?.state === 'drawing',
     hold: (next) => {
       const pushed = pushedWhileHeld;
       if (next && !held) pushedWhileHeld = false;
