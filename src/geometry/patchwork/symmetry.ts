@@ -29,6 +29,9 @@ export function symmetriesOf(width: number, height: number): readonly Symmetry[]
 /** @returns whether a symmetry turns the plane over */
 export const mirrors = ({ a, b, c, d }: Symmetry): boolean => a * d - b * c < 0;
 
+/** @returns by how many quarter turns clockwise a symmetry that does not mirror turns the plane */
+export const turnOf = ({ a, c }: Symmetry): 0 | 1 | 2 | 3 => (a === 1 ? 0 : c === 1 ? 1 : a === -1 ? 2 : 3);
+
 /** @returns where a symmetry takes a point */
 export const taken = (s: Symmetry, p: Point): Point => ({
   x: s.a * p.x + s.b * p.y + s.dx * p.w,
@@ -140,17 +143,25 @@ interface Mark {
   readonly back: string;
 }
 
-function reachOf(ends: readonly Point[], width: number, height: number): Float64Array {
+function reachOf(from: Point, to: Point, width: number, height: number): Float64Array {
   const reach = new Float64Array(2 * SECOND);
-  ends.forEach(({ x, y, w }, end) => {
-    const whole = w * Math.max(width, height);
-    [x, width * w - x, y, height * w - y].forEach((n, i) => {
-      const common = gcd(n, whole) || 1;
-      reach[end * SECOND + 2 * i] = n / common;
-      reach[end * SECOND + 2 * i + 1] = whole / common;
-    });
-  });
+  const far = Math.max(width, height);
+  reachFrom(reach, 0, from, width, height, far);
+  reachFrom(reach, SECOND, to, width, height, far);
   return reach;
+}
+
+function reachFrom(reach: Float64Array, at: number, { x, y, w }: Point, width: number, height: number, far: number): void {
+  part(reach, at + LEFT, x, w * far);
+  part(reach, at + RIGHT, width * w - x, w * far);
+  part(reach, at + TOP, y, w * far);
+  part(reach, at + BOTTOM, height * w - y, w * far);
+}
+
+function part(reach: Float64Array, at: number, n: number, whole: number): void {
+  const common = gcd(n, whole) || 1;
+  reach[at] = n / common;
+  reach[at + 1] = whole / common;
 }
 
 /** @returns where how far across, and how far down, a point lies after a symmetry stands among its numbers */
@@ -206,7 +217,7 @@ function fabricNumbers(marks: readonly Mark[]): ReadonlyMap<string, number> {
 export function canonicalView(width: number, height: number, boundaries: Iterable<Boundary>): Symmetry {
   const marks: Mark[] = [];
   const mark = (from: Point, to: Point, line: Line, front: string, back: string): void => {
-    marks.push({ reach: reachOf([from, to], width, height), across: compareX(from, to), down: compareY(from, to), line, front, back });
+    marks.push({ reach: reachOf(from, to, width, height), across: compareX(from, to), down: compareY(from, to), line, front, back });
   };
   for (const { line, drawn, between } of boundaries) {
     for (const { from, to, front, back } of between) mark(from, to, line, front, back);

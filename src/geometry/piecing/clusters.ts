@@ -1,6 +1,7 @@
 import { compareY, type Point } from '../point.ts';
 import { paneIndex } from '../patchwork/patchwork.ts';
 import type { Field } from './field.ts';
+import { rectId } from './rect-id.ts';
 
 /** A rectangle of cells: columns i0 … i1, rows j0 … j1 (edges). */
 export interface Cells {
@@ -26,11 +27,11 @@ const MOST = 400;
  */
 export function freeCandidates(field: Field): readonly Cells[] {
   const [m, n] = [field.xs.length - 1, field.ys.length - 1];
-  const found = new Map<string, Cells>();
+  const found = new Map<number, Cells>();
   const add = (cells: Cells): void => {
     const slants = field.slantsIn(cells.i0, cells.j0, cells.i1, cells.j1);
     const single = cells.i1 - cells.i0 === 1 && cells.j1 - cells.j0 === 1;
-    if (slants > 0 && (single || slants <= MOST_SLANTS)) found.set(`${cells.i0} ${cells.j0} ${cells.i1} ${cells.j1}`, cells);
+    if (slants > 0 && (single || slants <= MOST_SLANTS)) found.set(rectId(n, cells.i0, cells.j0, cells.i1, cells.j1), cells);
   };
   const apart = clusters(field);
   apart.forEach(add);
@@ -95,11 +96,16 @@ function after(edges: readonly number[], p: Point, axis: 'x' | 'y'): number {
 
 /** @returns the a by a equal parts of a block, row by row; none where they do not end between cells */
 export function equalParts(field: Field, a: number): readonly Cells[] {
-  const ends = (edges: readonly number[]): readonly number[] => {
-    const far = edges.at(-1)!;
-    return edges.flatMap((e, i) => ((e * a) % far === 0 ? [i] : []));
-  };
-  const [columns, rows] = [ends(field.xs), ends(field.ys)];
-  if (columns.length !== a + 1 || rows.length !== a + 1) return [];
+  const columns = partEnds(field.xs, a);
+  const rows = columns && partEnds(field.ys, a);
+  if (!columns || !rows) return [];
   return rows.slice(1).flatMap((j1, j) => columns.slice(1).map((i1, i) => ({ i0: columns[i]!, j0: rows[j]!, i1, j1 })));
+}
+
+/** @returns the indices of the edges where equal parts end, the first and the last edge among them; null where one ends between edges */
+function partEnds(edges: readonly number[], parts: number): readonly number[] | null {
+  const far = edges.at(-1)!;
+  const ends: number[] = [];
+  for (let i = 0; i < edges.length; i++) if ((edges[i]! * parts) % far === 0) ends.push(i);
+  return ends.length === parts + 1 ? ends : null;
 }

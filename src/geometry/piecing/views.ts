@@ -1,7 +1,8 @@
 import { fromLeastCorner } from '../convex.ts';
 import { compareAlong, type Point } from '../point.ts';
-import { taken, takenOutline, type Symmetry } from '../patchwork/symmetry.ts';
+import { mirrors, taken, takenOutline, turnOf, type Symmetry } from '../patchwork/symmetry.ts';
 import type { Assembly, Piece } from './assembly.ts';
+import type { Congruences } from './congruence.ts';
 
 const leastCorner = (assembly: Assembly): Point => fromLeastCorner(assembly.outline)[0]!;
 
@@ -11,21 +12,27 @@ export interface Sewn {
   readonly pieces: readonly Piece[];
 }
 
-/** @returns an assembly and its pieces after a symmetry */
-export function inView({ root, pieces }: Sewn, view: Symmetry): Sewn {
+/**
+ * @param congruence comes to know what a turned assembly is like; of mirror images it is to find out by itself
+ * @returns an assembly and its pieces after a symmetry
+ */
+export function inView({ root, pieces }: Sewn, view: Symmetry, congruence: Congruences): Sewn {
+  const turn = mirrors(view) ? null : turnOf(view);
   const moved = pieces.map((piece): Piece => ({ ...piece, outline: takenOutline(view, piece.outline) }));
   const walk = (node: Assembly): Assembly => {
     const parts = node.parts.map(walk);
     const seams = node.seams.map((seam) => ({ ...seam, from: taken(view, seam.from), to: taken(view, seam.to) }));
     // Rows still read from left to right and from top to bottom; a ring keeps its centre first.
     const backwards = node.kind !== 'partial-seam ring' && parts.length > 1 && compareAlong(leastCorner(parts[0]!), leastCorner(parts.at(-1)!)) > 0;
-    return {
+    const now: Assembly = {
       ...node,
       outline: takenOutline(view, node.outline),
       ...(node.piece ? { piece: moved[node.piece.id]! } : {}),
       parts: backwards ? parts.reverse() : parts,
       seams: backwards ? seams.reverse() : seams,
     };
+    if (node.kind && node !== root && turn !== null) congruence.turned(node, now, turn);
+    return now;
   };
   return { root: walk(root), pieces: moved };
 }
