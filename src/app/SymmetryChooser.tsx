@@ -16,6 +16,8 @@ export function SymmetryChooser({ block, symmetry, take }: {
   const button = useRef<HTMLButtonElement>(null);
   const panel = useRef<HTMLFieldSetElement>(null);
   const [open, setOpen] = useState(false);
+  /** Whether the choice was pointed at, and is made with that; the arrow keys go on choosing. */
+  const pointed = useRef(false);
 
   const toggled = (event: ToggleEvent<HTMLElement>): void => {
     const shown = event.newState === 'open';
@@ -47,18 +49,31 @@ export function SymmetryChooser({ block, symmetry, take }: {
       >
         <SymmetryIcon symmetry={symmetry} />
         <span className="tool-name">
-          <span className="unseen">Symmetry: </span>
-          {capital(symmetry)}
+          {symmetry === 'none' ? (
+            'Symmetry'
+          ) : (
+            <>
+              <span className="unseen">Symmetry: </span>
+              {capital(symmetry)}
+            </>
+          )}
         </span>
       </button>
-      <fieldset ref={panel} id={panelId} className="symmetries" popover="auto" onToggle={toggled}>
+      <fieldset ref={panel} id={panelId} className="symmetries" popover="auto" onToggle={toggled} onKeyDown={() => (pointed.current = false)}>
         <legend>Symmetry: done here, done there too</legend>
         <div className="symmetry-rows">
           {SYMMETRIES.map((each) => {
             const allowed = allows(block, each);
             return (
-              <label key={each} className="symmetry" title={allowed ? undefined : REASON} onPointerUp={() => allowed && panel.current?.hidePopover()}>
-                <input type="radio" name={panelId} checked={each === symmetry} disabled={!allowed} onChange={() => take(each)} />
+              <label key={each} className="symmetry" title={allowed ? undefined : REASON} onPointerDown={() => (pointed.current = true)}>
+                <input
+                  type="radio"
+                  name={panelId}
+                  checked={each === symmetry}
+                  disabled={!allowed}
+                  onChange={() => take(each)}
+                  onClick={() => pointed.current && panel.current?.hidePopover()}
+                />
                 <SymmetryIcon symmetry={each} />
                 <span>{capital(each)}</span>
               </label>

@@ -109,7 +109,7 @@ export function ToolIcon({ tool }: { readonly tool: Tool }): ReactNode {
 }
 
 /** A flag in one place of a block, and wherever a symmetry brings it; each mirror a line of stitches. */
-const FLAG: Stroke = { points: [[14, 6], [29, 6], [29, 18]], denominator: 64 };
+const FLAG: Stroke = { points: [[11, 4], [29, 4], [29, 23]], denominator: 64 };
 
 /** The drawing on a symmetry. */
 export function SymmetryIcon({ symmetry }: { readonly symmetry: SymmetryName }): ReactNode {
