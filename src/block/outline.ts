@@ -113,11 +113,15 @@ export interface Bounds {
 /** @returns the box around an outline */
 export function boundsOf(outline: Outline): Bounds {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of outline) {
-    left = Math.min(left, x);
-    top = Math.min(top, y);
-    right = Math.max(right, x);
-    bottom = Math.max(bottom, y);
+  // Painting asks this of every patch for every stroke: no calls, nothing made on the way.
+  for (let i = 0; i < outline.length; i++) {
+    const point = outline[i]!;
+    const x = point[0];
+    const y = point[1];
+    if (x < left) left = x;
+    if (x > right) right = x;
+    if (y < top) top = y;
+    if (y > bottom) bottom = y;
   }
   return { left, top, right, bottom };
 }
