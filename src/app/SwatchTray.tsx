@@ -5,6 +5,7 @@ import { addFabric, exchangeFabrics, recolourFabric, renameFabric, replaceFabric
 import { MAX_NAME } from '../block/limits.ts';
 import type { Acts } from './table.ts';
 import { Sheetlet } from './Sheetlet.tsx';
+import { useHatches } from './views/use-hatches.ts';
 
 /** The row of fabrics: take one up, add one, rename or recolour the one in the hand. */
 export function SwatchTray({ block, fabric, letters, acts }: {
@@ -14,6 +15,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
   readonly acts: Acts;
 }): ReactNode {
   const [asked, setAsked] = useState<'new' | 'edit' | 'swap' | null>(null);
+  const hatches = useHatches(block.fabrics);
   const held = block.fabrics.find(({ id }) => id === fabric);
   return (
     <div className="tray" role="group" aria-label="Swatch tray">
@@ -27,7 +29,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
               onClick={() => acts.takeUpFabric(each.id)}
               title={i < 9 ? `${each.name} (${i + 1} on the table)` : each.name}
             >
-              <span className="swatch-cloth" style={{ '--cloth': each.color } as CSSProperties} aria-hidden="true">
+              <span className="swatch-cloth" style={{ '--cloth': each.color, '--hatch': hatches.get(each.id) } as CSSProperties} aria-hidden="true">
                 <span className="swatch-letter">{letters.get(each.id)}</span>
               </span>
               <span className="swatch-name">

@@ -166,10 +166,10 @@ export function drawLabels(
 
 /** @returns the ways to set a label, the widest first */
 function labelsOf(letter: string | undefined, { lengths, subcut }: SizeInk): Label[] {
-  const first = letter === undefined ? [] : [letter];
+  const first = letter === undefined ? '' : `${letter} `;
   const [short, long] = lengths;
-  const across = [[...first, lengths.join(' × ')].join(' ')];
-  const down = long === undefined ? [...first, short!] : [...first, short!, `× ${long}`];
+  const across = [first + lengths.join(' × ')];
+  const down = long === undefined ? [first.trim(), short!].filter((line) => line !== '') : [first + short, `× ${long}`];
   return [across, down].map((lines) => ({ lines, subcut }));
 }
 
