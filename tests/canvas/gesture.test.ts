@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { cellsOf, type Cells } from '../../src/block/cells.ts';
 import {
   addCorner, beginSweep, extendSweep, lineAlong, lineNear, outlineOf, rectangleBetween, snapToHalfGrid, stepOnHalfGrid,
-  strokeAlong, strokeInCell,
+  strokeAlong, strokeBetween, strokeInCell,
 } from '../../src/canvas/gesture.ts';
 import { cellsPassed, nearestCellTo } from '../../src/canvas/stride.ts';
 import { rational, type Rational } from '../../src/measure/rational.ts';
@@ -113,6 +113,20 @@ describe('an uneven grid', () => {
         expect(half! + other!).toBeCloseTo(whole, 12);
       }
     }
+  });
+
+  test('has half-rectangles and peaks over its cells: each half of what they span, their corners on its lines', () => {
+    const one = rectangleBetween(UNEVEN, [1, 0], [3, 1]);
+    const whole = area(outlineOf(one));
+    for (const tool of ['half rectangle', 'peak'] as const) {
+      for (const turn of [0, 1, 2, 3] as const) {
+        const half = strokeBetween(UNEVEN, tool, [3, 1], [1, 0], turn);
+        expect(half.points).toHaveLength(3);
+        expect(area(outlineOf(half))).toBeCloseTo(whole / 2, 12);
+      }
+    }
+    expect(outlineOf(strokeBetween(UNEVEN, 'half rectangle', [1, 0], [3, 1], 2))).toEqual([[5.5, 0], [5.5, 5.5], [0.5, 5.5]]);
+    expect(outlineOf(strokeBetween(UNEVEN, 'peak', [1, 0], [3, 1], 2))).toEqual([[5.5, 5.5], [0.5, 5.5], [3, 0]]);
   });
 
   test('is passed from cell to neighbouring cell, and every cell met lies under the stroke', () => {

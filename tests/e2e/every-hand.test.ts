@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import type { CDPSession, Page } from 'playwright';
 import { describe } from 'vitest';
 import { appAddress, expect, test, visit } from './browser.ts';
@@ -174,6 +175,29 @@ describe('a block drawn with symmetry', () => {
     // Two clicks of the hand, two things to undo.
     await page.keyboard.press('Control+z');
     await eventually(() => table(page).getAttribute('data-patches')).toBe('20');
+  });
+
+  test('is chosen from pictures that everybody can read', async ({ page }) => {
+    const broken = async (): Promise<string[]> =>
+      (await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()).violations.map(({ id, nodes }) =>
+        `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
+      );
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      await openBlock(page);
+      await symmetry(page).click();
+      await eventually(() => page.getByRole('radio', { name: 'None' }).evaluate((radio) => radio === document.activeElement)).toBe(true);
+      // By the arrow keys one goes on choosing; the panel stays.
+      await page.keyboard.press('ArrowDown');
+      await eventually(() => page.getByRole('radio', { name: 'Left and right' }).isChecked()).toBe(true);
+      expect(await broken()).toEqual([]);
+      await page.keyboard.press('ArrowUp');
+      await page.keyboard.press('Escape');
+      await eventually(() => symmetry(page).textContent()).toBe('Symmetry');
+      await page.getByRole('button', { name: 'Swap Chalk' }).click();
+      expect(await broken()).toEqual([]);
+      await page.keyboard.press('Escape');
+    }
   });
 
   test('says why a symmetry cannot be had', async ({ page }) => {
