@@ -185,7 +185,7 @@ function DrawingInWords({ id, block }: { readonly id: string; readonly block: Bl
     <div className="unseen in-words" aria-busy={late !== block}>
       <p id={id}>
         Arrow keys move from cell to cell, Space lays cloth, Delete takes it up. {keysOf(CLOTH_TOOLS)} take up a tool, T turns it,
-        1 to 9 take up a fabric. {keysOf(SEWING_TOOLS)} take up what tells how to sew: a seam, a patch kept whole, one unit, the seam
+        M goes on to the next symmetry, 1 to 9 take up a fabric. {keysOf(SEWING_TOOLS)} take up what tells how to sew: a seam, a patch kept whole, one unit, the seam
         sewn last. Escape drops what was begun. Plus and minus bring the drawing nearer and farther, 0 shows all of it.
       </p>
       <h3>The drawing, row by row</h3>
