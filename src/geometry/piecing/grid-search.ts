@@ -74,7 +74,7 @@ interface Tables {
  * Tables of at most so many rectangles are kept for the next search, which writes them anew before it reads them; so is the plan,
  * should the same prices come again.
  */
-const KEPT_TABLES = 50_000;
+const KEPT_TABLES = 100_000;
 let tables: Tables | null = null;
 
 function tablesFor(size: number): Tables {

@@ -14,8 +14,8 @@ const ROUNDS = 3;
 /** In fields of more rectangles, rings are looked for only where there is no other way. */
 const RINGS_BELOW = 400_000;
 
-/** How many cuts may be weighed in all, whatever the size of the drawing (the first search is always made). */
-const EFFORT = 400_000_000;
+/** How many cuts may be weighed in all, whatever the size of the drawing; but a search, and one that has learnt from it, are always made. */
+const EFFORT = 150_000_000;
 
 /** @returns the cost of a plan with every novelty paid once */
 function fullCost(plan: Plan, leaves: Leaves, weights: Weights): number {
@@ -122,7 +122,7 @@ function* cheaperAndCheaper(
   const frames = bounds.framed ? framesOf(field, pictures, weights) : [];
   const within = (kept: Uint8Array | null): Uint8Array | null => (kept && parts ? together(parts, kept) : (kept ?? parts));
   const search = searcher(leaves, weights, pictures.contents, ringsAt);
-  let passes = Math.max(1, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
+  let passes = Math.max(2, Math.floor(EFFORT / (rectCount(field) * (field.xs.length + field.ys.length))));
   let best = null as Looked | null;
   let made = 0;
   const tries = attempts(leaves, frames, pictures);
