@@ -1,4 +1,5 @@
 import type { Lie, Tracing } from '../../canvas/tracing.ts';
+import { forgetPicture, keepPicture, pictureUnder } from '../../files/pictures.ts';
 import { createStore } from '../store.ts';
 
 /** A picture under the cloth, and the file it is kept as. */
@@ -36,7 +37,6 @@ export async function layUnder(drawing: string): Promise<void> {
   if (underlay.get().drawing === drawing) return;
   underlay.set({ drawing, laid: null, laying: false, problem: null });
   try {
-    const { pictureUnder } = await import('../../files/pictures.ts');
     const found = await pictureUnder(drawing);
     if (!found || !isLie(found.lie)) return;
     const { lie, picture: kept, cover, shown } = found;
@@ -54,7 +54,6 @@ async function keep(): Promise<void> {
   waiting = undefined;
   const { drawing, laid } = underlay.get();
   if (drawing === null) return;
-  const { forgetPicture, keepPicture } = await import('../../files/pictures.ts');
   if (laid) await keepPicture({ drawing, picture: laid.kept, lie: laid.lie, cover: laid.cover, shown: laid.shown });
   else await forgetPicture(drawing);
 }
