@@ -63,7 +63,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
     // Left to itself the bundler cuts what the screens share into dozens of files.
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: withTheFirst }] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: withTheFirst, debugName: 'first' }] } } },
     // What a first load weighs is measured, gzipped, by tests/e2e/door.test.ts.
     chunkSizeWarningLimit: 1000,
   },
