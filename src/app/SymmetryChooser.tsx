@@ -1,7 +1,7 @@
 import { useId, useRef, useState, type ReactNode, type ToggleEvent } from 'react';
 import type { Block } from '../block/block.ts';
 import { allows, SYMMETRIES, type SymmetryName } from '../block/symmetry.ts';
-import { capital } from './several.ts';
+import { capital } from '../measure/words.ts';
 import { SymmetryIcon } from './TradeIcons.tsx';
 
 const REASON = 'Diagonals, quarter turns and every way need a square block with the same lines across and down.';

@@ -4,6 +4,7 @@ import { boundsOf } from '../block/outline.ts';
 import type { Stroke } from '../block/painting.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
+import { listed } from '../measure/words.ts';
 
 /*
  * Things done in several places at once: in all of them, or, where one is refused, in none.
@@ -37,10 +38,5 @@ export const counted = (count: number, one: string, many: string): string => (co
 
 /** @returns "patch 3", "patches 3, 4 and 7", by indices */
 export function patchesInWords(indices: readonly number[]): string {
-  const numbers = indices.map((index) => index + 1);
-  if (numbers.length === 1) return `patch ${numbers[0]}`;
-  return `patches ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+  return `${indices.length === 1 ? 'patch' : 'patches'} ${listed(indices.map((index) => String(index + 1)))}`;
 }
-
-/** @returns words that begin a sentence */
-export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -15,9 +15,10 @@ import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { Point } from '../geometry/point.ts';
 import { good, type Remedy, type Result } from '../measure/problem.ts';
+import { capital } from '../measure/words.ts';
 import { createPaintAhead } from './paint-ahead.ts';
 import { choseWords, laidWords } from './past/words.ts';
-import { capital, counted, drawable, endsOf, everywhere, patchesInWords, pinOn } from './several.ts';
+import { counted, drawable, endsOf, everywhere, patchesInWords, pinOn } from './several.ts';
 import type { Rest } from './rest.ts';
 import type { Store } from './store.ts';
 

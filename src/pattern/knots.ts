@@ -6,22 +6,21 @@ import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import { brokenWholes } from '../geometry/patchwork/wholes.ts';
 import type { Piecing } from '../geometry/piecing/assembly.ts';
-import { knotIn, type SetIn, type WayOut } from '../geometry/piecing/knot.ts';
+import { knotIn, type Knot, type SetIn, type WayOut } from '../geometry/piecing/knot.ts';
 import type { Pinned, Refusal } from '../geometry/piecing/pins.ts';
 import type { Way } from '../geometry/piecing/way.ts';
 import { sewing } from '../geometry/piecing/ways.ts';
 import { gcd, type Point } from '../geometry/point.ts';
 import type { Problem, Remedy } from '../measure/problem.ts';
+import { capital, listed, several } from '../measure/words.ts';
 import type { RefusedPin } from './pattern.ts';
-import { listed, pointText, several, stretchText, type Measure } from './places.ts';
+import { pointText, stretchText, type Measure } from './places.ts';
 
 /** @returns "patch 3 (Rust)", counted from 1 as in the file */
 function named(block: Block, patch: number): string {
   const { fabric } = block.patches[patch]!;
   return `patch ${patch + 1} (${block.fabrics.find((f) => f.id === fabric)?.name ?? fabric})`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** @returns whether a patch is marked whole that can never be one piece, whatever the seams */
 export function contradictsItself(drawing: Drawing): boolean {
@@ -45,15 +44,13 @@ export function knotProblem(block: Block, drawing: Drawing, measure: Measure, wa
   const remedies = [...knot.waysOut.map((out) => freeing(block, drawing, out, measure)), ...(knot.setIn ? [settingIn(block, drawing, knot.setIn, measure)] : [])];
   const possible = remedies.filter((remedy) => remedied(block, remedy).ok);
   const [cheapest] = possible.filter(({ price }) => price !== null);
-  const { code, what, advice } = wordsFor(block, drawing, knot.patches);
+  const { code, what, advice } = wordsFor(block, knot);
   const sentence = `${what}; ${cheapest ? `the cheapest way out found: ${cheapest.sentence.charAt(0).toLowerCase()}${cheapest.sentence.slice(1)}` : advice}`;
   return { code, sentence, patches: knot.patches, remedies: possible };
 }
 
 /** @returns what is wrong, in words, and what to do where no way out was found */
-function wordsFor(block: Block, drawing: Drawing, patches: readonly number[]): { readonly code: string; readonly what: string; readonly advice: string } {
-  const patchwork = patchworkOf(drawing);
-  const [broken] = brokenWholes(patchwork, boundariesOf(patchwork));
+function wordsFor(block: Block, { patches, broken: [broken] }: Knot): { readonly code: string; readonly what: string; readonly advice: string } {
   if (broken) {
     const which = capital(named(block, broken.patch));
     const what =

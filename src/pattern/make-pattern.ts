@@ -4,13 +4,11 @@ import { toDrawing } from '../block/drawing.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
 import { stripPlan } from '../cutting/strips.ts';
 import { box } from '../geometry/convex.ts';
-import { boundariesOf } from '../geometry/patchwork/boundaries.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
-import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import type { Figures, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import { last } from '../geometry/piecing/steps.ts';
-import { otherWays, sewing } from '../geometry/piecing/ways.ts';
+import { otherWays, sewing, type Sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational, type Rational } from '../measure/rational.ts';
 import { prove } from '../sewing/proof.ts';
@@ -19,7 +17,7 @@ import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
-import type { Cloth, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
+import type { Cloth, Pattern, Size, UnitLine } from './pattern.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
 export type Scope = 'all ways' | 'chosen way';
@@ -70,14 +68,13 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
     const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit }, chosen.way) });
     if (contradictsItself(drawing)) return final(exactly(locked));
     const sew = sewing(drawing);
-    const refused = sew.refused.map(refusedPin);
     const steps = sew.steps(chosen.way);
     let [known, pattern] = [null as (() => Piecing) | null, finer];
     for (;;) {
       const { done, value } = steps.next();
       if (!done) {
         const { piecing, cost, bound, left } = value;
-        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, drawing, step, chosen, piecing(), [], refused, [])))];
+        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, drawing, step, chosen, sew, piecing(), [], [])))];
         yield { pattern, fewest: bound === null ? null : { pieces: cost, bound }, left };
         continue;
       }
@@ -88,7 +85,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
       if (known?.() === piecing && scope === 'chosen way') return final(pattern, piecing.figures);
       const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
       const others = (): readonly Piecing[] => (scope === 'all ways' ? otherWays(sew, piecing) : []);
-      return final(exactly(() => good(patternOf(block, drawing, step, chosen, piecing, others(), refused, notes))), piecing.figures);
+      return final(exactly(() => good(patternOf(block, drawing, step, chosen, sew, piecing, others(), notes))), piecing.figures);
     }
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -104,9 +101,9 @@ function patternOf(
   drawing: Drawing,
   step: Rational,
   choices: Required<Choices>,
+  sew: Sewing,
   piecing: Piecing,
   others: readonly Piecing[],
-  refusedPins: readonly RefusedPin[],
   notes: readonly string[],
 ): Pattern {
   const { seam, ruler, trim, blocks, methods } = choices;
@@ -148,14 +145,14 @@ function patternOf(
     way: piecing.way,
     figures: piecing.figures,
     pieces: piecing.pieces,
-    divisions: divisionLines(piecing, boundariesOf(patchworkOf(drawing)), { step, unit }, (id) => names.get(id)!.name),
+    divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
     units: piecing.units.map(unitLine),
     cuts: list.cuts,
     steps,
     fabrics: cloths.map(({ fabric, strips, length, buy }) => ({ fabric, strips, length, buy })),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
-    refusedPins,
+    refusedPins: sew.refused.map(refusedPin),
     notes: [...notes, ...list.notes, ...cloths.flatMap((cloth) => cloth.notes)],
     cautions: CAUTIONS,
   };

@@ -1,5 +1,6 @@
 import { equals, ZERO, type Rational } from '../measure/rational.ts';
 import { printLength } from '../measure/lengths.ts';
+import { listed, several } from '../measure/words.ts';
 import type { Fabric } from '../block/block.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
@@ -9,7 +10,6 @@ import { cornersOf } from './exact-text.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
 import { piecesMore } from './divisions.ts';
 import { refusedPinText } from './knots.ts';
-import { listed, several } from './places.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
 
 /** Columns of the narrowest terminal that is still common. */

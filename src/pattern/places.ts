@@ -3,6 +3,7 @@ import type { Stretch } from '../geometry/patchwork/boundaries.ts';
 import type { Point } from '../geometry/point.ts';
 import { printLength } from '../measure/lengths.ts';
 import { gcd, ratio, type Rational } from '../measure/rational.ts';
+import { listed } from '../measure/words.ts';
 
 /** How a block's lattice is measured for people. */
 export interface Measure {
@@ -49,11 +50,3 @@ export function seamText(stretches: readonly Stretch[], measure: Measure): { rea
   }
   return { at: '', runs: runs((s) => `from ${pointText(s.from, measure)} to ${pointText(s.to, measure)}`) };
 }
-
-/** @returns "A", "A and B", "A, B and C" */
-export function listed(words: readonly string[]): string {
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
-}
-
-/** @returns "1 seam", "2 seams" */
-export const several = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;

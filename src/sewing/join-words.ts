@@ -1,8 +1,9 @@
 import { box } from '../geometry/convex.ts';
 import { compareX, compareY, lineThrough, parallel } from '../geometry/point.ts';
+import { listed } from '../measure/words.ts';
 import { partName, shortName, sideOf, type Side, type Vocabulary } from './naming.ts';
 import type { Told } from './unit-words.ts';
-import { inRuns, listed } from './sentences.ts';
+import { inRuns } from './sentences.ts';
 import type { Join, StepPart } from './step.ts';
 
 /** How things are joined that are finished in themselves: rows and columns, rounds, rings. */

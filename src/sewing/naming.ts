@@ -5,7 +5,8 @@ import type { Cut, Role } from '../cutting/cut.ts';
 import { box, type Box } from '../geometry/convex.ts';
 import { compareX, compareY, type Point } from '../geometry/point.ts';
 import { shapeOf } from '../geometry/shape.ts';
-import { different, listed } from './sentences.ts';
+import { listed } from '../measure/words.ts';
+import { different } from './sentences.ts';
 import type { StepPart } from './step.ts';
 
 /** What the sentences of a step are made from. */

@@ -1,8 +1,9 @@
+import { listed } from '../measure/words.ts';
 import type { Unworded } from './wording.ts';
 import { isInRounds, isRow } from './join-words.ts';
 import { clothName, clothOf, placeOf, roleOf, shortName, type Vocabulary } from './naming.ts';
 import type { Wish } from './nesting.ts';
-import { different, listed, sentence } from './sentences.ts';
+import { different, sentence } from './sentences.ts';
 import type { Pressed, StepPart } from './step.ts';
 
 /** Darkness of a fabric: larger is darker. Only its order means anything. */

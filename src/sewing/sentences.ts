@@ -1,12 +1,6 @@
 /** @returns words as a sentence: one full stop at the end, also after "in." */
 export const sentence = (words: string): string => (words.endsWith('.') ? words : `${words}.`);
 
-/** @returns "A", "A and B", "A, B and C" */
-export function listed(words: readonly string[]): string {
-  const last = words.at(-1) ?? '';
-  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} and ${last}`;
-}
-
 /** @returns things that follow one another with how many there are in a row: "A", "7 × B", "A" */
 export function inRuns(names: readonly string[]): readonly string[] {
   const runs: { readonly name: string; count: number }[] = [];

@@ -1,5 +1,6 @@
 import { printLength } from '../measure/lengths.ts';
 import type { Cut } from '../cutting/cut.ts';
+import { listed } from '../measure/words.ts';
 import {
   clothName,
   clothOf,
@@ -15,7 +16,7 @@ import {
   type Vocabulary,
 } from './naming.ts';
 import { cornerRounds } from './corner-rounds.ts';
-import { different, inRuns, listed } from './sentences.ts';
+import { different, inRuns } from './sentences.ts';
 import type { Step, StepPart } from './step.ts';
 
 /** What the instructions for a unit go by. */

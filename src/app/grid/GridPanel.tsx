@@ -4,6 +4,7 @@ import { createPortal } from 'react-dom';
 import type { Block } from '../../block/block.ts';
 import { countOf } from '../../block/cells.ts';
 import { printLength } from '../../measure/lengths.ts';
+import { capital } from '../../measure/words.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { Prose } from '../sheet/Length.tsx';
 import type { Acts } from '../table.ts';
@@ -71,8 +72,6 @@ export default function GridPanel({ block, pattern, acts, close }: {
     document.body,
   );
 }
-
-const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 function nowInWords({ finished, grid }: Block): string {
   const { columns, rows } = countOf(grid);

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Block } from '../../block/block.ts';
 import { cornersOffGrid, type Regridded } from '../../block/regridding.ts';
 import { good, type Result } from '../../measure/problem.ts';
+import { listed, several } from '../../measure/words.ts';
 import type { Acts } from '../table.ts';
 
 /** What the panel says about what was just asked for, beside where it was asked. */
@@ -66,24 +67,20 @@ export function useDoing(block: Block, acts: Pick<Acts, 'change'>): Doing {
 
 const blockOf = (made: Block | Regridded): Block => ('lost' in made ? made.block : made);
 
-const counted = (n: number, one: string): string => `${n} ${n === 1 ? one : `${one}s`}`;
-const listed = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)!}`;
-
 /** @returns what would not fit, in words that end with how to go on; null where everything fits */
 export function lossInWords(before: Block, made: Block | Regridded): string | null {
   const counts = (some: Partial<Regridded['lost']>): string =>
     listed([
-      ...(some.patches?.length ? [counted(some.patches.length, 'patch').replace(/patchs$/, 'patches')] : []),
-      ...(some.seams?.length ? [counted(some.seams.length, 'seam')] : []),
-      ...(some.pins?.length ? [counted(some.pins.length, 'pin')] : []),
+      ...(some.patches?.length ? [several(some.patches.length, 'patch', 'patches')] : []),
+      ...(some.seams?.length ? [several(some.seams.length, 'seam')] : []),
+      ...(some.pins?.length ? [several(some.pins.length, 'pin')] : []),
     ]);
   const [out, cut] = 'lost' in made ? [counts(made.lost), counts(made.cut)] : ['', ''];
   const off = cornersOffGrid(blockOf(made));
   const parts = [
     ...(out ? [`${out} would be left out`] : []),
     ...(cut ? [`${cut} would be cut off at the new edge`] : []),
-    ...(off > cornersOffGrid(before) ? [`${counted(off, 'corner')} would lie off the lines and off the middles between them`] : []),
+    ...(off > cornersOffGrid(before) ? [`${several(off, 'corner')} would lie off the lines and off the middles between them`] : []),
   ];
   return parts.length > 0 ? `${listed(parts)}; press again to do it all the same, and Undo brings everything back.` : null;
 }

@@ -1,9 +1,8 @@
 import { Fragment, type ReactNode } from 'react';
 import type { Figures } from '../../geometry/piecing/assembly.ts';
 import { GOOD_FOR, WAYS, type Way } from '../../geometry/piecing/way.ts';
+import { several } from '../../measure/words.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
-
-const several = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 /** @returns "proved least" or "at least 60", where that is known of the number of pieces; empty where it is not */
 const leastWords = ({ pieces, bound }: Figures): string => (bound === undefined ? '' : bound === pieces ? 'proved least' : `at least ${bound}`);

@@ -3,7 +3,7 @@ import { boundariesOf, covers, type Boundary, type Stretch } from '../patchwork/
 import type { Drawing, Lattice } from '../patchwork/drawing.ts';
 import { patchworkOf, type Patchwork } from '../patchwork/patchwork.ts';
 import { shownHalves, shownOutline, throughPatch } from '../patchwork/shown.ts';
-import { brokenWholes } from '../patchwork/wholes.ts';
+import { brokenWholes, type BrokenWhole } from '../patchwork/wholes.ts';
 import { compareAlong, samePoint, type Point } from '../point.ts';
 import type { Assembly, Piecing } from './assembly.ts';
 
@@ -33,6 +33,8 @@ export interface SetIn {
 export interface Knot {
   /** As few as were found that lock each other, in painting order. */
   readonly patches: readonly number[];
+  /** Whole patches that no seams at all leave in one piece, and why. */
+  readonly broken: readonly BrokenWhole[];
   /** Every one was tried; the cheapest first. */
   readonly waysOut: readonly WayOut[];
   readonly setIn: SetIn | null;
@@ -145,7 +147,7 @@ export function knotIn(drawing: Drawing, { sewable, plan: sew }: Trial): Knot {
   // Where a drawn seam runs through a patch, no sewing leaves it whole.
   const whole = enough.flatMap((freed) => (freed.length === 1 && !contradictions.some(({ why }) => why === 'seam') ? freed : []));
   const [setIn] = whole.flatMap((patch) => setInLast(drawing, patchwork, patch)).sort((a, b) => a.corners.length - b.corners.length);
-  return { patches, waysOut: cheapest(waysOut), setIn: setIn ? priced(setIn, drawing, without([setIn.patch]), sew) : null };
+  return { patches, broken: contradictions, waysOut: cheapest(waysOut), setIn: setIn ? priced(setIn, drawing, without([setIn.patch]), sew) : null };
 }
 
 /** @returns of patches those that can stay whole together: taken as many at a time as possible */

@@ -1,5 +1,5 @@
 import { rectangle } from '../convex.ts';
-import { boundariesOf, takenBoundaries } from '../patchwork/boundaries.ts';
+import { boundariesOf, takenBoundaries, type Boundary } from '../patchwork/boundaries.ts';
 import type { Drawing } from '../patchwork/drawing.ts';
 import { patchworkOf } from '../patchwork/patchwork.ts';
 import { canonicalView, inverse, takenPatchwork } from '../patchwork/symmetry.ts';
@@ -83,6 +83,8 @@ export interface Sewing {
   readonly sewable: () => boolean;
   /** Which of the drawing's pins cannot be honoured, by index, and why. */
   readonly refused: Pinned['refused'];
+  /** Where cloths meet in the drawing, as it lies. */
+  readonly boundaries: ReadonlyMap<string, Boundary>;
 }
 
 /** Prepares a drawing for sewing; each way is worked out when it is asked for. */
@@ -192,7 +194,7 @@ export function sewing(drawing: Drawing): Sewing {
     }
   }
   const way = (name: Way): Piecing | null => last(steps(name));
-  return { steps, way, sewable: once(() => fewestPieces(fewest(), pins) !== null), refused };
+  return { steps, way, sewable: once(() => fewestPieces(fewest(), pins) !== null), refused, boundaries: drawn };
 }
 
 /** A text that two assemblies share exactly when they are sewn alike. */
