@@ -1,4 +1,5 @@
 import type { Block, Patch } from '../block/block.ts';
+import { boundsOf } from '../block/outline.ts';
 import { type Hatching, patternOf } from './hatching.ts';
 import { partOf, type Part } from './part.ts';
 import type { Box, View } from './view.ts';
@@ -9,14 +10,7 @@ const boxes = new WeakMap<Patch, Box>();
 function boxOf(patch: Patch): Box {
   const known = boxes.get(patch);
   if (known) return known;
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const [x, y] of patch.points) {
-    if (x < left) left = x;
-    if (x > right) right = x;
-    if (y < top) top = y;
-    if (y > bottom) bottom = y;
-  }
-  const box = { left, top, right, bottom };
+  const box = boundsOf(patch.points);
   boxes.set(patch, box);
   return box;
 }

@@ -2,6 +2,7 @@ import type { GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import { GAP, TICK } from './ruler-marks.ts';
 import { drawPart } from './part.ts';
+import type { Pen } from './pen.ts';
 import { pixelOf, seenPart, type Box, type View } from './view.ts';
 
 /** A mark on the tape, ready to be written. */
@@ -10,8 +11,6 @@ export interface TapeMark {
   readonly at: number;
   readonly label: string;
 }
-
-type Pen = CanvasRenderingContext2D;
 
 /** How far round its window the block and the shadow it throws can be seen, in pixels. */
 const SHADOW = 24;

@@ -3,9 +3,8 @@ import { drawSelection, type SelectionInk } from './draw-selection.ts';
 import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
 import type { PieceInk } from './piece-ink.ts';
+import { strokeDashed, traceLine, traceOutline, type Pen, type Pixel } from './pen.ts';
 import { pixelOf, type View } from './view.ts';
-
-type Pen = CanvasRenderingContext2D;
 
 /** Everything that lies on top of the drawing for a moment and is not part of it. */
 export interface Marks {
@@ -32,14 +31,7 @@ export const NO_MARKS: Marks = {
   ghost: null, basting: null, cursor: null, corners: [], next: null, echoes: [], axes: null, selection: null, lit: [],
 };
 
-function trace(pen: Pen, view: View, outline: GridOutline): void {
-  outline.forEach(([x, y], i) => {
-    const [px, py] = pixelOf(view, x, y);
-    if (i === 0) pen.moveTo(px, py);
-    else pen.lineTo(px, py);
-  });
-  pen.closePath();
-}
+const pixelsOf = (view: View, outline: GridOutline): Pixel[] => outline.map(([x, y]) => pixelOf(view, x, y));
 
 /** Draws with a light line under a dark one, so that it shows on any fabric. */
 function strokeTwice(pen: Pen, ink: InkColors, color: string, width: number): void {
@@ -56,13 +48,13 @@ function drawLit(pen: Pen, view: View, ink: InkColors, lit: readonly PieceInk[])
   if (lit.length === 0) return;
   pen.beginPath();
   pen.rect(view.left, view.top, view.width, view.height);
-  for (const { outline } of lit) trace(pen, view, outline);
+  for (const { outline } of lit) traceOutline(pen, pixelsOf(view, outline));
   pen.fillStyle = ink.linen;
   pen.globalAlpha = 0.62;
   pen.fill('evenodd');
   pen.globalAlpha = 1;
   pen.beginPath();
-  for (const { outline } of lit) trace(pen, view, outline);
+  for (const { outline } of lit) traceOutline(pen, pixelsOf(view, outline));
   pen.lineJoin = 'round';
   strokeTwice(pen, ink, ink.accent, 3);
 }
@@ -74,21 +66,12 @@ export function drawMarks(pen: Pen, view: View, ink: InkColors, marks: Marks): v
   if (marks.selection) drawSelection(pen, view, ink, marks.selection);
   if (marks.ghost) {
     pen.beginPath();
-    for (const outline of marks.ghost.outlines) trace(pen, view, outline);
+    for (const outline of marks.ghost.outlines) traceOutline(pen, pixelsOf(view, outline));
     pen.globalAlpha = 0.72;
     pen.fillStyle = marks.ghost.color;
     pen.fill();
     pen.globalAlpha = 1;
-    pen.lineJoin = 'round';
-    pen.setLineDash([]);
-    pen.strokeStyle = ink.paper;
-    pen.lineWidth = 4;
-    pen.stroke();
-    pen.setLineDash([7, 4]);
-    pen.strokeStyle = ink.accent;
-    pen.lineWidth = 2;
-    pen.stroke();
-    pen.setLineDash([]);
+    strokeDashed(pen, ink, [7, 4], 2);
   }
   if (marks.basting) drawBasting(pen, view, ink, marks.basting);
   if (marks.cursor) {
@@ -154,11 +137,7 @@ function drawAxes(pen: Pen, view: View, ink: InkColors, { lines, turns }: Axes):
 /** Draws what the symmetry makes of an outline or a seam begun. */
 function drawEcho(pen: Pen, view: View, ink: InkColors, points: GridOutline): void {
   pen.beginPath();
-  points.forEach(([x, y], i) => {
-    const [px, py] = pixelOf(view, x, y);
-    if (i === 0) pen.moveTo(px, py);
-    else pen.lineTo(px, py);
-  });
+  traceLine(pen, pixelsOf(view, points));
   pen.lineJoin = 'round';
   pen.globalAlpha = 0.75;
   pen.setLineDash([6, 4]);
@@ -177,33 +156,17 @@ function drawEcho(pen: Pen, view: View, ink: InkColors, points: GridOutline): vo
 function drawBasting(pen: Pen, view: View, ink: InkColors, outlines: readonly GridOutline[]): void {
   pen.beginPath();
   for (const outline of outlines) {
-    if (outline.length > 2) {
-      trace(pen, view, outline);
-    } else {
-      pen.moveTo(...pixelOf(view, ...outline[0]!));
-      pen.lineTo(...pixelOf(view, ...outline[1]!));
-    }
+    const add = outline.length > 2 ? traceOutline : traceLine;
+    add(pen, pixelsOf(view, outline));
   }
-  pen.lineJoin = 'round';
-  pen.strokeStyle = ink.paper;
-  pen.lineWidth = 6;
-  pen.stroke();
-  pen.setLineDash([9, 5]);
-  pen.strokeStyle = ink.accent;
-  pen.lineWidth = 3;
-  pen.stroke();
-  pen.setLineDash([]);
+  strokeDashed(pen, ink, [9, 5], 3);
 }
 
 function drawOutlineBegun(pen: Pen, view: View, ink: InkColors, corners: GridOutline, next: GridPoint | null): void {
   const points = next ? [...corners, next] : corners;
   if (points.length === 0) return;
   pen.beginPath();
-  points.forEach(([x, y], i) => {
-    const [px, py] = pixelOf(view, x, y);
-    if (i === 0) pen.moveTo(px, py);
-    else pen.lineTo(px, py);
-  });
+  traceLine(pen, pixelsOf(view, points));
   pen.lineJoin = 'round';
   strokeTwice(pen, ink, ink.accent, 2.5);
   for (const [x, y] of points) {

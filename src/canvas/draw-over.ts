@@ -2,10 +2,8 @@ import type { Block } from '../block/block.ts';
 import type { InkColors } from './ink.ts';
 import type { SizeInk, UnitInk } from './over-ink.ts';
 import type { PieceInk } from './piece-ink.ts';
+import { middleOf, traceOutline, type Pen, type Pixel } from './pen.ts';
 import { pixelOf, seenPart, type Box, type View } from './view.ts';
-
-type Pen = CanvasRenderingContext2D;
-type Pixel = readonly [number, number];
 
 /** @returns the outlines that are seen at least in part, on the canvas */
 function seen<T extends { readonly outline: readonly Pixel[] }>(view: View, all: readonly T[]): { readonly of: T; readonly corners: readonly Pixel[] }[] {
@@ -16,11 +14,6 @@ function seen<T extends { readonly outline: readonly Pixel[] }>(view: View, all:
       const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
       return Math.max(...xs) >= left && Math.min(...xs) <= right && Math.max(...ys) >= top && Math.min(...ys) <= bottom;
     });
-}
-
-function trace(pen: Pen, corners: readonly Pixel[]): void {
-  corners.forEach(([x, y], i) => (i === 0 ? pen.moveTo(x, y) : pen.lineTo(x, y)));
-  pen.closePath();
 }
 
 function lines(pen: Pen, light: string, dark: string, width: number): void {
@@ -37,20 +30,15 @@ function lines(pen: Pen, light: string, dark: string, width: number): void {
 export function drawEdges(pen: Pen, view: View, { patches, denominator }: Block): void {
   const outlines = patches.map(({ points }) => ({ outline: points.map(([x, y]) => [x / denominator, y / denominator] as const) }));
   pen.beginPath();
-  for (const { corners } of seen(view, outlines)) trace(pen, corners);
+  for (const { corners } of seen(view, outlines)) traceOutline(pen, corners);
   lines(pen, 'rgb(255 255 255 / 45%)', 'rgb(16 24 30 / 70%)', 1);
 }
 
 /** Draws every seam of the chosen piecing: the outline of each piece. */
 export function drawPieceSeams(pen: Pen, view: View, pieces: readonly PieceInk[]): void {
   pen.beginPath();
-  for (const { corners } of seen(view, pieces)) trace(pen, corners);
+  for (const { corners } of seen(view, pieces)) traceOutline(pen, corners);
   lines(pen, 'rgb(255 255 255 / 70%)', 'rgb(16 24 30 / 92%)', 1.6);
-}
-
-/** @returns the middle of some corners */
-function middle(corners: readonly Pixel[]): Pixel {
-  return [corners.reduce((sum, [x]) => sum + x, 0) / corners.length, corners.reduce((sum, [, y]) => sum + y, 0) / corners.length];
 }
 
 /** @returns the distance in pixels from a place to the nearest edge of an outline */
@@ -86,7 +74,7 @@ export function drawUnits(pen: Pen, view: View, ink: InkColors, units: readonly 
     const inset = of.joined ? 0.5 : 3;
     pen.beginPath();
     if (corners.length === 4) pen.roundRect(left + inset, top + inset, right - left - 2 * inset, bottom - top - 2 * inset, 3);
-    else trace(pen, corners);
+    else traceOutline(pen, corners);
     pen.setLineDash([]);
     pen.strokeStyle = ink.paper;
     pen.lineWidth = of.joined ? 4.2 : 3;
@@ -146,7 +134,7 @@ export function drawLabels(
   pen.textAlign = 'center';
   pen.textBaseline = 'middle';
   for (const { of, corners } of seen(view, pieces)) {
-    const at = middle(corners);
+    const at = middleOf(corners);
     const room = roomAround(corners, at);
     if (room < SMALLEST_DISC / 0.8) continue;
     const letter = letters?.get(of.fabric);

@@ -1,6 +1,7 @@
 import type { Bounds } from '../block/outline.ts';
 import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
+import { traceOutline, type Pen } from './pen.ts';
 import { pixelOf, type View } from './view.ts';
 
 /** What is seen of a patch: outlines of its parts and of the holes in them, in grid units. */
@@ -34,22 +35,13 @@ export interface SelectionInk {
   readonly color: (fabric: string) => string;
 }
 
-type Pen = CanvasRenderingContext2D;
-
 /** Length of a whip stitch, distance from one to the next, and the least length of an edge that has any, in pixels. */
 const STITCH = 5;
 const APART = 12;
 const LEAST = 5;
 
 function trace(pen: Pen, view: View, outlines: readonly GridOutline[], [dx, dy]: GridPoint = [0, 0]): void {
-  for (const outline of outlines) {
-    outline.forEach(([x, y], i) => {
-      const [px, py] = pixelOf(view, x + dx, y + dy);
-      if (i === 0) pen.moveTo(px, py);
-      else pen.lineTo(px, py);
-    });
-    pen.closePath();
-  }
+  for (const outline of outlines) traceOutline(pen, outline.map(([x, y]) => pixelOf(view, x + dx, y + dy)));
 }
 
 /** Adds small stitches across every edge, as a hem is whipped: a sign that needs no colour. */

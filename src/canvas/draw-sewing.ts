@@ -3,10 +3,8 @@ import type { Point } from '../geometry/point.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import type { GridOutline, GridPoint } from './gesture.ts';
 import type { InkColors } from './ink.ts';
+import { middleOf, traceOutline, type Pen, type Pixel } from './pen.ts';
 import { pixelOf, type View } from './view.ts';
-
-type Pen = CanvasRenderingContext2D;
-type Pixel = readonly [number, number];
 
 /** A patch that whole patches lock, with the number the sheet calls it by. */
 export interface KnotInk {
@@ -47,23 +45,12 @@ export function divisionInks({ divisions, lattice }: Pattern, { columns, rows }:
   return divisions.flatMap(({ places }) => places.map(({ from, to }) => [at(from), at(to)]));
 }
 
-function middle(corners: readonly Pixel[]): Pixel {
-  const sum = corners.reduce(([x, y], corner) => [x + corner[0], y + corner[1]] as const, [0, 0] as const);
-  return [sum[0] / corners.length, sum[1] / corners.length];
-}
-
-function trace(pen: Pen, corners: readonly Pixel[]): void {
-  pen.beginPath();
-  for (const corner of corners) pen.lineTo(...corner);
-  pen.closePath();
-}
-
 /** Distance of the stitches from a patch's edge, in pixels. */
 const INSET = 5;
 
 /** @returns the corners of an outline moved inwards, each along both its edges; of a small outline less far */
 function inset(corners: readonly Pixel[]): Pixel[] {
-  const [mx, my] = middle(corners);
+  const [mx, my] = middleOf(corners);
   const edges = corners.map(([ax, ay], i) => {
     const [bx, by] = corners[(i + 1) % corners.length]!;
     const length = Math.hypot(bx - ax, by - ay);
@@ -86,7 +73,8 @@ export function drawWholes(pen: Pen, view: View, ink: InkColors, { patches, deno
   for (const { points, whole } of patches) {
     if (!whole) continue;
     const corners = points.map(([x, y]) => pixelOf(view, x / denominator, y / denominator));
-    trace(pen, inset(corners));
+    pen.beginPath();
+    traceOutline(pen, inset(corners));
     pen.lineJoin = 'round';
     pen.strokeStyle = ink.paper;
     pen.lineWidth = 3.5;
@@ -216,7 +204,8 @@ export function drawKnot(pen: Pen, view: View, ink: InkColors, knot: readonly Kn
     const [left, right] = [Math.min(...corners.map(([x]) => x)), Math.max(...corners.map(([x]) => x))];
     const [top, bottom] = [Math.min(...corners.map(([, y]) => y)), Math.max(...corners.map(([, y]) => y))];
     pen.save();
-    trace(pen, corners);
+    pen.beginPath();
+    traceOutline(pen, corners);
     pen.clip();
     for (const [color, width] of [[ink.paper, 3], [ink.accent, 1.25]] as const) {
       pen.beginPath();
@@ -229,7 +218,8 @@ export function drawKnot(pen: Pen, view: View, ink: InkColors, knot: readonly Kn
       pen.stroke();
     }
     pen.restore();
-    trace(pen, corners);
+    pen.beginPath();
+    traceOutline(pen, corners);
     pen.lineJoin = 'round';
     pen.strokeStyle = ink.paper;
     pen.lineWidth = 5;
@@ -239,7 +229,7 @@ export function drawKnot(pen: Pen, view: View, ink: InkColors, knot: readonly Kn
     pen.stroke();
   }
   for (const { number, outline } of knot) {
-    drawNumber(pen, ink, middle(outline.map(([x, y]) => pixelOf(view, x, y))), HEAD * 1.3, String(number), family);
+    drawNumber(pen, ink, middleOf(outline.map(([x, y]) => pixelOf(view, x, y))), HEAD * 1.3, String(number), family);
   }
 }
 
