@@ -1,5 +1,6 @@
 import { BookOpen, Copy, FilePlus2, FolderOpen, Image, Keyboard, Save } from 'lucide-react';
 import { useImperativeHandle, useRef, type ReactNode, type Ref } from 'react';
+import { FileChooser } from './FileChooser.tsx';
 import type { Filing } from './filing.ts';
 import { Mark } from './TradeIcons.tsx';
 
@@ -31,18 +32,11 @@ export function TopBar({ filing, ask, opener }: {
         <button type="button" className="plain" onClick={open}>
           <FolderOpen size={20} aria-hidden="true" /> Open
         </button>
-        <input
-          ref={chooser}
-          type="file"
+        <FileChooser
+          chooser={chooser}
           accept=".json,application/json"
-          className="unseen"
-          tabIndex={-1}
-          aria-label="Open a block file"
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            event.target.value = '';
-            if (file) filing.open({ file });
-          }}
+          label="Open a block file"
+          take={(file) => filing.open({ file })}
         />
         <button type="button" className="plain" onClick={filing.save}>
           <Save size={20} aria-hidden="true" /> Save

@@ -1,3 +1,4 @@
+import { paneIndex } from '../geometry/patchwork/patchwork.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Grid } from './block.ts';
 import { leastCommonMultiple } from './lattice.ts';
@@ -36,11 +37,5 @@ export function countOf(grid: Grid): { readonly columns: number; readonly rows: 
 /** @returns the cell between two lines that holds a place, in grid units; −1 before the first line, the number of cells from the last on */
 export function indexOf(lines: readonly number[], denominator: number, at: number): number {
   const steps = at * denominator;
-  let [low, high] = [-1, lines.length - 1];
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (lines[middle]! <= steps) low = middle;
-    else high = middle - 1;
-  }
-  return low;
+  return steps < lines[0]! ? -1 : paneIndex(lines, steps);
 }

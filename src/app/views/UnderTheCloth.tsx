@@ -3,6 +3,7 @@ import { useId, useRef, useState, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import type { Lie } from '../../canvas/tracing.ts';
 import { toNumber } from '../../measure/rational.ts';
+import { FileChooser } from '../FileChooser.tsx';
 import { useStore } from '../store.ts';
 import { changeLaid, setLaying, takeAway, takePicture, underlay } from './underlay.ts';
 
@@ -65,18 +66,11 @@ export default function UnderTheCloth({ block }: { readonly block: Block }): Rea
             <Trash2 size={18} aria-hidden="true" /> Take it away
           </button>
         )}
-        <input
-          ref={chooser}
-          type="file"
+        <FileChooser
+          chooser={chooser}
           accept="image/png,image/jpeg,image/webp"
-          className="unseen"
-          tabIndex={-1}
-          aria-label="Choose a picture to trace"
-          onChange={(event) => {
-            const file = event.target.files?.[0];
-            event.target.value = '';
-            if (file) void takePicture(file);
-          }}
+          label="Choose a picture to trace"
+          take={(file) => void takePicture(file)}
         />
       </div>
     </div>
