@@ -104,32 +104,11 @@ describe('a block built from its centre outward', () => {
 
 describe('the centre', () => {
   it('is the larger of two pieces whose cloths come once each', () => {
-    const root = waysToSew(
-      painted(
-        6,
-        ['hearth', 1, 1, 4, 3],
-        ['a', 1, 3, 4, 4],
-        ['b', 4, 1, 5, 4],
-        ['c', 1, 0, 5, 1],
-        ['d', 0, 0, 1, 4],
-        ['e', 5, 0, 6, 4],
-        ['f', 0, 4, 6, 6],
-      ),
-    )[0]!.root;
-    expect(order(root)[0]).toBe('hearth');
-    const other = waysToSew(
-      painted(
-        6,
-        ['a', 1, 1, 4, 2],
-        ['hearth', 1, 2, 4, 4],
-        ['b', 4, 1, 5, 4],
-        ['c', 1, 0, 5, 1],
-        ['d', 0, 0, 1, 4],
-        ['e', 5, 0, 6, 4],
-        ['f', 0, 4, 6, 6],
-      ),
-    )[0]!.root;
-    expect(order(other)[0]).toBe('hearth');
+    const round = [['b', 4, 1, 5, 4], ['c', 1, 0, 5, 1], ['d', 0, 0, 1, 4], ['e', 5, 0, 6, 4], ['f', 0, 4, 6, 6]] as const;
+    const larger = waysToSew(painted(6, ['hearth', 1, 1, 4, 3], ['a', 1, 3, 4, 4], ...round))[0]!.root;
+    expect(order(larger)[0]).toBe('hearth');
+    const below = waysToSew(painted(6, ['a', 1, 1, 4, 2], ['hearth', 1, 2, 4, 4], ...round))[0]!.root;
+    expect(order(below)[0]).toBe('hearth');
   });
 });
 
