@@ -1,6 +1,6 @@
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { Rational } from '../measure/rational.ts';
-import type { Choices } from './choices.ts';
+import type { Choices, Method } from './choices.ts';
 
 export type LengthUnit = 'in' | 'cm';
 
@@ -12,6 +12,10 @@ export interface Fabric {
   readonly name: string;
   /** sRGB as #rrggbb */
   readonly color: string;
+  /** Its print has an up and a down: no piece of it may be turned when it is cut. */
+  readonly directional?: boolean;
+  /** It stands for a family of scraps: so many prints, spread over its pieces by this seed. Absent for one cloth. */
+  readonly scraps?: { readonly prints: number; readonly seed: number };
 }
 
 /** One painted shape of one fabric; a later patch covers what lies under it. */
@@ -25,6 +29,13 @@ export interface Patch {
 
 /** A seam the designer asks for, also where it runs through one fabric. */
 export type DrawnSeam = readonly [LatticePoint, LatticePoint];
+
+/** How one unit is cut and sewn, wherever it comes again: the unit that is sewn in the rectangle between two opposite corners. */
+export interface UnitMethod {
+  readonly from: LatticePoint;
+  readonly to: LatticePoint;
+  readonly method: Method;
+}
 
 /** What a block is drawn on. Grid units are equal; the cells between its lines need not be. */
 export interface Grid {
@@ -53,6 +64,8 @@ export interface Block {
   readonly seams: readonly DrawnSeam[];
   /** What the designer asks of the sewing order, its points on the block's lattice; absent where there is none. */
   readonly pins?: readonly Pin[];
+  /** How the designer wants single units cut and sewn, against what is chosen for their kind; absent where there is none. */
+  readonly unitMethods?: readonly UnitMethod[];
   /** How the designer wants it cut and sewn, where the file says so. */
   readonly choices?: Choices;
 }

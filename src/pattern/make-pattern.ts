@@ -145,6 +145,7 @@ function patternOf(
     way: piecing.way,
     figures: piecing.figures,
     pieces: piecing.pieces,
+    piecing,
     divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
     units: piecing.units.map(unitLine),
     cuts: list.cuts,

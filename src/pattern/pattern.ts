@@ -1,5 +1,5 @@
 import type { Rational } from '../measure/rational.ts';
-import type { Figures, Piece, Unit } from '../geometry/piecing/assembly.ts';
+import type { Figures, Piece, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import type { Division } from '../geometry/piecing/divisions.ts';
 import type { Refusal } from '../geometry/piecing/pins.ts';
 import type { Way } from '../geometry/piecing/way.ts';
@@ -71,6 +71,8 @@ export interface Pattern {
   readonly way: Way;
   readonly figures: Figures;
   readonly pieces: readonly Piece[];
+  /** The way it is sewn, as a tree: what would come of other methods and sizes is worked out from it. */
+  readonly piecing: Piecing;
   /** Where seams run through one fabric, though nothing is drawn there, the last seam first. */
   readonly divisions: readonly DivisionLine[];
   readonly units: readonly UnitLine[];

@@ -30,10 +30,15 @@ const CHOSEN: Readonly<Record<keyof Choices, string>> = {
   seam: 'the seam allowance',
   ruler: 'the ruler step',
   trim: 'what is trimmed off',
+  method: 'how units are cut',
   methods: 'how a unit is cut',
   way: 'the way to sew',
   blocks: 'how many blocks',
   width: 'the width of the cloth',
+  cloths: 'where a fabric is cut from',
+  squaringUp: 'what straight edges take',
+  margin: 'what is bought to spare',
+  shopStep: 'by what lengths cloth is sold',
 };
 
 /** @returns "chose the seam allowance", "chose the way “fewest pieces”" */
