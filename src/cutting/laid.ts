@@ -1,0 +1,189 @@
+import { rational, type Rational } from '../measure/rational.ts';
+import type { Cut } from './cut.ts';
+import type { ClothSource, LaidCloth, LaidColumn, LaidStrip } from './layout.ts';
+
+/*
+ * Where on the cloth everything lies that a layout names: all in whole steps, from the corner of the cloth or of its strip, x across
+ * the cloth, y along it. Outputs draw these figures and compute no place of their own.
+ */
+
+/** Equal rectangles, so many side by side and so many one below another, without a gap. */
+export interface Tiles {
+  readonly left: number;
+  readonly top: number;
+  /** Of one of them. */
+  readonly width: number;
+  readonly height: number;
+  readonly across: number;
+  readonly down: number;
+}
+
+/** Pieces of one line of the cutting list. */
+export interface LaidTiles extends Tiles {
+  /** Id of the line. */
+  readonly cut: string;
+  readonly subcut: Cut['subcut'];
+  /**
+   * How the diagonal runs as the pieces lie here, where they are cut once: so many from the top left to the bottom right, column by
+   * column, and then the others from the bottom left to the top right; null where that changes from strip to strip.
+   */
+  readonly falling: number | null;
+}
+
+/** A strip, its tiles counted from its own upper left corner. */
+export interface StripTiles {
+  /** Its place in cutting order, from 1. */
+  readonly number: number;
+  /** How far from the upper edge of the cloth the first of these strips begins. */
+  readonly top: number;
+  readonly height: number;
+  /** How many such strips follow one another. */
+  readonly times: number;
+  readonly pieces: readonly LaidTiles[];
+  readonly left: readonly Tiles[];
+}
+
+/** One piece of cloth with everything that is cut from it. */
+export interface ClothTiles {
+  readonly source: ClothSource;
+  /** How long one step is, in the block's unit. */
+  readonly step: Rational;
+  readonly width: number;
+  /** Of cloth bought by the length as much as the strips take. */
+  readonly height: number;
+  readonly strips: readonly StripTiles[];
+  /** What is left of the cloth below the last strip; null where nothing is. */
+  readonly end: Tiles | null;
+  /** How many pieces of cloth are cut alike. */
+  readonly times: number;
+}
+
+/** A leftover rectangle and how many there are of it, in the block's unit; across and along the cloth. */
+export interface Leftover {
+  readonly width: Rational;
+  readonly length: Rational;
+  readonly count: number;
+}
+
+/** How many rectangles of each line that is cut along both diagonals are still to be cut along the falling one. */
+type Hands = Map<string, number>;
+
+/**
+ * @param cloths the cloths of one fabric, in the order of the layout
+ * @param cuts the lines of the cutting list
+ * @returns where on each cloth everything lies; pieces and leftovers cover every cloth exactly
+ */
+export function clothTiles(cloths: readonly LaidCloth[], cuts: readonly Cut[]): readonly ClothTiles[] {
+  const lines = new Map(cuts.map((cut) => [cut.id, cut]));
+  const hands: Hands = new Map(cuts.flatMap(({ id, diagonals }) => (diagonals ? [[id, diagonals.falling]] : [])));
+  return cloths.map((cloth) => tilesOf(cloth, lines, hands));
+}
+
+/** @returns what is left of all cloths together, equal ones counted, the largest first */
+export function leftovers(cloths: readonly ClothTiles[]): readonly Leftover[] {
+  const found = new Map<string, Leftover>();
+  for (const { step, strips, end, times } of cloths) {
+    const count = ({ width, height, across, down }: Tiles, each: number): void => {
+      const [wide, long] = [rational(width * step.n, step.d), rational(height * step.n, step.d)];
+      const key = `${wide.n}/${wide.d} ${long.n}/${long.d}`;
+      const more = across * down * each * times;
+      found.set(key, { width: wide, length: long, count: (found.get(key)?.count ?? 0) + more });
+    };
+    if (end) count(end, 1);
+    for (const strip of strips) for (const tile of strip.left) count(tile, strip.times);
+  }
+  // Doubles are near enough to say which of two leftovers is named first.
+  const area = ({ width, length }: Leftover): number => (width.n / width.d) * (length.n / length.d);
+  return [...found.values()].sort((a, b) => area(b) - area(a));
+}
+
+function tilesOf({ source, strips, times }: LaidCloth, lines: ReadonlyMap<string, Cut>, hands: Hands): ClothTiles {
+  const perUnit = denominatorOf(source, strips);
+  const steps = ({ n, d }: Rational): number => n * (perUnit / d);
+  const width = steps(source.width);
+  const laid: StripTiles[] = [];
+  let top = 0;
+  for (const strip of strips) {
+    laid.push({ number: laid.length + 1, top, ...stripTiles(strip, width, steps, lines, hands, times * strip.times) });
+    top += steps(strip.length) * strip.times;
+  }
+  const height = source.length === null ? top : steps(source.length);
+  const end = height === top ? null : { left: 0, top, width, height: height - top, across: 1, down: 1 };
+  return { source, step: rational(1, perUnit), width, height, strips: laid, end, times };
+}
+
+/** The smallest number of equal steps to a unit of length by which every size on the cloth is whole. */
+function denominatorOf(source: ClothSource, strips: readonly LaidStrip[]): number {
+  let common = 1;
+  const hold = ({ d }: Rational): void => {
+    common *= d / divisorOf(common, d);
+  };
+  hold(source.width);
+  if (source.length) hold(source.length);
+  for (const { length, columns } of strips) {
+    hold(length);
+    for (const column of columns) {
+      hold(column.width);
+      for (const piece of column.pieces) [piece.width, piece.length].forEach(hold);
+    }
+  }
+  if (!Number.isSafeInteger(common)) throw new RangeError('sizes on one cloth that have no common step');
+  return common;
+}
+
+function divisorOf(a: number, b: number): number {
+  let [x, y] = [a, b];
+  while (y !== 0) [x, y] = [y, x % y];
+  return x;
+}
+
+function stripTiles(
+  strip: LaidStrip,
+  clothWidth: number,
+  steps: (length: Rational) => number,
+  lines: ReadonlyMap<string, Cut>,
+  hands: Hands,
+  repeats: number,
+): Omit<StripTiles, 'number' | 'top'> {
+  const height = steps(strip.length);
+  const pieces: LaidTiles[] = [];
+  const left: Tiles[] = [];
+  let x = 0;
+  for (const column of strip.columns) {
+    const width = steps(column.width);
+    let y = 0;
+    for (const { cut, width: across, length, count } of column.pieces) {
+      const size = { width: steps(across), height: steps(length) };
+      // Pieces as wide as their column lie side by side from one column to the next; narrower ones are trimmed one by one.
+      const spans = size.width === width ? [{ at: x, across: column.times }] : columnsFrom(x, width, column);
+      for (const span of spans) {
+        const tile: Tiles = { left: span.at, top: y, ...size, across: span.across, down: count };
+        pieces.push({ ...tile, cut, ...diagonals(lines.get(cut), tile, hands, repeats) });
+        const trimmed = width - size.width;
+        if (trimmed > 0) left.push({ left: span.at + size.width, top: y, width: trimmed, height: size.height * count, across: 1, down: 1 });
+      }
+      y += size.height * count;
+    }
+    if (y < height) left.push({ left: x, top: y, width, height: height - y, across: column.times, down: 1 });
+    x += width * column.times;
+  }
+  if (x < clothWidth) left.push({ left: x, top: 0, width: clothWidth - x, height, across: 1, down: 1 });
+  return { height, times: strip.times, pieces, left };
+}
+
+const columnsFrom = (x: number, width: number, { times }: LaidColumn): readonly { readonly at: number; readonly across: number }[] =>
+  Array.from({ length: times }, (_, i) => ({ at: x + i * width, across: 1 }));
+
+function diagonals(cut: Cut | undefined, tile: Tiles, hands: Hands, repeats: number): Pick<LaidTiles, 'subcut' | 'falling'> {
+  const subcut = cut?.subcut ?? 'none';
+  const here = tile.across * tile.down;
+  const wanted = cut && hands.get(cut.id);
+  if (wanted === undefined) return { subcut, falling: here };
+  const falling = Math.min(wanted, here * repeats);
+  hands.set(cut!.id, wanted - falling);
+  // A rectangle that lies on its long side is turned by a quarter against the list, where it stands: what falls there rises here.
+  const lying = tile.width > tile.height;
+  if (falling === here * repeats) return { subcut, falling: lying ? 0 : here };
+  if (falling === 0) return { subcut, falling: lying ? here : 0 };
+  return { subcut, falling: repeats > 1 ? null : lying ? here - falling : falling };
+}

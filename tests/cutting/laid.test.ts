@@ -1,0 +1,168 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Cut } from '../../src/cutting/cut.ts';
+import { clothTiles, leftovers, type ClothTiles, type Tiles } from '../../src/cutting/laid.ts';
+import type { ClothSource, LaidCloth, LaidColumn, LaidPieces, LaidStrip } from '../../src/cutting/layout.ts';
+import { formatLength } from '../../src/measure/lengths.ts';
+import { add, multiply, rational, ZERO, type Rational } from '../../src/measure/rational.ts';
+
+const laws = { seed: 20261125, numRuns: 300 };
+
+const eighths = (n: number): Rational => rational(n, 8);
+
+const line = (id: string, some: Partial<Cut> = {}): Cut => ({
+  id, fabric: 'oat', quantity: 1, shape: 'rectangle', width: rational(2), height: rational(3), exact: null, subcut: 'none', uses: [], spare: 0,
+  template: null, pieces: [], ...some,
+});
+
+const bolt = (width: number): ClothSource => ({ form: 'by length', width: rational(width), length: null, count: null });
+const fatQuarter: ClothSource = { form: 'fat quarter', width: rational(22), length: rational(18), count: null };
+const pieces = (cut: string, width: Rational, length: Rational, count = 1): LaidPieces => ({ cut, width, length, count });
+const column = (width: Rational, times: number, ...within: readonly LaidPieces[]): LaidColumn => ({ width, times, pieces: within });
+const strip = (length: Rational, times: number, ...columns: readonly LaidColumn[]): LaidStrip => ({ length, times, columns });
+const cloth = (source: ClothSource, ...strips: readonly LaidStrip[]): LaidCloth => ({ source, strips, times: 1 });
+
+/** Any cloth on which pieces lie: sides in eighths of an inch, at most a few inches, so that every eighth of it can be looked at. */
+function anyCloth(gen: fc.GeneratorValue): LaidCloth {
+  const upTo = (most: number): number => gen(fc.integer, { min: 1, max: most });
+  const width = 30 + upTo(20);
+  const strips = Array.from({ length: upTo(4) }, () => anyStrip(upTo, width));
+  const taken = strips.reduce((sum, { length, times }) => add(sum, multiply(length, rational(times))), ZERO);
+  const bought = gen(fc.boolean);
+  const source: ClothSource = {
+    form: bought ? 'by length' : 'own',
+    width: eighths(width),
+    length: bought ? null : add(taken, eighths(upTo(9) - 1)),
+    count: null,
+  };
+  return { source, strips, times: upTo(2) };
+}
+
+/** Columns until the next would not fit, in each of them pieces until the next would not fit. */
+function anyStrip(upTo: (most: number) => number, width: number): LaidStrip {
+  const length = 1 + upTo(13);
+  const columns: LaidColumn[] = [];
+  for (let x = 0; ; ) {
+    const [wide, beside] = [upTo(12), upTo(3)];
+    x += wide * beside;
+    if (x > width) return strip(eighths(length), upTo(3), ...columns);
+    const within: LaidPieces[] = [];
+    for (let y = 0; ; ) {
+      const [long, count] = [upTo(7), upTo(2)];
+      y += long * count;
+      if (y > length) break;
+      // As wide as the column, or less.
+      within.push(pieces(String(upTo(3)), eighths(upTo(2) === 1 ? wide : upTo(wide)), eighths(long), count));
+    }
+    columns.push(column(eighths(wide), beside, ...within));
+  }
+}
+
+/** Lays a tile's rectangles on the cloth, cell by cell of one step. */
+function lay(cells: Uint8Array, wide: number, tile: Tiles, top: number): void {
+  for (let y = 0; y < tile.height * tile.down; y++) {
+    for (let x = 0; x < tile.width * tile.across; x++) cells[(top + tile.top + y) * wide + tile.left + x]! += 1;
+  }
+}
+
+function covered(tiles: ClothTiles): Uint8Array {
+  const cells = new Uint8Array(tiles.width * tiles.height);
+  for (const each of tiles.strips) {
+    for (let i = 0; i < each.times; i++) for (const tile of [...each.pieces, ...each.left]) lay(cells, tiles.width, tile, each.top + i * each.height);
+  }
+  if (tiles.end) lay(cells, tiles.width, tiles.end, 0);
+  return cells;
+}
+
+const areaOf = (width: Rational, length: Rational, count: number): Rational => multiply(multiply(width, length), rational(count));
+
+describe('what lies on a cloth', () => {
+  test('covers it exactly once, pieces and leftovers together', () => {
+    fc.assert(
+      fc.property(fc.gen(), (gen) => {
+        const any = anyCloth(gen);
+        const [tiles] = clothTiles([any], []);
+        expect(covered(tiles!).every((times) => times === 1)).toBe(true);
+      }),
+      laws,
+    );
+  });
+
+  test('is every piece of the layout, and no other', () => {
+    fc.assert(
+      fc.property(fc.gen(), (gen) => {
+        const any = anyCloth(gen);
+        const wanted = new Map<string, number>();
+        const want = (cut: string, width: Rational, length: Rational, count: number): void => {
+          const key = `${cut}: ${formatLength(width)} × ${formatLength(length)}`;
+          wanted.set(key, (wanted.get(key) ?? 0) + count);
+        };
+        for (const { columns, times } of any.strips) {
+          for (const each of columns) for (const p of each.pieces) want(p.cut, p.width, p.length, p.count * each.times * times);
+        }
+        const [{ strips, step }] = clothTiles([any], []) as [ClothTiles];
+        for (const { pieces: laid, times } of strips) {
+          const size = (steps: number): Rational => multiply(step, rational(steps));
+          for (const tile of laid) want(tile.cut, size(tile.width), size(tile.height), -tile.across * tile.down * times);
+        }
+        expect([...wanted.values()].every((count) => count === 0)).toBe(true);
+      }),
+      laws,
+    );
+  });
+
+  test('leaves over what the pieces do not take, to the last square step', () => {
+    fc.assert(
+      fc.property(fc.gen(), (gen) => {
+        const any = anyCloth(gen);
+        const tiles = clothTiles([any, any], []);
+        const taken = any.strips.flatMap(({ columns, times }) =>
+          columns.flatMap((each) => each.pieces.map((p) => areaOf(p.width, p.length, p.count * each.times * times))),
+        );
+        const length = any.source.length ?? any.strips.reduce((sum, each) => add(sum, multiply(each.length, rational(each.times))), ZERO);
+        const all = [...taken.map((area) => multiply(area, rational(2 * any.times))), ...leftovers(tiles).map((each) => areaOf(each.width, each.length, each.count))];
+        expect(all.reduce(add, ZERO)).toEqual(areaOf(any.source.width, length, 2 * any.times));
+      }),
+      laws,
+    );
+  });
+});
+
+describe('a fat quarter with nine squares', () => {
+  // Three strips of 5 1/2 across 22 in.: four squares fit, three are cut; what is left is counted by hand.
+  const squares = cloth(fatQuarter, strip(rational(11, 2), 3, column(rational(11, 2), 3, pieces('1', rational(11, 2), rational(11, 2)))));
+
+  test('leaves a band below and three ends of strips, the largest first', () => {
+    const told = leftovers(clothTiles([squares], [line('1')])).map(({ width, length, count }) => `${count} of ${formatLength(width)} × ${formatLength(length)}`);
+    expect(told).toEqual(['1 of 22 × 1 1/2', '3 of 5 1/2 × 5 1/2']);
+  });
+
+  test('numbers its strips once, however often they come', () => {
+    const [{ strips, step, end }] = clothTiles([squares], [line('1')]) as [ClothTiles];
+    expect(strips.map(({ number, times }) => [number, times])).toEqual([[1, 3]]);
+    expect(step).toEqual(rational(1, 2));
+    expect(end).toEqual({ left: 0, top: 33, width: 44, height: 3, across: 1, down: 1 });
+  });
+});
+
+describe('rectangles that are cut on the diagonal', () => {
+  const both = line('1', { subcut: 'once', quantity: 5, diagonals: { falling: 3, rising: 2 } });
+  const standing = column(rational(2), 5, pieces('1', rational(2), rational(3)));
+  const lying = column(rational(3), 5, pieces('1', rational(3), rational(2)));
+  const fallingOn = (...strips: readonly LaidStrip[]): (number | null)[] =>
+    clothTiles([cloth(bolt(42), ...strips)], [both]).flatMap((tiles) => tiles.strips.flatMap((each) => each.pieces.map(({ falling }) => falling)));
+
+  test('fall and rise as often as the list says, where they stand as on the list', () => expect(fallingOn(strip(rational(3), 1, standing))).toEqual([3]));
+  test('and the other way round where they lie on their long side', () => expect(fallingOn(strip(rational(2), 1, lying))).toEqual([2]));
+  test('are told strip by strip', () => {
+    const two = column(rational(2), 2, pieces('1', rational(2), rational(3)));
+    const one = column(rational(2), 1, pieces('1', rational(2), rational(3)));
+    expect(fallingOn(strip(rational(3), 1, two), strip(rational(3), 1, two), strip(rational(3), 1, one))).toEqual([2, 1, 0]);
+    expect(fallingOn(strip(rational(3), 2, two), strip(rational(3), 1, one))).toEqual([null, 0]);
+  });
+  test('a square may be cut along either', () => {
+    const square = line('2', { shape: 'square', subcut: 'once' });
+    const [tiles] = clothTiles([cloth(bolt(42), strip(rational(2), 1, column(rational(2), 3, pieces('2', rational(2), rational(2)))))], [square]);
+    expect(tiles!.strips[0]!.pieces[0]).toMatchObject({ subcut: 'once', falling: 3 });
+  });
+});
