@@ -3,13 +3,14 @@ import { formatLength } from '../measure/lengths.ts';
 import type { Problem } from '../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
 import { ALONG, type Axis } from './axis.ts';
-import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit } from './block.ts';
+import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, UnitMethod } from './block.ts';
 import type { Choices } from './choices.ts';
+import { checkCloths, clothPlace } from './cloth-checks.ts';
 import { toDrawing } from './drawing.ts';
 import { leastCommonMultiple } from './lattice.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
-  MAX_SEAMS, MAX_STEPS, PLAIN_TEXT,
+  MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, MAY_BE_NONE, PLAIN_TEXT, PRINTS,
 } from './limits.ts';
 import { outlineFault, type Outline } from './outline.ts';
 import * as say from './problems.ts';
@@ -71,7 +72,7 @@ export function checkSide(side: 'width' | 'height', length: Rational, unit: Leng
 export function checkFabrics(fabrics: readonly Fabric[]): Checked {
   if (fabrics.length > MAX_FABRICS) return say.tooManyFabrics(fabrics.length);
   const numbers = new Map<string, number>();
-  for (const [i, { id, name, color }] of fabrics.entries()) {
+  for (const [i, { id, name, color, scraps }] of fabrics.entries()) {
     const where = `Fabric ${i + 1}`;
     const before = numbers.get(id);
     if (before !== undefined) return say.fabricTwice(before, i + 1, id);
@@ -79,9 +80,15 @@ export function checkFabrics(fabrics: readonly Fabric[]): Checked {
     const fault = checkText(`${where}'s id`, id) ?? checkText(`${where}'s name`, name);
     if (fault) return fault;
     if (!COLOR.test(color)) return say.noColor(where, say.quoted(color));
+    if (!scraps) continue;
+    const { prints, seed } = scraps;
+    if (!isWhole(prints, PRINTS.least, PRINTS.most)) return say.noPrints(`${where}'s scraps, prints`, String(prints));
+    if (!isWhole(seed, 0, MAX_SEED)) return say.noSeed(`${where}'s scraps, seed`, String(seed));
   }
   return null;
 }
+
+const isWhole = (value: number, least: number, most: number): boolean => Number.isInteger(value) && value >= least && value <= most;
 
 /** @param where what is to be of this fabric: "Patch 3", "The ground" */
 export function checkFabricKnown(where: string, id: string, fabrics: readonly Fabric[]): Checked {
@@ -124,22 +131,51 @@ export function checkPin(where: string, { pin, from, to }: Pin, ground: Ground):
   return across || down ? null : say.pinWithoutLength(where);
 }
 
-/** @returns whether the chosen lengths and the number of blocks are ones that can be sewn */
+/** @returns whether the rectangle of a unit lies on the block and has area; whether such a unit is sewn there is found when it is pieced */
+export function checkUnitMethod(where: string, { from, to }: UnitMethod, ground: Ground): Checked {
+  const off = checkPoint(`${where}, from`, from, ground) ?? checkPoint(`${where}, to`, to, ground);
+  return off ?? (from[0] !== to[0] && from[1] !== to[1] ? null : say.unitWithoutArea(where));
+}
+
+/** @returns what the rectangle between two opposite corners is called by, whichever two they are */
+export const boxName = ({ from, to }: Pick<UnitMethod, 'from' | 'to'>): string =>
+  [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])].join();
+
+function checkUnitMethods(units: readonly UnitMethod[], ground: Ground): Checked {
+  if (units.length > MAX_UNIT_METHODS) return say.tooManyUnitMethods(units.length);
+  const numbers = new Map<string, number>();
+  for (const [i, unit] of units.entries()) {
+    const fault = checkUnitMethod(`Unit method ${i + 1}`, unit, ground);
+    if (fault) return fault;
+    const before = numbers.get(boxName(unit));
+    if (before !== undefined) return say.unitTwice(before, i + 1);
+    numbers.set(boxName(unit), i + 1);
+  }
+  return null;
+}
+
+/** @returns whether what is chosen can be cut and sewn; for what is chosen by fabric, fabrics are not looked up */
 export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
-  for (const name of ['seam', 'ruler', 'trim', 'width'] as const) {
+  for (const name of ['seam', 'ruler', 'trim', 'width', 'squaringUp', 'shopStep'] as const) {
     const length = choices[name];
     if (length === undefined) continue;
-    const enough = name === 'trim' ? compare(length, ZERO) >= 0 : compare(length, ZERO) > 0;
+    const enough = MAY_BE_NONE.has(name) ? compare(length, ZERO) >= 0 : compare(length, ZERO) > 0;
     const fits = enough && compare(length, rational(MAX_CHOSEN[name][unit])) <= 0;
     if (!fits) return say.choiceOutOfRange(name, formatLength(length), unit);
   }
   const { blocks = 1 } = choices;
-  return Number.isInteger(blocks) && blocks >= 1 && blocks <= MAX_BLOCKS ? null : say.blocksOutOfRange(String(blocks));
+  return isWhole(blocks, 1, MAX_BLOCKS) ? checkCloths(choices, unit) : say.blocksOutOfRange(String(blocks));
+}
+
+/** @returns whether cloth is chosen only for fabrics that there are */
+function checkClothsKnown({ cloths = {} }: Choices, fabrics: readonly Fabric[]): Checked {
+  const stranger = Object.keys(cloths).find((id) => !fabrics.some((fabric) => fabric.id === id));
+  return stranger === undefined ? null : checkFabricKnown(clothPlace(stranger), stranger, fabrics);
 }
 
 /** Checks a whole block, for blocks made from what somebody wrote. */
 export function checkBlock(block: Block): Checked {
-  const { finished, grid, fabrics, patches, seams, pins = [] } = block;
+  const { finished, grid, fabrics, patches, seams, pins = [], unitMethods = [], choices } = block;
   const first =
     checkText("The block's name", block.name) ??
     checkSide('width', finished.width, finished.unit) ??
@@ -147,7 +183,7 @@ export function checkBlock(block: Block): Checked {
     checkGrid(grid) ??
     checkFabrics(fabrics) ??
     checkFabricKnown('The ground', block.ground, fabrics) ??
-    (block.choices ? checkChoices(block.choices, finished.unit) : null);
+    (choices ? checkChoices(choices, finished.unit) ?? checkClothsKnown(choices, fabrics) : null);
   if (first) return first;
   if (patches.length > MAX_PATCHES) return say.tooManyPatches(patches.length);
   if (seams.length > MAX_SEAMS) return say.tooManySeams(seams.length);
@@ -167,6 +203,8 @@ export function checkBlock(block: Block): Checked {
     const fault = checkPin(`Pin ${i + 1}`, pin, block);
     if (fault) return fault;
   }
+  const fault = checkUnitMethods(unitMethods, block);
+  if (fault) return fault;
   const drawn = toDrawing(block);
   return drawn.ok ? null : drawn.problem;
 }

@@ -1,7 +1,7 @@
 import { gcd } from '../geometry/point.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
-import type { Block, DrawnSeam, LatticePoint, Patch } from './block.ts';
+import type { Block, DrawnSeam, LatticePoint, Patch, UnitMethod } from './block.ts';
 import { leastCommonMultiple, onLattice } from './lattice.ts';
 import { MAX_PATCHES, MAX_STEPS } from './limits.ts';
 import { boundsOf, boundsOverlap, type Bounds, type Outline } from './outline.ts';
@@ -16,6 +16,7 @@ export interface Lost {
   readonly patches: readonly number[];
   readonly seams: readonly number[];
   readonly pins: readonly number[];
+  readonly unitMethods: readonly number[];
 }
 
 /** What is left of a drawing inside a window; everything keeps its place. */
@@ -24,11 +25,12 @@ export interface Cropped {
   /** What lay outside, or could not be cut off exactly, and is left out. */
   readonly lost: Lost;
   /** Patches and seams cut off at the window's sides. */
-  readonly cut: Omit<Lost, 'pins'>;
+  readonly cut: Pick<Lost, 'patches' | 'seams'>;
 }
 
 /**
- * Leaves out what lies outside a window and cuts off, exactly, what lies across its sides. A pin is kept whole or left out.
+ * Leaves out what lies outside a window and cuts off, exactly, what lies across its sides. A pin, and the rectangle of a unit, is
+ * kept whole or left out.
  * @returns the drawing that is left, on its own grid; a problem where the window's sides are too fine to be held
  */
 export function cropped(block: Block, window: Window): Result<Cropped> {
@@ -49,12 +51,12 @@ export function cropped(block: Block, window: Window): Result<Cropped> {
   if (!fine.ok) return fine;
   const times = fine.value.denominator / held.value.denominator;
   const bounds = boundsIn(window, fine.value.denominator);
-  const { grid, denominator, pins = [] } = fine.value;
+  const { grid, denominator, pins = [], unitMethods = [] } = fine.value;
   const outside = around(bounds, grid.columns * denominator, grid.rows * denominator);
 
   const patches: Patch[] = [];
   const seams: DrawnSeam[] = [];
-  const lost = { patches: [] as number[], seams: [] as number[], pins: [] as number[] };
+  const lost = { patches: [] as number[], seams: [] as number[], pins: [] as number[], unitMethods: [] as number[] };
   const cut = { patches: [] as number[], seams: [] as number[] };
   fine.value.patches.forEach((patch, i) => {
     const rest = unholdable.has(held.value.patches[i]!.points) ? [] : partsOf(patch.points, bounds, outside);
@@ -69,15 +71,15 @@ export function cropped(block: Block, window: Window): Result<Cropped> {
     if (rest !== null) seams.push(rest);
   });
   if (patches.length > MAX_PATCHES) return refused(tooManyPatches(patches.length));
-  const kept = pins.filter(({ from, to }, i) => {
-    const fits = holds(bounds, from) && holds(bounds, to);
-    if (!fits) lost.pins.push(i);
-    return fits;
-  });
-  const { pins: _, ...rest } = fine.value;
-  const untouched = lost.patches.length + cut.patches.length + lost.seams.length + cut.seams.length + lost.pins.length === 0;
+  const inside = ({ from, to }: Pick<UnitMethod, 'from' | 'to'>): boolean => holds(bounds, from) && holds(bounds, to);
+  const [keptPins, keptUnits] = [pins.filter(inside), unitMethods.filter(inside)];
+  pins.forEach((pin, i) => inside(pin) || lost.pins.push(i));
+  unitMethods.forEach((unit, i) => inside(unit) || lost.unitMethods.push(i));
+  const { pins: _, unitMethods: __, ...rest } = fine.value;
+  const untouched = [...Object.values(lost), ...Object.values(cut)].every((indices) => indices.length === 0);
   if (untouched) return good({ block: times === 1 ? held.value : fine.value, lost, cut });
-  return good({ block: { ...rest, patches, seams, ...(kept.length > 0 && { pins: kept }) }, lost, cut });
+  const kept = { ...(keptPins.length > 0 && { pins: keptPins }), ...(keptUnits.length > 0 && { unitMethods: keptUnits }) };
+  return good({ block: { ...rest, patches, seams, ...kept }, lost, cut });
 }
 
 const boundsIn = ({ left, top, right, bottom }: Window, denominator: number): Bounds => {

@@ -1,7 +1,7 @@
 import type { Drawing, Lattice } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
 import { commonMeasure, divide, rational, type Rational } from '../measure/rational.ts';
-import type { Block } from './block.ts';
+import type { Block, UnitMethod } from './block.ts';
 import { cellsOf } from './cells.ts';
 import { coarsest, onLattice } from './lattice.ts';
 import { MAX_STEPS } from './limits.ts';
@@ -11,6 +11,8 @@ import { noCommonStep, refused } from './problems.ts';
 export interface TrueDrawing {
   readonly drawing: Drawing;
   readonly step: Rational;
+  /** The block's unit methods, their corners in the drawing's steps. */
+  readonly unitMethods: readonly UnitMethod[];
 }
 
 /**
@@ -25,7 +27,7 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
   if (!fine.ok) return fine;
   const scale = latticeScale(fine.value);
   if (scale === null) return refused(noCommonStep(width, height, unit));
-  const { grid, denominator, patches, seams, pins } = fine.value;
+  const { grid, denominator, patches, seams, pins, unitMethods = [] } = fine.value;
   const { across, down, step } = scale;
   const place = ([x, y]: Lattice): Lattice => [x * across, y * down];
   const line = (by: number) => (at: number): number => at * (denominator / cells.denominator) * by;
@@ -41,6 +43,7 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
       ...(pins && { pins: pins.map(({ pin, from, to }) => ({ pin, from: place(from), to: place(to) })) }),
     },
     step,
+    unitMethods: unitMethods.map((unit) => ({ ...unit, from: place(unit.from), to: place(unit.to) })),
   });
 }
 

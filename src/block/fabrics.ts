@@ -22,7 +22,7 @@ export function deleteFabric(block: Block, id: string, into: string): Result<Blo
   const fault = checkTwo(block, id, into);
   if (fault) return refused(fault);
   const rest = withFabricIds(block, (each) => (each === id ? into : each));
-  return good({ ...rest, fabrics: block.fabrics.filter((fabric) => fabric.id !== id) });
+  return good(withoutCloth({ ...rest, fabrics: block.fabrics.filter((fabric) => fabric.id !== id) }, id));
 }
 
 /** @returns the block with two fabrics in each other's place throughout, on the ground too */
@@ -49,6 +49,14 @@ const checkTwo = (block: Block, one: string, other: string): Problem | null =>
   checkFabricKnown('The swatch tray', one, block.fabrics) ??
   checkFabricKnown('The swatch tray', other, block.fabrics) ??
   (one === other ? ownPlace(one) : null);
+
+/** @returns the block without what was chosen about the cloth of a fabric that is gone */
+function withoutCloth(block: Block, id: string): Block {
+  const { cloths, ...others } = block.choices ?? {};
+  if (!cloths || !Object.hasOwn(cloths, id)) return block;
+  const rest = Object.entries(cloths).filter(([each]) => each !== id);
+  return { ...block, choices: { ...others, ...(rest.length > 0 && { cloths: Object.fromEntries(rest) }) } };
+}
 
 const withFabricIds = (block: Block, idOf: (id: string) => string): Block => ({
   ...block,

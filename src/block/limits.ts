@@ -5,6 +5,8 @@ export const MAX_CELLS = 64;
 export const MAX_PATCHES = 5_000;
 export const MAX_SEAMS = 5_000;
 export const MAX_PINS = 50;
+/** Most units that have a method of their own. */
+export const MAX_UNIT_METHODS = 500;
 export const MAX_FABRICS = 500;
 /** Most points of one outline. */
 export const MAX_POINTS = 2_000;
@@ -17,13 +19,30 @@ export const MAX_NAME = 200;
 export const MAX_STEPS = 65_536;
 /** Longest finished side, in the unit. */
 export const MAX_FINISHED: Readonly<Record<LengthUnit, number>> = { in: 200, cm: 508 };
-/** Longest chosen lengths, in the unit; a trim may be 0, the others not. */
-export const MAX_CHOSEN: Readonly<Record<'seam' | 'ruler' | 'trim' | 'width', Readonly<Record<LengthUnit, number>>>> = {
+/** The chosen lengths that are one number. */
+export type ChosenLength = 'seam' | 'ruler' | 'trim' | 'width' | 'squaringUp' | 'shopStep';
+/** Longest chosen lengths, in the unit. */
+export const MAX_CHOSEN: Readonly<Record<ChosenLength, Readonly<Record<LengthUnit, number>>>> = {
   seam: { in: 2, cm: 5 },
   ruler: { in: 1, cm: 2 },
   trim: { in: 2, cm: 5 },
   width: { in: 200, cm: 508 },
+  squaringUp: { in: 4, cm: 10 },
+  shopStep: { in: 72, cm: 200 },
 };
+/** Chosen lengths that may be 0. */
+export const MAY_BE_NONE: ReadonlySet<ChosenLength> = new Set(['trim', 'squaringUp']);
+/** Longest piece of cloth, and most that is bought to spare, in the unit: a whole bolt. */
+export const MAX_CLOTH: Readonly<Record<LengthUnit, number>> = { in: 4_000, cm: 10_000 };
+/** Most kinds of pieces that a maker has of one fabric, and most of one kind. */
+export const MAX_HAVE = 50;
+export const MAX_HAVE_COUNT = 1_000;
+/** Most that is bought to spare, in per cent. */
+export const MAX_MARGIN = 100;
+/** Fewest and most prints of a family of scraps. */
+export const PRINTS = { least: 2, most: 99 } as const;
+/** Largest seed of a spread of prints. */
+export const MAX_SEED = 4_294_967_295;
 /** Most blocks that one pattern is cut for. */
 export const MAX_BLOCKS = 10_000;
 

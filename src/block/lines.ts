@@ -85,8 +85,9 @@ function movedAlong(block: Block, axis: Axis, before: readonly Rational[], after
     return { begin: from[i]!, end, start: to[i]!, ...share };
   });
   const cellOf = (p: number): (typeof cells)[number] => cells.find(({ end }) => p < end) ?? cells.at(-1)!;
-  const { patches, seams, pins = [] } = fine.value;
-  const points = [...patches.flatMap((patch) => patch.points), ...seams.flat(), ...pins.flatMap((pin) => [pin.from, pin.to])];
+  const { patches, seams, pins = [], unitMethods = [] } = fine.value;
+  const boxes = [...pins, ...unitMethods];
+  const points = [...patches.flatMap((patch) => patch.points), ...seams.flat(), ...boxes.flatMap(({ from, to }) => [from, to])];
   let common = 1;
   for (const point of points) {
     const { begin, n, d } = cellOf(point[at]);

@@ -2,7 +2,7 @@ import { produce } from 'immer';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, LatticePoint } from './block.ts';
-import { checkPin } from './checks.ts';
+import { boxName, checkPin } from './checks.ts';
 import { onLattice } from './lattice.ts';
 import { MAX_PINS } from './limits.ts';
 import { noSuchPin, refused, tooManyPins } from './problems.ts';
@@ -55,8 +55,4 @@ export const withoutPins = (block: Block, indices: readonly number[]): Block =>
   });
 
 /** @returns whether two pins ask for the same */
-function samePin(a: Pin, b: Pin): boolean {
-  const box = ({ from, to }: Pin): string =>
-    [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])].join();
-  return a.pin === b.pin && box(a) === box(b);
-}
+const samePin = (a: Pin, b: Pin): boolean => a.pin === b.pin && boxName(a) === boxName(b);

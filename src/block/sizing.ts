@@ -5,26 +5,28 @@ import type { Block } from './block.ts';
 import type { Choices, Method } from './choices.ts';
 import { checkChoices, checkSide, checkText } from './checks.ts';
 import { toDrawing } from './drawing.ts';
+import { MAX_CHOSEN } from './limits.ts';
 import { refused } from './problems.ts';
 
 /**
  * Gives the block another finished size; the drawing stretches with it.
- * In another unit the chosen lengths (seam, ruler, trim, width) fall back to that unit's usual values.
+ * In another unit the chosen lengths (seam, ruler, trim, width, what is said of cloth) fall back to that unit's usual values.
  */
 export function resize(block: Block, finished: Block['finished']): Result<Block> {
   const { width, height, unit } = finished;
   const fault = checkSide('width', width, unit) ?? checkSide('height', height, unit);
   if (fault) return refused(fault);
-  return drawable(
-    produce(block, (draft) => {
-      if (unit !== draft.finished.unit) for (const name of LENGTHS) delete draft.choices?.[name];
-      draft.finished = finished;
-    }),
-  );
+  const { choices } = block;
+  const other = choices !== undefined && unit !== block.finished.unit;
+  return drawable({ ...block, finished, ...(other && { choices: withoutLengths(choices) }) });
 }
 
-/** The chosen lengths. */
-const LENGTHS = ['seam', 'ruler', 'trim', 'width'] as const satisfies readonly (keyof Choices)[];
+/** @returns the choices without their lengths; of a cloth stays how it is sold, of a margin what is said in per cent */
+function withoutLengths(choices: Choices): Choices {
+  const { cloths, margin, ...rest } = Object.fromEntries(Object.entries(choices).filter(([name]) => !(name in MAX_CHOSEN))) as Choices;
+  const sold = Object.entries(cloths ?? {}).flatMap(([id, cloth]) => (cloth.sold ? [[id, { sold: cloth.sold }] as const] : []));
+  return { ...rest, ...(sold.length > 0 && { cloths: Object.fromEntries(sold) }), ...(margin && 'percent' in margin && { margin }) };
+}
 
 /** @returns the block under another name */
 export function rename(block: Block, name: string): Result<Block> {

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
-import type { Block, Grid, LatticePoint, Patch } from '../block/block.ts';
-import type { Choices } from '../block/choices.ts';
+import type { Block, Fabric, Grid, LatticePoint, Patch, UnitMethod } from '../block/block.ts';
+import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
 import { coarsest } from '../block/lattice.ts';
 import { refused } from '../block/problems.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
@@ -47,11 +47,13 @@ export function parseBlock(text: string): Result<Block> {
  * @returns text that parseBlock reads back as the same block on its coarsest lattice
  */
 export function formatBlock(block: Block): string {
-  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], choices } = coarsest(block);
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], choices } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
   const patchLine = ({ fabric, points, whole }: Patch): string =>
     `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
   const pinLine = ({ pin, from, to }: Pin): string => `{ "pin": ${JSON.stringify(pin)}, "from": ${place(from)}, "to": ${place(to)} }`;
+  const unitLine = ({ from, to, method }: UnitMethod): string =>
+    `{ "from": ${place(from)}, "to": ${place(to)}, "method": ${JSON.stringify(method)} }`;
   const { width, height, unit } = finished;
   const entries: readonly (readonly [string, string])[] = [
     ['format', JSON.stringify(FORMAT)],
@@ -59,11 +61,12 @@ export function formatBlock(block: Block): string {
     ['name', JSON.stringify(name)],
     ['finished', oneLine({ width: formatLength(width), height: formatLength(height), unit })],
     ['grid', writtenGrid(grid)],
-    ['fabrics', list(fabrics.map((fabric) => oneLine({ id: fabric.id, name: fabric.name, color: fabric.color })))],
+    ['fabrics', list(fabrics.map(fabricLine))],
     ['ground', JSON.stringify(ground)],
     ['patches', list(patches.map(patchLine))],
     ...(seams.length > 0 ? [['seams', list(seams.map(([from, to]) => `[${place(from)}, ${place(to)}]`))] as const] : []),
     ...(pins.length > 0 ? [['pins', list(pins.map(pinLine))] as const] : []),
+    ...(unitMethods.length > 0 ? [['unitMethods', list(unitMethods.map(unitLine))] as const] : []),
     ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
   ];
   return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;
@@ -81,18 +84,47 @@ function writtenGrid({ columns, rows, across, down }: Grid): string {
   return `{ "columns": ${columns}, "rows": ${rows}${lines('across', across)}${lines('down', down)} }`;
 }
 
-function writtenChoices({ seam, ruler, trim, methods, way, blocks, width }: Choices): Readonly<Record<string, unknown>> {
-  const length = (value: Rational | undefined): string | undefined => value && formatLength(value);
-  return { seam: length(seam), ruler: length(ruler), trim: length(trim), methods, way, blocks, width: length(width) };
+const fabricLine = ({ id, name, color, directional, scraps }: Fabric): string =>
+  oneLine({ id, name, color, directional: directional || undefined, scraps });
+
+const length = (value: Rational | undefined): string | undefined => value && formatLength(value);
+
+function writtenChoices(choices: Choices): Readonly<Record<string, unknown>> {
+  const { seam, ruler, trim, method, methods, way, blocks, width, cloths, squaringUp, margin, shopStep } = choices;
+  return {
+    seam: length(seam),
+    ruler: length(ruler),
+    trim: length(trim),
+    method,
+    methods,
+    way,
+    blocks,
+    width: length(width),
+    cloths: cloths && Object.fromEntries(Object.entries(cloths).map(([id, cloth]) => [id, writtenCloth(cloth)])),
+    squaringUp: length(squaringUp),
+    margin: margin && writtenMargin(margin),
+    shopStep: length(shopStep),
+  };
 }
 
-/** @returns an object as JSON on one line; absent values are left out */
-function oneLine(object: Readonly<Record<string, unknown>>): string {
-  const entries = Object.entries(object).filter(([, value]) => value !== undefined);
-  const inner = entries.map(([key, value]) => {
-    const nested = typeof value === 'object' ? oneLine(value as Readonly<Record<string, unknown>>) : JSON.stringify(value);
-    return `${JSON.stringify(key)}: ${nested}`;
-  });
+const writtenMargin = (margin: Margin): Readonly<Record<string, unknown>> =>
+  'percent' in margin ? { percent: length(margin.percent) } : { length: length(margin.length) };
+
+const writtenSize = (size: ClothSize): Readonly<Record<string, unknown>> => ({ width: length(size.width), length: length(size.length) });
+
+const writtenCloth = ({ sold, size, width, have }: ClothChoice): Readonly<Record<string, unknown>> => ({
+  sold,
+  size: size && writtenSize(size),
+  width: length(width),
+  have: have && have.map((piece) => ({ ...writtenSize(piece), count: piece.count })),
+});
+
+/** @returns data as JSON on one line; absent values are left out */
+function oneLine(data: unknown): string {
+  if (Array.isArray(data)) return `[${data.map(oneLine).join(', ')}]`;
+  if (typeof data !== 'object' || data === null) return JSON.stringify(data);
+  const entries = Object.entries(data).filter(([, value]) => value !== undefined);
+  const inner = entries.map(([key, value]) => `${JSON.stringify(key)}: ${oneLine(value)}`);
   return inner.length === 0 ? '{}' : `{ ${inner.join(', ')} }`;
 }
 

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
-import type { Method } from '../block/choices.ts';
+import type { Method, Sold } from '../block/choices.ts';
 import {
-  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS, MAX_SEAMS, PLAIN_TEXT,
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_HAVE, MAX_HAVE_COUNT, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  MAX_SEAMS, MAX_SEED, MAX_UNIT_METHODS, PLAIN_TEXT, PRINTS,
 } from '../block/limits.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
@@ -24,6 +25,7 @@ const UNIT_KINDS = [
 const METHODS = [
   'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'template',
 ] as const satisfies readonly Method[];
+const SOLD = ['by length', 'fat quarter', 'fat eighth', 'precut strip', 'precut square'] as const satisfies readonly Sold[];
 const PINS = ['sewn last', 'one unit'] as const satisfies readonly Pin['pin'][];
 
 const text = (description: string) =>
@@ -53,14 +55,10 @@ export const point = v.pipe(
   v.description('Across and down from the top-left corner of the block, in grid units.'),
 );
 
-const cells = (direction: string) =>
-  v.pipe(
-    v.number(fault('no-cells')),
-    v.integer(fault('no-cells')),
-    v.minValue(1, fault('no-cells')),
-    v.maxValue(MAX_CELLS, fault('no-cells')),
-    v.description(`Grid units ${direction}; without lines of their own, the cells.`),
-  );
+const whole = (least: number, most: number, code: ShapeFault, description: string) =>
+  v.pipe(v.number(code), v.integer(code), v.minValue(least, code), v.maxValue(most, code), v.description(description));
+
+const cells = (direction: string) => whole(1, MAX_CELLS, 'no-cells', `Grid units ${direction}; without lines of their own, the cells.`);
 
 const lines = (direction: string, edge: string) =>
   list(
@@ -71,12 +69,30 @@ const lines = (direction: string, edge: string) =>
       'One after every unit where absent.',
   );
 
+const scraps = v.pipe(
+  v.strictObject(
+    {
+      prints: whole(PRINTS.least, PRINTS.most, 'no-prints', 'How many prints there are.'),
+      seed: whole(0, MAX_SEED, 'no-seed', 'Which of the ways to spread them over the pieces is taken.'),
+    },
+    fault('no-object'),
+  ),
+  v.description('Where the fabric stands for a family of scraps, cut from what there is and not from one cloth.'),
+);
+
 const fabric = v.pipe(
   v.strictObject(
     {
       id: text('What ground and patches call this fabric; different for each fabric.'),
       name: text('What people call it.'),
       color: v.pipe(v.string(fault('no-color')), v.regex(COLOR, fault('no-color')), v.description('Colour on screen, sRGB, as #rrggbb.')),
+      directional: v.optional(
+        v.pipe(
+          v.boolean(fault('no-yes-or-no')),
+          v.description('True where its print has an up and a down, so that no piece of it may be turned when it is cut.'),
+        ),
+      ),
+      scraps: v.optional(scraps),
     },
     fault('no-object'),
   ),
@@ -122,8 +138,43 @@ const pin = v.pipe(
 
 const length = (description: string) => v.optional(v.pipe(number, v.description(`${description} In the unit of the finished size.`)));
 
-const method = v.optional(v.picklist(METHODS, fault('no-method')));
-const methodOfKind = Object.fromEntries(UNIT_KINDS.map((kind) => [kind, method])) as Record<UnitKind, typeof method>;
+const method = v.picklist(METHODS, fault('no-method'));
+const optionalMethod = v.optional(method);
+const methodOfKind = Object.fromEntries(UNIT_KINDS.map((kind) => [kind, optionalMethod])) as Record<UnitKind, typeof optionalMethod>;
+
+const unitMethod = v.pipe(
+  v.strictObject({ from: point, to: point, method }, fault('no-object')),
+  v.description('The method of the unit that is sewn in the rectangle between two opposite corners; one for each rectangle.'),
+);
+
+const clothSize = {
+  width: v.pipe(number, v.description('Across the cloth, from selvage to selvage.')),
+  length: v.pipe(number, v.description('Along the cloth.')),
+};
+
+const cloth = v.strictObject(
+  {
+    sold: v.optional(v.pipe(v.picklist(SOLD, fault('no-sold')), v.description('How it is bought; by the length where absent.'))),
+    size: v.optional(
+      v.pipe(v.strictObject(clothSize, fault('no-object')), v.description('Of one precut piece; the usual size of its form where absent.')),
+    ),
+    width: length('Usable width of this fabric by the length; that of all fabrics where absent.'),
+    have: v.optional(
+      list(
+        v.strictObject({ ...clothSize, count: whole(1, MAX_HAVE_COUNT, 'no-count', 'How many of this size.') }, fault('no-object')),
+        MAX_HAVE,
+        'many-pieces',
+        'What the maker has already, which is used first.',
+      ),
+    ),
+  },
+  fault('no-object'),
+);
+
+const margin = v.union(
+  [v.strictObject({ percent: number }), v.strictObject({ length: number })],
+  fault('no-margin'),
+);
 
 const choices = v.pipe(
   v.strictObject(
@@ -137,17 +188,26 @@ const choices = v.pipe(
           v.description('The method by which units of a kind are cut and sewn.'),
         ),
       ),
-      way: v.optional(v.pipe(v.picklist(WAYS, fault('no-way')), v.description('Which of the ways to sew the block is wanted.'))),
-      blocks: v.optional(
+      method: v.optional(
         v.pipe(
-          v.number(fault('no-blocks')),
-          v.integer(fault('no-blocks')),
-          v.minValue(1, fault('no-blocks')),
-          v.maxValue(MAX_BLOCKS, fault('no-blocks')),
-          v.description('How many blocks to cut for; 1 where absent.'),
+          v.picklist([...METHODS, 'usual'], fault('no-method')),
+          v.description('The method of every kind that knows it and for which nothing else is chosen; the usual one of each kind where absent.'),
         ),
       ),
+      way: v.optional(v.pipe(v.picklist(WAYS, fault('no-way')), v.description('Which of the ways to sew the block is wanted.'))),
+      blocks: v.optional(whole(1, MAX_BLOCKS, 'no-blocks', 'How many blocks to cut for; 1 where absent.')),
       width: length('Usable width of cloth; 42 in. or 107 cm where absent.'),
+      cloths: v.optional(
+        v.pipe(
+          v.record(v.string(), cloth, fault('no-object')),
+          v.description('By fabric id: where its pieces are cut from, in lengths in the unit of the finished size.'),
+        ),
+      ),
+      squaringUp: length('Cut off each length or precut piece to make its edge straight; 0 where absent.'),
+      margin: v.optional(
+        v.pipe(margin, v.description('What is bought to spare, in per cent or in length in the unit of the finished size; nothing where absent.')),
+      ),
+      shopStep: length('Cloth is sold in whole multiples of this; 4 1/2 in. (1/8 yd) or 10 cm where absent.'),
     },
     fault('no-object'),
   ),
@@ -198,6 +258,9 @@ export const blockShape = v.pipe(
       patches: list(patch, MAX_PATCHES, 'many-patches', 'What is painted; a later patch covers what lies under it.'),
       seams: v.optional(list(seam, MAX_SEAMS, 'many-seams', 'Seams the designer asks for, also inside one fabric.')),
       pins: v.optional(list(pin, MAX_PINS, 'many-pins', 'What the designer asks of the sewing order; one that cannot be honoured is passed over, with a note.')),
+      unitMethods: v.optional(
+        list(unitMethod, MAX_UNIT_METHODS, 'many-units', 'Methods of single units, against what is chosen for their kind.'),
+      ),
       choices: v.optional(choices),
     },
     fault('no-object'),
@@ -205,7 +268,7 @@ export const blockShape = v.pipe(
   v.title('Piecewright block'),
   v.description(
     'A patchwork block as it is drawn. Besides what this schema can say: fabric ids are different and known, ' +
-      'outlines are simple and on the grid, seams and pins are on the grid and have extent.',
+      'outlines are simple and on the grid, seams, pins and units are on the grid and have extent.',
   ),
 );
 

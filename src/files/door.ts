@@ -1,9 +1,10 @@
 import { plainGrid } from '../block/axis.ts';
-import type { Block, DrawnSeam, Grid, LatticePoint, LengthUnit, Patch } from '../block/block.ts';
+import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Patch, UnitMethod } from '../block/block.ts';
 import { checkBlock, checkGrid } from '../block/checks.ts';
-import type { Choices } from '../block/choices.ts';
+import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
+import { clothPlace } from '../block/cloth-checks.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
-import { MAX_STEPS } from '../block/limits.ts';
+import { MAX_CLOTH, MAX_FINISHED, MAX_STEPS } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Problem, type Result } from '../measure/problem.ts';
@@ -43,16 +44,27 @@ export function blockFrom(file: BlockShape): Result<Block> {
     finished: { width: width.value, height: height.value, unit },
     grid,
     denominator,
-    fabrics: fabrics.map((fabric) => ({ ...fabric, color: fabric.color.toLowerCase() })),
+    fabrics: fabrics.map(fabricFrom),
     ground,
     patches: file.patches.map(({ fabric, points, whole }): Patch => ({ fabric, points: points.map(placed), ...(whole && { whole }) })),
     seams: (file.seams ?? []).map(([from, to]): DrawnSeam => [placed(from), placed(to)]),
     ...(file.pins?.length && { pins: file.pins.map(({ pin, from, to }): Pin => ({ pin, from: placed(from), to: placed(to) })) }),
+    ...(file.unitMethods?.length && {
+      unitMethods: file.unitMethods.map(({ from, to, method }): UnitMethod => ({ from: placed(from), to: placed(to), method })),
+    }),
     ...(file.choices && { choices: choices.value }),
   };
   const fault = checkBlock(block);
   return fault ? say.refused(fault) : good(block);
 }
+
+const fabricFrom = ({ id, name, color, directional, scraps }: BlockShape['fabrics'][number]): Fabric => ({
+  id,
+  name,
+  color: color.toLowerCase(),
+  ...(directional && { directional }),
+  ...(scraps && { scraps }),
+});
 
 /** @returns the grid on which cells are as the file says; lines that say nothing are left out */
 function gridFrom({ columns, rows, across, down }: BlockShape['grid']): Result<Grid> {
@@ -88,16 +100,71 @@ function length(where: string, value: Written, outOfRange: () => Problem): Resul
 const side = (name: 'width' | 'height', value: Written, unit: LengthUnit): Result<Rational> =>
   length(`The finished ${name}`, value, () => say.sizeOutOfRange(name, String(value), unit));
 
-function choicesFrom({ methods, way, blocks, ...written }: NonNullable<BlockShape['choices']>, unit: LengthUnit): Result<Choices> {
+type WrittenChoices = NonNullable<BlockShape['choices']>;
+
+function choicesFrom({ method, methods, way, blocks, cloths, margin, ...written }: WrittenChoices, unit: LengthUnit): Result<Choices> {
   const lengths: Partial<Record<keyof typeof written, Rational>> = {};
-  for (const name of ['seam', 'ruler', 'trim', 'width'] as const) {
+  for (const name of ['seam', 'ruler', 'trim', 'width', 'squaringUp', 'shopStep'] as const) {
     const value = written[name];
     if (value === undefined) continue;
-    const read = length(`The chosen ${name}`, value, () => say.choiceOutOfRange(name, String(value), unit));
+    const read = length(say.chosen(name), value, () => say.choiceOutOfRange(name, String(value), unit));
     if (!read.ok) return read;
     lengths[name] = read.value;
   }
-  return good({ ...lengths, ...(methods && { methods }), ...(way && { way }), ...(blocks && { blocks }) });
+  const boughtMore = margin && marginFrom(margin, unit);
+  if (boughtMore && !boughtMore.ok) return boughtMore;
+  const bought: [string, ClothChoice][] = [];
+  for (const [id, cloth] of Object.entries(cloths ?? {})) {
+    const read = clothFrom(clothPlace(id), cloth, unit);
+    if (!read.ok) return read;
+    bought.push([id, read.value]);
+  }
+  return good({
+    ...lengths,
+    ...(method && { method }),
+    ...(methods && { methods }),
+    ...(way && { way }),
+    ...(blocks && { blocks }),
+    ...(cloths && { cloths: Object.fromEntries(bought) }),
+    ...(boughtMore && { margin: boughtMore.value }),
+  });
+}
+
+function marginFrom(margin: NonNullable<WrittenChoices['margin']>, unit: LengthUnit): Result<Margin> {
+  const [name, value, of] = 'percent' in margin ? (['percent', margin.percent, '%'] as const) : (['length', margin.length, unit] as const);
+  const read = length('The chosen margin', value, () => say.marginOutOfRange(String(value), of));
+  return read.ok ? good({ [name]: read.value } as unknown as Margin) : read;
+}
+
+function clothFrom(
+  where: string,
+  { sold, size, width, have }: NonNullable<WrittenChoices['cloths']>[string],
+  unit: LengthUnit,
+): Result<ClothChoice> {
+  const side = (name: string, value: Written, most: number): Result<Rational> =>
+    length(`${where}, ${name}`, value, () => say.clothOutOfRange(`${where}, ${name}`, most, String(value), unit));
+  const sizeFrom = (name: string, written: Readonly<Record<keyof ClothSize, Written>>): Result<ClothSize> => {
+    const across = side(`${name}, width`, written.width, MAX_FINISHED[unit]);
+    if (!across.ok) return across;
+    const along = side(`${name}, length`, written.length, MAX_CLOTH[unit]);
+    return along.ok ? good({ width: across.value, length: along.value }) : along;
+  };
+  const precut = size && sizeFrom('size', size);
+  if (precut && !precut.ok) return precut;
+  const usable = width === undefined ? undefined : side('width', width, MAX_FINISHED[unit]);
+  if (usable && !usable.ok) return usable;
+  const own: (ClothSize & { readonly count: number })[] = [];
+  for (const [i, piece] of (have ?? []).entries()) {
+    const read = sizeFrom(`have ${i + 1}`, piece);
+    if (!read.ok) return read;
+    own.push({ ...read.value, count: piece.count });
+  }
+  return good({
+    ...(sold && { sold }),
+    ...(precut && { size: precut.value }),
+    ...(usable && { width: usable.value }),
+    ...(own.length > 0 && { have: own }),
+  });
 }
 
 /** @returns the least number of steps to a grid unit that holds all points, having seen that each lies on the grid */
@@ -129,5 +196,8 @@ function* everyPoint(file: BlockShape): Generator<readonly [() => string, Writte
   }
   for (const [i, pin] of (file.pins ?? []).entries()) {
     for (const end of ['from', 'to'] as const) yield [() => `Pin ${i + 1}, ${end}`, pin[end]];
+  }
+  for (const [i, unit] of (file.unitMethods ?? []).entries()) {
+    for (const end of ['from', 'to'] as const) yield [() => `Unit method ${i + 1}, ${end}`, unit[end]];
   }
 }

@@ -1,4 +1,6 @@
 import type { BaseIssue } from 'valibot';
+import { clothPlace } from '../block/cloth-checks.ts';
+import { MAX_CHOSEN, type ChosenLength } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import type { Problem } from '../measure/problem.ts';
@@ -76,6 +78,13 @@ const FAULTS = {
   'no-way': must('unknown-way', `one of ${WAYS.map((way) => `"${way}"`).join(', ')}`),
   'no-pin-kind': must('unknown-pin', '"sewn last" or "one unit"'),
   'many-pins': (_: string, found: unknown) => say.tooManyPins(lengthOf(found)),
+  'no-sold': must('not-sold-so', '"by length", "fat quarter", "fat eighth", "precut strip" or "precut square"'),
+  'no-margin': must('not-a-margin', '{ "percent": "10" } or { "length": "4 1/2" }'),
+  'no-count': (where: string, found: unknown) => say.noHaveCount(where, named(found)),
+  'many-pieces': (where: string, found: unknown) => say.tooMuchToHave(where, lengthOf(found)),
+  'no-prints': (where: string, found: unknown) => say.noPrints(where, named(found)),
+  'no-seed': (where: string, found: unknown) => say.noSeed(where, named(found)),
+  'many-units': (_: string, found: unknown) => say.tooManyUnitMethods(lengthOf(found)),
   'no-blocks': (_: string, found: unknown) => say.blocksOutOfRange(named(found)),
   'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
   'many-fabrics': (_: string, found: unknown) => say.tooManyFabrics(lengthOf(found)),
@@ -107,6 +116,11 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   pin: '"sewn last"',
   from: '[2, 0]',
   to: '[2, 4]',
+  method: '"triangles"',
+  prints: '4',
+  seed: '1',
+  length: '"18"',
+  count: '1',
 };
 
 /** @returns the problem with the first fault that the shape check found */
@@ -129,20 +143,33 @@ export function shapeProblem(issue: BaseIssue<unknown>): Problem {
 }
 
 /** What one item of each list is called. */
-const ITEMS: Readonly<Record<string, string>> = { patches: 'Patch', seams: 'Seam', fabrics: 'Fabric', pins: 'Pin' };
+const ITEMS: Readonly<Record<string, string>> = {
+  patches: 'Patch', seams: 'Seam', fabrics: 'Fabric', pins: 'Pin', unitMethods: 'Unit method',
+};
 
 /** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */
-function place([list, index, key, inner]: readonly (string | number)[]): string {
+function place(path: readonly (string | number)[]): string {
+  const [list, index, key, inner] = path;
   if (list === undefined) return 'The block';
   if (index === undefined) return list === 'finished' ? 'The finished size' : list === 'grid' ? 'The grid' : `The block's ${list}`;
-  if (list === 'choices' && key !== undefined) return `The chosen method for ${key}`;
-  if (index === 'methods') return 'The choice of methods';
+  if (list === 'choices') return choicePlace(path.slice(1));
   if (list === 'grid' && typeof key === 'number') return `The grid's ${index === 'across' ? 'upright' : 'level'} line ${key + 1}`;
-  if (typeof index === 'string') return `The ${list === 'choices' ? 'chosen' : list} ${index}`;
+  if (typeof index === 'string') return `The ${list} ${index}`;
   const one = `${ITEMS[list] ?? 'Item'} ${index + 1}`;
   if (key === undefined) return one;
   if (key === 'from' || key === 'to') return `${one}, ${key}`;
   if (typeof key === 'number') return `${one}, end ${key + 1}`;
   if (typeof inner === 'number') return `${one}, point ${inner + 1}`;
-  return key === 'points' ? one : `${one}'s ${key}`;
+  return key === 'points' ? one : `${one}'s ${key}${inner === undefined ? '' : `, ${inner}`}`;
 }
+
+/** @returns the words for a place among the choices: "The chosen margin, percent", 'The cloth of "oat", have 2, length' */
+function choicePlace([name, of, ...rest]: readonly (string | number)[]): string {
+  if (name === 'methods') return of === undefined ? 'The choice of methods' : `The chosen method for ${of}`;
+  const inside = (keys: readonly (string | number)[]): string =>
+    keys.map((key) => (typeof key === 'number' ? ` ${key + 1}` : `, ${key}`)).join('');
+  if (name !== 'cloths') return `${isLength(name) ? say.chosen(name) : `The chosen ${name}`}${of === undefined ? '' : `, ${of}`}`;
+  return of === undefined ? 'The choice of cloths' : `${clothPlace(String(of))}${inside(rest)}`;
+}
+
+const isLength = (name: string | number | undefined): name is ChosenLength => name !== undefined && name in MAX_CHOSEN;

@@ -75,15 +75,17 @@ export const block: fc.Arbitrary<Block> = fc
       patches: fc.array(patch(right, bottom), { maxLength: 6 }),
       seams: fc.array(fc.tuple(at, at).filter(([[a, b], [c, d]]) => a !== c || b !== d), { maxLength: 2 }),
       pins: fc.array(fc.tuple(fc.constantFrom('sewn last' as const, 'one unit' as const), at, at), { maxLength: 2 }),
+      unit: fc.constantFrom('in' as const, 'cm' as const),
+      boxes: fc.array(fc.tuple(at, at).filter(([[a, b], [c, d]]) => a !== c && b !== d), { maxLength: 1 }),
       width: fc.integer({ min: 1, max: 60 }),
       height: fc.integer({ min: 1, max: 60 }),
-      unit: fc.constantFrom('in' as const, 'cm' as const),
       ground: fabricId,
-    }).map(({ patches, seams, pins, width, height, unit, ground }): Block => {
+    }).map(({ patches, seams, pins, boxes, width, height, unit, ground }): Block => {
       const spanning = pins.filter(([, [a, b], [c, d]]) => a !== c && b !== d).map(([pin, from, to]) => ({ pin, from, to }));
       return unpainted(columns, rows, {
         denominator, ground, patches, seams,
         ...(spanning.length > 0 && { pins: spanning }),
+        ...(boxes.length > 0 && { unitMethods: boxes.map(([from, to]) => ({ from, to, method: 'template' as const })) }),
         finished: { width: { n: width, d: 1 }, height: { n: height, d: 1 }, unit },
       });
     });

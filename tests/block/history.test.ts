@@ -12,6 +12,7 @@ import { togglePin } from '../../src/block/pins.ts';
 import { toggleSeam } from '../../src/block/seams.ts';
 import { regrid } from '../../src/block/regridding.ts';
 import { choose, resize } from '../../src/block/sizing.ts';
+import { chooseUnitMethods } from '../../src/block/unit-methods.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { block, must, paintFabric, SEED, stroke, unpainted } from './drawn.ts';
 
@@ -32,6 +33,7 @@ const verb: fc.Arbitrary<Verb> = fc.oneof(
     (now) => must(toggleSeam(now, [[0, 1], [1, 1]], 1)),
     (now) => must(togglePin(now, { pin: 'sewn last', from: [0, 1], to: [4, 1] }, 1)),
     (now) => must(togglePin(now, { pin: 'one unit', from: [0, 0], to: [3, 2] }, 2)),
+    (now) => must(chooseUnitMethods(now, [{ from: [0, 0], to: [1, 1] }], now.unitMethods ? null : 'triangles', 1)),
     (now) => must(regrid(now, { columns: 4, rows: 4 })).block,
     (now) => {
       const split = splitCell(now, 'columns', 1, { n: 1, d: 2 });

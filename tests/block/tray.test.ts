@@ -31,6 +31,16 @@ describe('the fabrics of a block', () => {
     expect(deleteFabric(painted, 'teal', 'plum')).toMatchObject({ problem: { code: 'unknown-fabric' } });
   });
 
+  it('take along what was chosen about their cloth when they go', () => {
+    const fatQuarters = { sold: 'fat quarter' as const };
+    const chosen = { ...painted, choices: { blocks: 2, cloths: { teal: fatQuarters, rust: fatQuarters } } };
+    const one = must(deleteFabric(chosen, 'teal', 'oat'));
+    expect(one.choices).toEqual({ blocks: 2, cloths: { rust: fatQuarters } });
+    expect(must(deleteFabric(one, 'rust', 'oat')).choices).toEqual({ blocks: 2 });
+    // Exchanged or replaced, a fabric is still on the tray, and its cloth is bought as before.
+    expect(must(replaceFabric(chosen, 'teal', 'oat')).choices).toEqual(chosen.choices);
+  });
+
   it('change places with the ground', () => {
     expect(seen(must(setGround(unpainted(3, 3), 'rust')), 0.4, 0.4)).toBe('rust');
   });

@@ -35,6 +35,7 @@ export function measured(drawn: Block) {
     patches: drawing.patches.map((patch) => ({ ...patch, points: points(patch.points) })),
     seams: drawing.seams.map(points),
     pins: drawing.pins?.map(({ pin, from, to }) => [pin, ...points([from, to])]),
-    rest: { ...drawn, grid: null, denominator: null, patches: null, seams: null, pins: null },
+    units: drawn.unitMethods && must(toDrawing(drawn)).unitMethods.map(({ from, to, method }) => [method, ...points([from, to])]),
+    rest: { ...drawn, grid: null, denominator: null, patches: null, seams: null, pins: null, unitMethods: null },
   };
 }

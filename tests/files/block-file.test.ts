@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Choices } from '../../src/block/choices.ts';
+import type { Choices, ClothChoice } from '../../src/block/choices.ts';
 import { coarsest } from '../../src/block/lattice.ts';
 import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
 import { rational } from '../../src/measure/rational.ts';
@@ -15,6 +15,18 @@ const contentOf = (file: string): string => readFileSync(new URL(file, cases), '
 
 const length = (most: number) => fc.integer({ min: 1, max: most * 64 }).map((n) => rational(n, 64));
 
+const size = { width: length(200), length: length(400) };
+
+const cloth: fc.Arbitrary<ClothChoice> = fc.record(
+  {
+    sold: fc.constantFrom('by length', 'fat quarter', 'precut strip'),
+    size: fc.record(size),
+    width: length(200),
+    have: fc.array(fc.record({ ...size, count: fc.integer({ min: 1, max: 1000 }) }), { minLength: 1, maxLength: 3 }),
+  },
+  { requiredKeys: [] },
+);
+
 const choices: fc.Arbitrary<Choices> = fc.record(
   {
     seam: length(2),
@@ -24,6 +36,11 @@ const choices: fc.Arbitrary<Choices> = fc.record(
     methods: fc.constant({ 'flying geese': 'four-at-a-time', 'half-square triangle': 'triangles' } as const),
     way: fc.constantFrom('standard units', 'fewest pieces', 'largest repeated unit'),
     blocks: fc.integer({ min: 1, max: 10_000 }),
+    method: fc.constantFrom('usual', 'one-at-a-time', 'stitch-and-flip'),
+    cloths: fc.dictionary(fc.constantFrom('oat', 'teal', 'rust'), cloth),
+    squaringUp: length(4),
+    margin: fc.oneof(length(100).map((percent) => ({ percent })), length(200).map((each) => ({ length: each }))),
+    shopStep: length(72),
   },
   { requiredKeys: [] },
 );
@@ -58,6 +75,24 @@ describe('a block file', () => {
     expect(read.patches.map((patch) => patch.points.map((point) => point.map((v) => v / read.denominator)))).toEqual(
       raw.patches.map((patch) => patch.points),
     );
+  });
+
+  it('keeps what is said of one cloth and leaves out what says nothing', () => {
+    const chosen = {
+      cloths: { teal: { sold: 'fat quarter', size: { width: 21, length: '18' }, have: [{ width: '21 1/2', length: 9.5, count: 3 }] }, oat: { have: [] } },
+      margin: { percent: '12 1/2' }, squaringUp: 0.5, shopStep: '4 1/2', method: 'usual',
+    };
+    const read = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['choices'], chosen))));
+    expect(read.choices).toEqual({
+      cloths: {
+        teal: { sold: 'fat quarter', size: { width: rational(21), length: rational(18) }, have: [{ width: rational(43, 2), length: rational(19, 2), count: 3 }] },
+        oat: {},
+      },
+      margin: { percent: rational(25, 2) }, squaringUp: rational(1, 2), shopStep: rational(9, 2), method: 'usual',
+    });
+    expect(must(parseBlock(formatBlock(read)))).toEqual(read);
+    const plain = must(parseBlock(JSON.stringify(spoilt(shooFly(), ['fabrics', 1, 'directional'], false))));
+    expect(plain.fabrics[1]).not.toHaveProperty('directional');
   });
 
   it('takes decimals digit by digit and fractions as they are', () => {
@@ -98,7 +133,7 @@ describe('a block file', () => {
   "grid": { "columns": 3, "rows": 3 },
   "fabrics": [
     { "id": "oat", "name": "Oat", "color": "#f3ede0" },
-    { "id": "teal", "name": "Teal", "color": "#2f5d62" }
+    { "id": "teal", "name": "Teal", "color": "#2f5d62", "directional": true, "scraps": { "prints": 4, "seed": 7 } }
   ],
   "ground": "oat",
   "patches": [
@@ -109,6 +144,9 @@ describe('a block file', () => {
   ],
   "pins": [
     { "pin": "sewn last", "from": [1, 0], "to": [1, 3] }
+  ],
+  "unitMethods": [
+    { "from": [0, 0], "to": [1, 1], "method": "one-at-a-time" }
   ]
 }
 `);

@@ -32,6 +32,11 @@ const shapeFaults: readonly (readonly [path: readonly (string | number)[], value
   [['pins'], {}], [['pins', 0, 'pin'], 'sewn first'], [['pins', 0, 'from'], [1]], [['pins', 0, 'to'], undefined], [['pins', 0, 'why'], 1],
   [['pins'], Array.from({ length: 51 }, () => shooFly().pins[0])],
   [['choices'], { methods: { 'flying geese': 'magic' } }], [['choices'], { methods: { duck: 'triangles' } }],
+  [['fabrics', 1, 'directional'], 'up'], [['fabrics', 1, 'scraps'], {}], [['fabrics', 1, 'scraps', 'prints'], 1], [['fabrics', 1, 'scraps', 'seed'], 0.5],
+  [['unitMethods'], {}], [['unitMethods', 0, 'method'], 'magic'], [['unitMethods', 0, 'to'], undefined],
+  [['choices'], { cloths: { teal: { sold: 'by weight' } } }], [['choices'], { cloths: { teal: { have: [{ width: 9, length: 9 }] } } }],
+  [['choices'], { cloths: 3 }], [['choices'], { margin: { percent: 5, length: 5 } }], [['choices'], { margin: '10%' }],
+  [['choices'], { method: 'magic' }], [['choices'], { squaringUp: 'an inch' }], [['choices'], { shopStep: '1/0' }],
   [['choices'], { way: 'fast' }], [['choices'], { blocks: 0 }], [['choices'], { blocks: 1.5 }], [['choices'], { seam: [] }],
 ];
 

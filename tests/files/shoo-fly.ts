@@ -7,7 +7,7 @@ export const shooFly = () => ({
   grid: { columns: 3, rows: 3 },
   fabrics: [
     { id: 'oat', name: 'Oat', color: '#f3ede0' },
-    { id: 'teal', name: 'Teal', color: '#2f5d62' },
+    { id: 'teal', name: 'Teal', color: '#2f5d62', directional: true, scraps: { prints: 4, seed: 7 } },
   ],
   ground: 'oat',
   patches: [
@@ -17,6 +17,7 @@ export const shooFly = () => ({
   ],
   seams: [[[0, 1], [3, 1]]],
   pins: [{ pin: 'sewn last', from: [1, 0], to: [1, 3] }],
+  unitMethods: [{ from: [0, 0], to: [1, 1], method: 'one-at-a-time' }],
 });
 
 /** @returns a copy of data with something else at a place, or with nothing there for `undefined` */

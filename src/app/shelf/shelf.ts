@@ -30,7 +30,9 @@ export interface Shelf {
 }
 
 /** @returns a block of the same size, grid and fabrics with nothing on it */
-const emptied = ({ name: _, patches: __, seams: ___, pins: ____, ...rest }: Block): Block => ({ ...rest, name: 'New block', patches: [], seams: [] });
+const emptied = ({ name: _, patches: __, seams: ___, pins: ____, unitMethods: _____, ...rest }: Block): Block => ({
+  ...rest, name: 'New block', patches: [], seams: [],
+});
 
 /** @returns the shelf over a keeping place */
 export function shelfOf(place: Autosave, keeping: Keeping, table: Store<Table>, acts: Acts): Shelf {
