@@ -1,8 +1,8 @@
-import type { Block } from '../block/block.ts';
+import type { Block, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { toDrawing } from '../block/drawing.ts';
+import type { Cut } from '../cutting/cut.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
-import { stripPlan } from '../cutting/strips.ts';
 import { box } from '../geometry/convex.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import type { Figures, Piecing, Unit } from '../geometry/piecing/assembly.ts';
@@ -15,9 +15,10 @@ import { prove } from '../sewing/proof.ts';
 import { stepsOf } from '../sewing/steps.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
+import { clothNotes, clothOf } from './cloths.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
-import type { Cloth, Pattern, Size, UnitLine } from './pattern.ts';
+import type { Pattern, Size, UnitLine } from './pattern.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
 export type Scope = 'all ways' | 'chosen way';
@@ -118,10 +119,10 @@ function patternOf(
     words: { unit, seam, fabricName: (id) => names.get(id)!.name },
     darkness: (id) => -brightness(names.get(id)!.color),
   });
-  const cloths = block.fabrics.flatMap((fabric): (Cloth & { notes: readonly string[] })[] => {
-    const cuts = list.cuts.filter((cut) => cut.fabric === fabric.id);
-    return cuts.length === 0 ? [] : [{ fabric, ...stripPlan(cuts, choices.width, unit) }];
-  });
+  const cutsOf = (fabric: Fabric): readonly Cut[] => list.cuts.filter((cut) => cut.fabric === fabric.id);
+  const fabrics = block.fabrics
+    .filter((fabric) => cutsOf(fabric).length > 0)
+    .map((fabric) => clothOf(fabric, cutsOf(fabric), piecing.pieces, choices, unit));
   const allowances = multiply(seam, rational(2));
   const withSeams = ({ width, height }: Size): Size => ({ width: add(width, allowances), height: add(height, allowances) });
   const unitLine = (u: Unit): UnitLine => {
@@ -150,11 +151,11 @@ function patternOf(
     units: piecing.units.map(unitLine),
     cuts: list.cuts,
     steps,
-    fabrics: cloths.map(({ fabric, strips, length, buy }) => ({ fabric, strips, length, buy })),
+    fabrics,
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
-    notes: [...notes, ...list.notes, ...cloths.flatMap((cloth) => cloth.notes)],
+    notes: [...notes, ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };
 }

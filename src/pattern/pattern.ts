@@ -6,7 +6,10 @@ import type { Way } from '../geometry/piecing/way.ts';
 import type { LengthUnit, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import type { Method } from '../block/choices.ts';
+import type { Joined } from '../cutting/cloth/joined.ts';
+import type { ClothOrder } from '../cutting/cloth/order.ts';
 import type { Cut } from '../cutting/cut.ts';
+import type { ClothLayout } from '../cutting/layout.ts';
 import type { Step, Proof } from '../sewing/step.ts';
 
 /** A size in the block's unit; width and height as the thing lies when its step describes it. */
@@ -31,12 +34,20 @@ export interface UnitLine {
 
 export interface Cloth {
   readonly fabric: Fabric;
-  /** Strips across the usable width. */
+  /** What decides how it is cut. */
+  readonly order: ClothOrder;
+  /** One that is there at once; a better one may be found in time (cutting/cloth). */
+  readonly layout: ClothLayout;
+  /** Pieces wider than the cloth, cut from widths of it sewn together; not in the layout. */
+  readonly joined: readonly Joined[];
+  /** All strips across the usable width, joined widths among them, the widest first. */
   readonly strips: readonly { readonly width: Rational; readonly count: number }[];
-  /** Sum of the strips, in the block's unit. */
+  /** Sum of the strips that are cut from what is bought, in the block's unit. */
   readonly length: Rational;
-  /** What to ask for in the shop: "1/4 yd", "30 cm". */
+  /** What to ask for in the shop: "1/4 yd", "30 cm", "3 fat quarters", "nothing". */
   readonly buy: string;
+  /** What is in that beyond what the pieces take, in words; null where nothing is added. */
+  readonly added: string | null;
 }
 
 export interface Alternative {
