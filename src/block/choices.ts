@@ -10,6 +10,7 @@ export type Method =
   | 'eight-at-a-time'
   | 'stitch-and-flip'
   | 'triangles'
+  | 'triangles-from-strips'
   | 'template';
 
 /** How cloth is sold: by the length, or in precut pieces of one size. */

@@ -15,7 +15,7 @@ export interface UnitInk {
 export interface SizeInk {
   /** "4 7/8", or "2 1/2" and "4 1/2". */
   readonly lengths: readonly string[];
-  /** Whether the cut square or rectangle is cut on one diagonal or on both. */
+  /** Whether the cut square or rectangle is cut on one diagonal or on both, or is a strip. */
   readonly subcut: Cut['subcut'];
 }
 
@@ -37,18 +37,20 @@ export function sizeInks({ cuts, block }: Pattern): ReadonlyMap<number, SizeInk>
   const sizes = new Map<number, SizeInk>();
   for (const { shape, width, height, subcut, pieces } of cuts) {
     if (shape === 'template') continue;
-    const lengths = (shape === 'square' ? [width] : [width, height]).map((length) => printLength(length, block.unit, 'bare'));
+    // Of a strip only its height is on the triangle.
+    const lengths = (shape === 'square' || subcut === 'head to tail' ? [width] : [width, height]).map((length) => printLength(length, block.unit, 'bare'));
     for (const piece of pieces) sizes.set(piece, { lengths, subcut });
   }
   return sizes;
 }
 
-const SUBCUTS: Readonly<Record<Cut['subcut'], string>> = { none: '', once: ', halved', twice: ', quartered' };
+const SUBCUTS: Readonly<Record<Exclude<Cut['subcut'], 'head to tail'>, string>> = { none: '', once: ', halved', twice: ', quartered' };
 
 /** @returns "cut 4 7/8 in. square, halved": how large the pieces of a pattern with these ids are cut, in words; empty where none is */
 export function sizesInWords({ cuts, block }: Pattern, pieces: readonly number[]): string {
   const said = cuts.filter((cut) => cut.pieces.some((id) => pieces.includes(id))).map(({ shape, width, height, subcut }) => {
     if (shape === 'template') return 'cut from a template';
+    if (subcut === 'head to tail') return `cut from a strip ${printLength(width, block.unit)} high`;
     const long = printLength(height, block.unit);
     const size = shape === 'square' ? `${long} square` : `${printLength(width, block.unit, 'bare')} × ${long}`;
     return `cut ${size}${SUBCUTS[subcut]}`;

@@ -7,9 +7,31 @@ import type { Point } from '../geometry/point.ts';
  * plain: sewn as cut. pair: one of two squares sewn on both sides of a diagonal. eight: one of two squares sewn along both diagonals.
  * half: a triangle from a square or rectangle cut once diagonally. quarter: a triangle from a square cut twice.
  * base: what corners are flipped onto. corner: a square flipped onto a corner. large, small: the squares of four geese at a time.
- * template: cut round a printed outline.
+ * strip-half, strip-quarter: the same triangles cut head to tail from a strip. template: cut round a printed outline.
  */
-export type Role = 'plain' | 'pair' | 'eight' | 'half' | 'quarter' | 'base' | 'corner' | 'large' | 'small' | 'template';
+export type Role =
+  | 'plain'
+  | 'pair'
+  | 'eight'
+  | 'half'
+  | 'quarter'
+  | 'strip-half'
+  | 'strip-quarter'
+  | 'base'
+  | 'corner'
+  | 'large'
+  | 'small'
+  | 'template';
+
+/** How triangles come out of one strip: see `from-strips.ts`. */
+export interface NestedTriangles {
+  /** half: every second cut is straight across, the others slanted by 45°; quarter: every cut is slanted. */
+  readonly form: 'half' | 'quarter';
+  /** How many triangles one strip gives. */
+  readonly triangles: number;
+  /** What is measured for each triangle, along one edge of the strip and the other by turns, on the ruler. */
+  readonly measure: Rational;
+}
 
 export interface CutUse {
   /** Unit id, or 'block' where the piece goes into the block as it is. */
@@ -32,7 +54,10 @@ export interface Cut {
   readonly height: Rational;
   /** What width and height are before rounding up, trim included; for a template null. */
   readonly exact: { readonly width: Surd; readonly height: Surd } | null;
-  readonly subcut: 'none' | 'once' | 'twice';
+  /** Cut diagonally once or twice; or a strip, `width` high and `height` long, cut into triangles that lie head to tail. */
+  readonly subcut: 'none' | 'once' | 'twice' | 'head to tail';
+  /** Only on strips cut head to tail. */
+  readonly nested?: NestedTriangles;
   /**
    * Only on rectangles cut once: how many of the quantity are cut along each diagonal, right side up, standing on the short side;
    * falling runs from the top left to the bottom right. The two give mirror-image triangles.

@@ -2,22 +2,30 @@ import type { Rational } from '../measure/rational.ts';
 import type { Assembly, Piece, Piecing, Unit, UnitKind } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import type { Method } from '../block/choices.ts';
+import { capital, listed } from '../measure/words.ts';
 import type { Crossed } from './crossed.ts';
 import { crossedAt, crossedNeeds } from './crossed.ts';
 import type { Cut, Role } from './cut.ts';
 import { cutLines } from './lines.ts';
-import { methodsFor, usualMethod } from './methods.ts';
+import { methodsFor, methodsLike, usualMethod } from './methods.ts';
 import type { CuttingRules, Need } from './needs.ts';
 import type { UnitPlace } from './recipes.ts';
 import { allowsFourAtATime, pieceNeed, unitNeeds } from './recipes.ts';
 
 /** Everything that decides a cutting list besides the piecing; lengths in the block's unit. */
 export interface CuttingChoices extends CuttingRules {
-  /** Absent kinds take the trade's usual method. */
+  /** By unit id ('block' where the block is one unit): before what is chosen for its kind. */
+  readonly units?: Readonly<Record<string, Method>>;
+  /** Before what is chosen for all kinds. */
   readonly methods: Readonly<Partial<Record<UnitKind, Method>>>;
+  /** For all kinds that know it or something of its nature; the others, and all where it is absent, take the trade's usual method. */
+  readonly method?: Method | 'usual';
   /** Ids in the drawing's order; the list follows it. */
   readonly fabrics: readonly string[];
 }
+
+/** Whose choice a unit's method is: made for this unit, for its kind or for the whole pattern, or nobody's. */
+export type SettledBy = 'unit' | 'kind' | 'pattern' | 'usual';
 
 export interface PieceCut {
   readonly piece: number;
@@ -32,6 +40,8 @@ export interface CutList {
   readonly pieces: readonly PieceCut[];
   /** The method each unit is really cut by, by unit id ('block' where the block is one unit); joined units are not among them. */
   readonly methods: Readonly<Record<string, Method>>;
+  /** What settled each of these. */
+  readonly settledBy: Readonly<Record<string, SettledBy>>;
   /** What a maker should know: one sentence each. */
   readonly notes: readonly string[];
 }
@@ -44,13 +54,15 @@ export interface CutList {
 export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
   const { places, singles } = takenApart(piecing);
   const methods: Record<string, Method> = {};
+  const settledBy: Record<string, SettledBy> = {};
   const notes: string[] = [];
   const needs: Need[] = singles.map(({ piece, unit }) => pieceNeed(piece, unit, choices));
   const crossed: Crossed[] = [];
   for (const place of places) {
-    const { method, note } = methodAt(place, choices);
+    const { method, by, note } = methodAt(place, choices);
     if (note !== null && !notes.includes(note)) notes.push(note);
     methods[place.unit] = method;
+    settledBy[place.unit] = by;
     const crossing = method === 'two-at-a-time' && place.kind !== 'half-square triangle' ? crossedAt(place, choices) : null;
     if (crossing !== null) crossed.push(crossing);
     else needs.push(...(unitNeeds(place, method, choices) ?? place.pieces.map((piece) => pieceNeed(piece, place.unit, choices))));
@@ -58,15 +70,18 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
   // Rings and free units have no recipe: their pieces, or the units in them, are cut by themselves.
   for (const { id, kind } of piecing.units) {
     const usual = usualMethod(kind);
-    if (usual !== null) methods[id] ??= usual;
+    if (usual === null) continue;
+    methods[id] ??= usual;
+    settledBy[id] ??= 'usual';
   }
   const { needs: shared, unasked } = crossedNeeds(crossed, choices);
   for (const { unit, count } of unasked) notes.push(mirrorNote(unit, count));
-  const lines = cutLines([...needs, ...shared], choices.fabrics);
+  const lines = cutLines([...needs, ...shared], choices.fabrics, choices.room);
   const pieces = lines.flatMap(({ cut, needs: served }) =>
     served.flatMap((need) => need.pieces.map((piece) => ({ piece, cut: cut.id, role: need.role }))),
   );
-  return { cuts: lines.map(({ cut }) => cut), pieces: pieces.sort((a, b) => a.piece - b.piece), methods, notes };
+  notes.push(...trimNotes(places, methods, choices));
+  return { cuts: lines.map(({ cut }) => cut), pieces: pieces.sort((a, b) => a.piece - b.piece), methods, settledBy, notes };
 }
 
 /** @returns the methods that can cut this unit, the usual one first: those of its kind without what its fabrics rule out */
@@ -76,19 +91,43 @@ export function methodsThatFit({ id, kind, places }: Unit, step: Rational): read
   return methodsFor(kind).filter((method) => method !== 'four-at-a-time' || allowsFourAtATime(place, step));
 }
 
-/** The method a place is cut by, and what to say when it is not the one that was asked for. */
-function methodAt(place: UnitPlace, { methods, step }: CuttingChoices): { method: Method; note: string | null } {
-  const usual = usualMethod(place.kind) ?? 'template';
-  const asked = methods[place.kind] ?? usual;
-  const name = place.unit === 'block' ? 'The block' : `Unit ${place.unit}`;
-  if (asked !== usual && !methodsFor(place.kind).includes(asked)) {
-    return { method: usual, note: `${name} (${place.kind}) cannot be cut ${asked}; it is cut ${usual}.` };
-  }
-  if (asked === 'four-at-a-time' && !allowsFourAtATime(place, step)) {
-    const note = `${name} (${place.kind}) has corners of two fabrics, which four at a time cannot make; it is cut stitch-and-flip.`;
-    return { method: 'stitch-and-flip', note };
-  }
-  return { method: asked, note: null };
+/** The method a place is cut by, and what to say when it is not the one that was asked for it or for its kind. */
+function methodAt(place: UnitPlace, { units, methods, method, step }: CuttingChoices): { method: Method; by: SettledBy; note: string | null } {
+  const { unit, kind } = place;
+  const usual = usualMethod(kind) ?? 'template';
+  const fits = (one: Method): boolean =>
+    (one === usual || methodsFor(kind).includes(one)) && (one !== 'four-at-a-time' || allowsFourAtATime(place, step));
+  const asked: readonly (readonly [SettledBy, Method | undefined])[] = [
+    ['unit', units?.[unit]],
+    ['kind', methods[kind]],
+    ...methodsLike(method ?? 'usual', kind).map((one) => ['pattern', one] as const),
+    ['usual', usual],
+  ];
+  const [by, taken] = asked.find((one): one is readonly [SettledBy, Method] => one[1] !== undefined && fits(one[1]))!;
+  const refused = asked.find(([whose, one]) => one !== undefined && (whose === 'unit' || whose === 'kind') && !fits(one))?.[1];
+  if (refused === undefined) return { method: taken, by, note: null };
+  const name = unit === 'block' ? 'The block' : `Unit ${unit}`;
+  const why =
+    refused === 'four-at-a-time' && methodsFor(kind).includes(refused)
+      ? 'has corners of two fabrics, which four at a time cannot make'
+      : `cannot be cut ${refused}`;
+  return { method: taken, by, note: `${name} (${kind}) ${why}; it is cut ${taken}.` };
+}
+
+/** Where nothing is cut larger though there is something to trim off elsewhere. */
+function trimNotes(places: readonly UnitPlace[], methods: CutList['methods'], { trim }: CuttingChoices): readonly string[] {
+  if (trim.n === 0) return [];
+  const centred = new Set(
+    places.filter(({ unit, kind }) => kind === 'square in a square' && methods[unit]!.startsWith('triangles')).map(({ unit }) => unit),
+  );
+  const outlined = new Set(Object.keys(methods).filter((unit) => methods[unit] === 'template' && places.some((place) => place.unit === unit)));
+  const named = (units: ReadonlySet<string>): string => listed([...units].map((unit) => (unit === 'block' ? 'the block' : `unit ${unit}`)));
+  return [
+    ...(centred.size > 0
+      ? [`The centre of ${named(centred)} is cut without anything to trim: its edges are seams. Its corners are cut large.`]
+      : []),
+    ...(outlined.size > 0 ? [`${capital(named(outlined))} ${outlined.size > 1 ? 'have' : 'has'} nothing to trim: pieces cut round an outline are cut exactly.`] : []),
+  ];
 }
 
 const mirrorNote = (unit: string, count: number): string => {

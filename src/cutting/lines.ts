@@ -1,17 +1,20 @@
 import type { Rational } from '../measure/rational.ts';
 import { compare, multiply } from '../measure/rational.ts';
 import { compareSurds } from '../measure/surd.ts';
-import type { Cut, CutUse } from './cut.ts';
-import type { CutSize, Need } from './needs.ts';
+import type { Cut, CutUse, NestedTriangles } from './cut.ts';
+import { stripsFor } from './from-strips.ts';
+import type { CutSize, CuttingRules, Need } from './needs.ts';
 
-/** Everything that shares squares. */
+/** Everything that shares squares, or strips. */
 interface Pool {
   readonly needs: readonly Need[];
+  readonly size: CutSize;
+  readonly nested?: NestedTriangles;
   readonly quantity: number;
   readonly spare: number;
 }
 
-const SUBCUTS: readonly Cut['subcut'][] = ['none', 'once', 'twice'];
+const SUBCUTS: readonly Cut['subcut'][] = ['none', 'once', 'twice', 'head to tail'];
 
 /**
  * @returns the lines of the cutting list, numbered in cutting order: fabric by fabric in the given order, the largest piece first;
@@ -20,9 +23,10 @@ const SUBCUTS: readonly Cut['subcut'][] = ['none', 'once', 'twice'];
 export function cutLines(
   needs: readonly Need[],
   fabrics: readonly string[],
+  room?: CuttingRules['room'],
 ): readonly { readonly cut: Cut; readonly needs: readonly Need[] }[] {
-  const pools = [...gathered(needs, (need) => need.pool).values()].map(poolOf);
-  const byLine = gathered(pools, ({ needs: [first] }) => `${first!.fabric}|${first!.subcut}|${first!.size.key}`);
+  const pools = [...gathered(needs, (need) => need.pool).values()].map((same) => poolOf(same, room));
+  const byLine = gathered(pools, ({ size, needs: [first] }) => `${first!.fabric}|${first!.subcut}|${size.key}`);
   const lines = [...byLine.values()].map((same) => ({ cut: lineOf(same), needs: same.flatMap((pool) => pool.needs) }));
   const seen = [...new Set([...fabrics, ...needs.map((need) => need.fabric)])];
   const place = new Map(seen.map((fabric, i) => [fabric, i]));
@@ -36,12 +40,17 @@ export function cutLines(
 
 const area = ({ width, height }: Cut): Rational => multiply(width, height);
 
-function poolOf(needs: readonly Need[]): Pool {
-  const { results } = needs[0]!;
+function poolOf(needs: readonly Need[], room: CuttingRules['room']): Pool {
+  const [{ results, squares, size, strip, fabric }] = needs as [Need];
   const wanted = sum(needs.map((need) => need.wanted));
+  if (strip !== undefined) {
+    const { strips, size: cut, nested } = stripsFor(strip, wanted, room?.(fabric) ?? null);
+    const filled = needs.map((need) => ({ ...need, size: cut, results: nested.triangles }));
+    return { needs: filled, size: cut, nested, quantity: strips, spare: strips * nested.triangles - wanted };
+  }
   const quantity = squaresFor(wanted, needs[0]!);
-  const yielded = (quantity / needs[0]!.squares) * results;
-  return { needs, quantity, spare: yielded - wanted + sum(needs.map((need) => need.beyond)) };
+  const yielded = (quantity / squares) * results;
+  return { needs, size, quantity, spare: yielded - wanted + sum(needs.map((need) => need.beyond)) };
 }
 
 const squaresFor = (wanted: number, { results, squares }: Need): number => Math.ceil(wanted / results) * squares;
@@ -50,7 +59,7 @@ const squaresFor = (wanted: number, { results, squares }: Need): number => Math.
 function lineOf(pools: readonly Pool[]): Cut {
   const needs = pools.flatMap((pool) => pool.needs);
   const [first] = needs as [Need];
-  const { shape, width, height, template } = first.size;
+  const [{ nested, size: { shape, width, height, template } }] = pools as [Pool];
   const quantityBy = (hand: Need['hand']): number =>
     sum(pools.filter(({ needs: [one] }) => one!.hand === hand).map(({ quantity }) => quantity));
   return {
@@ -62,6 +71,7 @@ function lineOf(pools: readonly Pool[]): Cut {
     height,
     exact: needs.map((need) => need.size.exact).reduce(larger),
     subcut: first.subcut,
+    ...(nested && { nested }),
     ...(first.hand === undefined ? {} : { diagonals: { falling: quantityBy('falling'), rising: quantityBy('rising') } }),
     uses: usesOf(pools),
     spare: sum(pools.map(({ spare }) => spare)),

@@ -4,6 +4,7 @@ import type { Surd } from '../measure/surd.ts';
 import { ceilToStep, compareSurds } from '../measure/surd.ts';
 import type { Piece } from '../geometry/piecing/assembly.ts';
 import type { Cut, Role } from './cut.ts';
+import { stripsFor, type StripTriangle } from './from-strips.ts';
 import type { Hand } from './shapes.ts';
 import { atOrigin, templateBox, templateKey } from './template.ts';
 
@@ -17,6 +18,8 @@ export interface CuttingRules {
   /** Added before rounding to what meets a diagonal seam. */
   readonly trim: Rational;
   readonly blocks: number;
+  /** The longest strip that the cloth of a fabric gives; where absent, as long as need be. */
+  readonly room?: (fabric: string) => Rational;
 }
 
 /** What to cut, once. */
@@ -35,6 +38,8 @@ export interface Need {
   readonly size: CutSize;
   readonly subcut: Cut['subcut'];
   readonly hand?: Hand;
+  /** Only where triangles are cut head to tail: how long the strips are, and how many triangles each gives, is known of the pool. */
+  readonly strip?: StripTriangle;
   readonly role: Role;
   /** Unit id, or 'block'. */
   readonly unit: string;
@@ -93,6 +98,14 @@ export function halfCut({ piece, unit, size, blocks }: Omit<Asked, 'role'>, hand
 export function quarterCut({ piece, unit, size, blocks }: Omit<Asked, 'role'>): Need {
   const need = plainNeed(piece.fabric, { pool: 'twice', unit, size, role: 'quarter', pieces: [piece.id], wanted: blocks });
   return { ...need, subcut: 'twice', results: 4 };
+}
+
+/** @returns the need of a triangle that comes from a strip */
+export function stripCut({ piece, unit, blocks }: Omit<Asked, 'role' | 'size'>, strip: StripTriangle): Need {
+  const { size } = stripsFor(strip, 1, null);
+  const role = strip.form === 'half' ? 'strip-half' : 'strip-quarter';
+  const need = plainNeed(piece.fabric, { pool: 'strip', unit, size, role, pieces: [piece.id], wanted: blocks });
+  return { ...need, subcut: 'head to tail', strip };
 }
 
 export interface PairAsked {

@@ -7,8 +7,9 @@ import type { Point } from '../geometry/point.ts';
 import { samePoint } from '../geometry/point.ts';
 import type { Method } from '../block/choices.ts';
 import { centreOnPoint, eightSquare, halfRectangle, halfSquare, plainSide, quarterSquare } from './formulas.ts';
+import { halvesFromStrip, quartersFromStrip } from './from-strips.ts';
 import type { CuttingRules, Need } from './needs.ts';
-import { halfCut, oneCut, pairCuts, plainNeed, quarterCut, rectangleOf, squareOf, templateOf } from './needs.ts';
+import { halfCut, oneCut, pairCuts, plainNeed, quarterCut, rectangleOf, squareOf, stripCut, templateOf } from './needs.ts';
 import type { CutShape } from './shapes.ts';
 import { cutShape, distance } from './shapes.ts';
 
@@ -45,23 +46,39 @@ export function pieceNeed(piece: Piece, unit: string, rules: CuttingRules): Need
  * so that each must be cut by its own shape
  */
 export function unitNeeds(place: UnitPlace, method: Method, rules: CuttingRules): readonly Need[] | null {
+  const each = (need: typeof pieceNeed): readonly Need[] => place.pieces.map((piece) => need(piece, place.unit, rules));
+  if (method === 'template') return each(byTemplate);
   switch (place.kind) {
     case 'half-square triangle':
-      return halfSquareNeeds(place, method, rules);
+      return method === 'two-at-a-time' || method === 'eight-at-a-time' ? pairedNeeds(place, method, rules) : each(triangleBy(method));
+    case 'flying geese':
+      return goose(place, rules.step) && (method === 'stitch-and-flip' || method === 'four-at-a-time')
+        ? geeseNeeds(place, method, rules)
+        : each(triangleBy(method));
     case 'quarter-square triangle':
     case 'split quarter-square triangle':
     case 'half-rectangle triangle':
-      return place.pieces.map((piece) => pieceNeed(piece, place.unit, rules));
-    case 'flying geese':
-      return geeseNeeds(place, method, rules);
+    case 'peak':
+      return each(triangleBy(method));
     case 'corner-triangle unit':
     case 'square in a square':
       return corneredNeeds(place, method, rules);
-    case 'peak':
-      return place.pieces.map((piece) => (method === 'template' ? byTemplate : pieceNeed)(piece, place.unit, rules));
     default:
       return null;
   }
+}
+
+/** How triangles are cut one by one. */
+const triangleBy = (method: Method): typeof pieceNeed => (method === 'triangles-from-strips' ? fromStrip : pieceNeed);
+
+/** What a triangle needs that is cut from a strip; what is no triangle of 45° on the grain is cut by its own shape. */
+function fromStrip(piece: Piece, unit: string, rules: CuttingRules): Need {
+  const { seam, ruler, trim, blocks } = rules;
+  const shape = cutShape(piece.outline, rules.step);
+  if (shape.form !== 'isosceles' || shape.grain === 'nothing') return pieceNeed(piece, unit, rules);
+  const strip =
+    shape.grain === 'legs' ? halvesFromStrip(shape.leg, seam, ruler, trim) : quartersFromStrip(shape.longSide, seam, ruler, trim);
+  return stripCut({ piece, unit, blocks }, strip);
 }
 
 /** @returns whether four geese at a time can make this place: the two corners then come from one fabric */
@@ -70,12 +87,11 @@ export function allowsFourAtATime(place: UnitPlace, step: Rational): boolean {
   return parts !== null && parts.corners[0]!.fabric === parts.corners[1]!.fabric;
 }
 
-function halfSquareNeeds({ pieces, unit }: UnitPlace, method: Method, rules: CuttingRules): readonly Need[] | null {
+function pairedNeeds({ pieces, unit }: UnitPlace, method: 'two-at-a-time' | 'eight-at-a-time', rules: CuttingRules): readonly Need[] | null {
   const { seam, ruler, trim, blocks } = rules;
   const [a, b] = pieces;
   const shape = a === undefined ? null : cutShape(a.outline, rules.step);
   if (b === undefined || pieces.length !== 2 || shape?.form !== 'isosceles') return null;
-  if (method === 'one-at-a-time') return pieces.map((piece) => pieceNeed(piece, unit, rules));
   const [role, side] =
     method === 'eight-at-a-time'
       ? (['eight', eightSquare(shape.leg, seam, trim)] as const)
@@ -107,7 +123,6 @@ function geeseNeeds(place: UnitPlace, method: Method, rules: CuttingRules): read
   const parts = goose(place, step);
   if (parts === null) return null;
   const { triangle, corners, width, height } = parts;
-  if (method === 'triangles') return place.pieces.map((piece) => pieceNeed(piece, unit, rules));
   if (method === 'four-at-a-time' && allowsFourAtATime(place, step)) {
     const small = corners[0]!.fabric;
     const pool = `four ${triangle.fabric} + ${small}`;
@@ -160,7 +175,7 @@ function corneredNeeds(place: UnitPlace, method: Method, rules: CuttingRules): r
   if (base === undefined || rest.length > 1 || corners.length === 0) return null;
   const sides = [distance(outline[0]!, outline[1]!, step), distance(outline[1]!, outline[2]!, step)] as const;
   if (method === 'stitch-and-flip') return flipped(base, corners, sides, place, rules);
-  const halves = corners.map((piece) => pieceNeed(piece, unit, rules));
+  const halves = corners.map((piece) => triangleBy(method)(piece, unit, rules));
   if (kind === 'square in a square') {
     // Its edges are seams by themselves: cut larger, it would finish larger, so trim does not apply.
     const centre = squareOf(centreOnPoint(sides[0].p, seam), ruler);

@@ -23,7 +23,8 @@ const UNIT_KINDS = [
   'corner-triangle unit', 'square in a square', 'half-rectangle triangle', 'peak', 'joined unit', 'partial-seam ring', 'free unit',
 ] as const satisfies readonly UnitKind[];
 const METHODS = [
-  'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'template',
+  'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'triangles-from-strips',
+  'template',
 ] as const satisfies readonly Method[];
 const SOLD = ['by length', 'fat quarter', 'fat eighth', 'precut strip', 'precut square'] as const satisfies readonly Sold[];
 const PINS = ['sewn last', 'one unit'] as const satisfies readonly Pin['pin'][];

@@ -73,6 +73,8 @@ const cutJson = (cut: Cut, step: Rational) => ({
   height: formatLength(cut.height),
   exact: cut.exact && { width: exactText(cut.exact.width), height: exactText(cut.exact.height) },
   subcut: cut.subcut,
+  /** Of a strip: how many triangles it gives, and what is measured along its edges for each. */
+  ...(cut.nested && { triangles: cut.nested.triangles, measure: formatLength(cut.nested.measure) }),
   ...(cut.diagonals && { diagonals: cut.diagonals }),
   for: [...new Set(cut.uses.map((use) => use.unit))],
   uses: cut.uses,

@@ -48,7 +48,9 @@ const cutName = (cut: Cut, words: Vocabulary, many: boolean): string => `${cutSi
 function pieceName(cut: Cut, words: Vocabulary, many: boolean): { readonly name: string; readonly from: string } {
   if (cut.shape === 'template') return { name: many ? 'pieces' : 'piece', from: ` (template ${cut.id})` };
   if (cut.subcut === 'none') return { name: cutName(cut, words, many), from: '' };
-  return { name: many ? 'triangles' : 'triangle', from: ` (${cutName(cut, words, many)} cut ${cut.subcut})` };
+  const triangles = many ? 'triangles' : 'triangle';
+  if (cut.subcut === 'head to tail') return { name: triangles, from: ` (from strips ${printLength(cut.width, words.unit)} high)` };
+  return { name: triangles, from: ` (${cutName(cut, words, many)} cut ${cut.subcut})` };
 }
 
 /** @returns what to call a part: a unit by its letter and turn, a piece by its fabric and the size it is cut to */

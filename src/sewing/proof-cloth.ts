@@ -4,6 +4,7 @@ import { compareRoots, exactly, fraction, minus, order, over, plus, root, say, s
 import type { Fraction, Roots } from './proof-number.ts';
 import { dot, same, spotOf, squaredDistance } from './proof-outline.ts';
 import type { Outline } from './proof-outline.ts';
+import { stripFault } from './proof-strips.ts';
 import type { Plan, SewnStep, Tell } from './proof-table.ts';
 
 /** The least cloth a patch needs, allowance included; width ≤ height, in the block's unit. */
@@ -15,7 +16,12 @@ interface Need {
 }
 
 /** What each way of cutting asks the cutting list to say about diagonal cuts. */
-const SUBCUT: Readonly<Partial<Record<Role, Cut['subcut']>>> = { half: 'once', quarter: 'twice' };
+const SUBCUT: Readonly<Partial<Record<Role, Cut['subcut']>>> = {
+  half: 'once',
+  quarter: 'twice',
+  'strip-half': 'head to tail',
+  'strip-quarter': 'head to tail',
+};
 
 /** The roles a method's instructions can speak of; a step without method only joins. */
 const ROLES: Readonly<Record<Method, readonly Role[]>> = {
@@ -25,6 +31,7 @@ const ROLES: Readonly<Record<Method, readonly Role[]>> = {
   'eight-at-a-time': ['eight'],
   'stitch-and-flip': ['base', 'corner'],
   triangles: ['plain', 'half', 'quarter', 'template'],
+  'triangles-from-strips': ['plain', 'strip-half', 'strip-quarter', 'template'],
   template: ['plain', 'half', 'quarter', 'template'],
 };
 const JOINING: readonly Role[] = ['plain', 'half', 'quarter', 'template'];
@@ -60,7 +67,7 @@ export function halfSquare(outline: Outline): Fraction | null {
  * Two squares sewn on both sides of a diagonal and cut on it make what two such triangles make; sewn on both diagonals and cut
  * in eight, each quarter of the square does.
  */
-function needOf(role: Role, outline: Outline, table: SewnStep, plan: Plan): Need | string | null {
+function needOf(role: Exclude<Role, 'strip-half' | 'strip-quarter'>, outline: Outline, table: SewnStep, plan: Plan): Need | string | null {
   const unit = exactly(plan.step);
   const s = exactly(plan.seam);
   const squared = (f: Fraction): Fraction => times(times(f, unit), unit);
@@ -171,18 +178,42 @@ export function checkCloth(plan: Plan, table: SewnStep, tell: Tell): void {
     const name = `${table.name}, part ${i + 1} (line ${id})`;
     if (!allowed.includes(role)) tell(`${name} is cut as "${role}", which ${table.step.method ?? 'a step that only joins'} does not use.`);
     if (cut.subcut !== (SUBCUT[role] ?? 'none')) {
-      const times = { none: 'not', once: 'once', twice: 'twice' };
-      tell(`${name} must be cut ${times[SUBCUT[role] ?? 'none']} diagonally, but the cutting list says ${times[cut.subcut]}.`);
+      const times = { none: 'as it is', once: 'once diagonally', twice: 'twice diagonally', 'head to tail': 'head to tail from a strip' };
+      tell(`${name} must be cut ${times[SUBCUT[role] ?? 'none']}, but the cutting list says ${times[cut.subcut]}.`);
     }
     if (role === 'template') {
       const fault = templateFault(plan, cut, outline);
       if (fault) tell(`${name} ${fault}.`);
       return;
     }
+    if (role === 'strip-half' || role === 'strip-quarter') {
+      checkStrip(plan, cut, role, outline, table, name, tell);
+      return;
+    }
     const need = needOf(role, outline, table, plan);
     if (typeof need === 'string') tell(`${name} ${need}.`);
     else if (need) checkSize(plan, cut, need, table, name, tell);
   });
+}
+
+/** Checks a triangle that is cut from a strip. */
+function checkStrip(
+  plan: Plan,
+  cut: Cut,
+  role: 'strip-half' | 'strip-quarter',
+  outline: Outline,
+  table: SewnStep,
+  name: string,
+  tell: Tell,
+): void {
+  const leg = halfSquare(outline);
+  if (!leg) {
+    tell(`${name} is not half or a quarter of a square, which its way of cutting makes.`);
+    return;
+  }
+  const { fault, large } = stripFault(plan, cut, role === 'strip-half' ? 'half' : 'quarter', leg);
+  if (fault) tell(`${name} ${fault}.`);
+  else if (large && !table.step.trimmed) tell(`${name} is cut to be trimmed, but the step does not say that it is.`);
 }
 
 /** Compares one line's size with what one part needs. */

@@ -33,6 +33,8 @@ function checkLines(plan: Plan, tell: Tell): void {
     if (cut.shape === 'square' && !same) tell(`Line ${cut.id} is called a square, but measures ${size}.`);
     if ((cut.shape === 'template') !== (cut.template !== null))
       tell(`Line ${cut.id} must have a template exactly when it is cut round one.`);
+    if ((cut.subcut === 'head to tail') !== (cut.nested !== undefined))
+      tell(`Line ${cut.id} must tell of triangles head to tail exactly when it is cut so.`);
     const onRuler = [width, height].every((side) => over(side, exactly(plan.ruler)).d === 1n);
     if (cut.exact && !roundsUp(cut, exactly(plan.ruler)))
       tell(`Line ${cut.id} is cut ${size}, which is not its exact size rounded up to the ruler.`);
@@ -97,12 +99,18 @@ function checkMade(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   if (!tables.some((table) => table.step.makes === 'block')) tell('No step sews the block together.');
 }
 
+/** How many triangles a strip gives, as its line says; what the strip is long enough for is checked with its size. */
+const perStrip =
+  ({ cuts }: Plan) =>
+  (line: string): number =>
+    cuts.find(({ id }) => id === line)?.nested?.triangles ?? 1;
+
 /** Checks what each line sets aside for each unit, as if it shared nothing. */
 function checkUses(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   for (const table of tables) {
     const { makes, count } = table.step;
     const needed = new Map<string, number>();
-    for (const { line, role, squares } of asked([{ table, count }]))
+    for (const { line, role, squares } of asked([{ table, count }], perStrip(plan)))
       needed.set(`${line} ${role}`, (needed.get(`${line} ${role}`) ?? 0) + squares);
     for (const [key, squares] of needed) {
       const [line, role] = key.split(' ');
@@ -118,7 +126,10 @@ function checkUses(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
 
 /** Checks each line's count, its diagonals and what it says is left over, squares being shared wherever they can be. */
 function checkQuantities(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
-  const all = asked(tables.map((table) => ({ table, count: table.step.count })));
+  const all = asked(
+    tables.map((table) => ({ table, count: table.step.count })),
+    perStrip(plan),
+  );
   for (const cut of plan.cuts) {
     const here = all.filter(({ line }) => line === cut.id);
     const total = (of: (one: Asked) => number): number => here.reduce((sum, one) => sum + of(one), 0);

@@ -116,14 +116,18 @@ const isTwin = (parts: readonly CutPart[]): boolean =>
  * units; the two triangles of a rectangle are of one hand. Squares sewn twice come out as units and their mirror images.
  *
  * @param steps how many units each step makes; for one step alone: what it takes when it shares nothing
+ * @param perStrip how many triangles a strip of a line gives
  */
-export function asked(steps: readonly { readonly table: SewnStep; readonly count: number }[]): Asked[] {
+export function asked(
+  steps: readonly { readonly table: SewnStep; readonly count: number }[],
+  perStrip: (line: string) => number,
+): Asked[] {
   const pools: Pools = new Map();
   const twins = new Map<string, Twins>();
   for (const { table, count } of steps) {
     const parts = cutParts(table);
     if (!isTwin(parts)) {
-      askSingly(parts, count, pools);
+      askSingly(parts, count, pools, perStrip);
       continue;
     }
     const [here, mirror] = [layout(table), layout(table, true)];
@@ -144,11 +148,12 @@ export function asked(steps: readonly { readonly table: SewnStep; readonly count
 }
 
 /** Asks for what is cut or sewn once. */
-function askSingly(parts: readonly CutPart[], count: number, pools: Pools): void {
-  for (const { key, role, outline } of parts) {
+function askSingly(parts: readonly CutPart[], count: number, pools: Pools, perStrip: (line: string) => number): void {
+  for (const { key, role, outline, line } of parts) {
     const along = hand(outline);
     if (role === 'half') ask(pools, `${key} ${along}`, { keys: [key], wanted: count, results: 2, hand: along });
     else if (role === 'quarter') ask(pools, key, { keys: [key], wanted: count, results: 4 });
+    else if (role.startsWith('strip-')) ask(pools, key, { keys: [key], wanted: count, results: perStrip(line) });
     else if (role !== 'pair' && role !== 'eight') ask(pools, key, { keys: [key], wanted: count, results: 1 });
   }
   const [a, b] = parts.filter(({ role }) => role === 'pair' || role === 'eight');

@@ -48,7 +48,7 @@ export function stepsOf(piecing: Piecing, list: CutList, rules: SewingRules): re
       ),
       finished,
       unfinished: { width: add(finished.width, allowances), height: add(finished.height, allowances) },
-      trimmed: compare(rules.trim, ZERO) > 0 && isSlanted(assembly),
+      trimmed: compare(rules.trim, ZERO) > 0 && isSlanted(assembly) && piecesOf(assembly).some(({ id: piece }) => isCutLarge(list.pieces[piece]!)),
       pieces: unit ? unit.places.flatMap((place) => piecesOf(place.assembly).map((p) => p.id)) : piecing.pieces.map((p) => p.id),
     };
   };
@@ -68,6 +68,9 @@ function sizeOf({ outline }: Assembly, step: Rational): Step['finished'] {
   const down = rational(bottom.y * top.w - top.y * bottom.w, bottom.w * top.w);
   return { width: multiply(across, step), height: multiply(down, step) };
 }
+
+/** Plain rectangles and what is cut round an outline are cut exactly, also where there is something to trim off. */
+const isCutLarge = ({ role }: CutList['pieces'][number]): boolean => role !== 'plain' && role !== 'template';
 
 /** @returns whether a unit has a seam that runs along neither side of the block: only there is anything trimmed */
 function isSlanted(assembly: Assembly): boolean {

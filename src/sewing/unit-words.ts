@@ -1,5 +1,7 @@
 import { printLength } from '../measure/lengths.ts';
+import { rational } from '../measure/rational.ts';
 import type { Cut } from '../cutting/cut.ts';
+import { cutShape } from '../cutting/shapes.ts';
 import { listed } from '../measure/words.ts';
 import {
   clothName,
@@ -85,7 +87,7 @@ export function halfSquareWords(step: Told, words: Vocabulary): string {
       );
     }
     default:
-      return `Lay ${namesTogether([one, other], words)} right sides together in pairs and sew the long sides.`;
+      return `Lay ${namesTogether([one, other], words)} right sides together in pairs and sew the long sides.${templatesLie(step, words)}`;
   }
 }
 
@@ -126,7 +128,7 @@ export function quarterSquareWords(step: Told, words: Vocabulary): string {
           : `with its long side below, the first half has ${hand(nameA, nameB)}, the second ${hand(nameC, nameD)}`;
     return (
       `Sew ${namesTogether([a, b, c, d], words)} into halves along their short sides: ${halves}. ` +
-      'Sew two halves together along their long sides, seams matched in the middle.'
+      `Sew two halves together along their long sides, seams matched in the middle.${templatesLie(step, words)}`
     );
   }
   const begin = (which: string, rounds: number | null): string => `Pair ${which}, right sides together. ${halvesOf(rounds, words)}`;
@@ -165,7 +167,7 @@ export function splitQuarterWords(step: Told, words: Vocabulary): string {
     const hand = handed ? `, ${nameLeft} on the left when the long side of the two is below` : '';
     return (
       `Sew ${namesTogether(smalls, words)} together in twos along a short side${hand}. ` +
-      `Sew ${namesTogether([large], words)} to the long sides of these.`
+      `Sew ${namesTogether([large], words)} to the long sides of these.${templatesLie(step, words)}`
     );
   }
   const rounds = roundsFor(step, large, handed ? 1 : 2, words);
@@ -185,10 +187,16 @@ export function cornerWords(step: Told, words: Vocabulary): string {
   const [small] = inRole(step, 'small');
   if (large && small) return fourGeese(step, large, small, words);
   const flipped = inRole(step, 'corner');
-  const corners = flipped.length > 0 ? flipped : inRole(step, 'half');
+  const corners = flipped.length > 0 ? flipped : step.parts.filter(isCornerTriangle);
   const base = step.parts.find((part) => !corners.includes(part));
   if (!base || corners.length !== step.parts.length - 1) return numbered(step, words);
   return flipped.length > 0 ? stitchedAndFlipped(step, base, corners, words) : fromTriangles(step, base, corners, words);
+}
+
+/** Two equal legs along the sides of the unit. */
+function isCornerTriangle({ outline }: StepPart): boolean {
+  const shape = cutShape(outline, rational(1));
+  return shape.form === 'isosceles' && shape.grain === 'legs';
 }
 
 function fourGeese(step: Told, large: StepPart, small: StepPart, words: Vocabulary): string {
@@ -257,7 +265,7 @@ export function halfRectangleWords(step: Told, words: Vocabulary): string {
       : ` Cut both rectangles right side up, standing on a short side, ${diagonal}; the other diagonal gives the mirror image.`;
   return (
     `Lay ${namesTogether([one, other], words)} right sides together in pairs, long sides even and a tip standing out ` +
-    `equally at either end; sew the long sides. The seam ends ${allowance(words)} inside two corners, not in them.${cut}`
+    `equally at either end; sew the long sides. The seam ends ${allowance(words)} inside two corners, not in them.${cut}${templatesLie(step, words)}`
   );
 }
 

@@ -3,6 +3,7 @@ import type { Crossings } from './nesting.ts';
 import { isInRounds, ringWords, roundWords, rowWords } from './join-words.ts';
 import { partName, type Vocabulary } from './naming.ts';
 import { sentence } from './sentences.ts';
+import { stripWords } from './strip-words.ts';
 import type { Step } from './step.ts';
 import {
   cornerWords,
@@ -22,7 +23,7 @@ export type Unworded = Omit<Step, 'number' | 'how' | 'text' | 'press' | 'pressed
  * @returns what to lay on what, and how to sew it
  */
 export function howTo(step: Unworded, words: Vocabulary, crossings: Crossings): string {
-  return `${recipe(step, words)}${matching(crossings)}`;
+  return `${stripWords(step, words)}${recipe(step, words)}${matching(crossings)}`;
 }
 
 /** @returns the how-to, then what the result measures (unfinished) and how many to make, as sentences of their own */

@@ -206,7 +206,7 @@ describe('flying geese', () => {
     expect(list.methods).toEqual({ A: 'stitch-and-flip' });
     expect(list.notes).toHaveLength(1);
     expect(list.notes[0]).toMatch(/^Unit A \(flying geese\) .* stitch-and-flip\.$/);
-    expect(methodsThatFit(pieced(odd).units[0]!, rational(1))).toEqual(['stitch-and-flip', 'triangles']);
+    expect(methodsThatFit(pieced(odd).units[0]!, rational(1))).toEqual(['stitch-and-flip', 'triangles', 'triangles-from-strips', 'template']);
     expect(methodsThatFit(pieced(flock).units[0]!, rational(1))).toContain('four-at-a-time');
   });
 });

@@ -87,7 +87,7 @@ const bare = ({ fabric, quantity, width, height, subcut, shape, spare }: Cut) =>
   spare,
 });
 
-const yields = (line: Cut): number => line.quantity * (line.subcut === 'twice' ? 4 : line.subcut === 'once' ? 2 : 1);
+const yields = ({ quantity, subcut, nested }: Cut): number => quantity * (nested?.triangles ?? (subcut === 'twice' ? 4 : subcut === 'once' ? 2 : 1));
 
 describe('any block cut by any methods', () => {
   test('every piece comes from one line, of its own fabric', () => {
@@ -189,9 +189,10 @@ describe('any block cut by any methods', () => {
       fc.property(blocks, methods, fc.integer({ min: 2, max: 6 }), (part, chosen, count) => {
         const quantity = (n: number): ReadonlyMap<string, number> =>
           new Map(
-            cutFor(part, { methods: chosen, blocks: n }).cuts.map((line) => [
-              `${line.fabric} ${line.shape} ${JSON.stringify([line.width, line.height, line.template])} ${line.subcut}`,
-              line.quantity,
+            // Of a strip the triangles count: it is as long as they are many.
+            cutFor(part, { methods: chosen, blocks: n }).cuts.map(({ fabric, shape, width, height, template, subcut, nested, quantity }) => [
+              `${fabric} ${nested ? 'strip' : shape} ${JSON.stringify([width, nested?.measure ?? height, template])} ${subcut}`,
+              quantity * (nested?.triangles ?? 1),
             ]),
           );
         const [one, fewer, many] = [quantity(1), quantity(count - 1), quantity(count)];

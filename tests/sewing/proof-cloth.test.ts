@@ -92,7 +92,7 @@ describe('cloth', () => {
   });
 
   test('a diagonal cut that would spoil the squares', () => {
-    expect(faults(cutOf(shooFly, 0, () => ({ subcut: 'once' })))).toContain('must be cut not diagonally, but the cutting list says once');
+    expect(faults(cutOf(shooFly, 0, () => ({ subcut: 'once' })))).toContain('must be cut as it is, but the cutting list says once');
   });
 
   test('a mirrored template', () => {

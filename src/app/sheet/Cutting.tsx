@@ -14,6 +14,7 @@ const SUBCUTS: Readonly<Record<Cut['subcut'], string>> = {
   none: '',
   once: 'cut once on the diagonal',
   twice: 'cut twice on the diagonals',
+  'head to tail': 'cut into triangles, head to tail',
 };
 
 /** @returns "for A and B", "for the block": where the pieces of a line go */

@@ -14,6 +14,7 @@ const METHOD_WORDS: Readonly<Record<Method, string>> = {
   'eight-at-a-time': 'eight at a time',
   'stitch-and-flip': 'stitch and flip',
   triangles: 'cut triangles',
+  'triangles-from-strips': 'triangles from strips',
   template: 'template',
 };
 

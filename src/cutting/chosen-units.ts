@@ -1,0 +1,42 @@
+import { box } from '../geometry/convex.ts';
+import type { Assembly, Piecing } from '../geometry/piecing/assembly.ts';
+import type { Point } from '../geometry/point.ts';
+import type { UnitMethod } from '../block/block.ts';
+import type { Method } from '../block/choices.ts';
+import { methodsFor } from './methods.ts';
+
+/** What is chosen for single units, once it is known how the block is sewn. */
+export interface ChosenUnits {
+  /** By unit id, 'block' where the block is one unit. Of two choices for one unit the later counts. */
+  readonly methods: Readonly<Record<string, Method>>;
+  /** Where no unit that has methods is sewn in that rectangle. */
+  readonly lost: readonly UnitMethod[];
+}
+
+/**
+ * @param chosen rectangles between two opposite corners, in lattice steps of the drawing
+ * @returns which units are sewn in these rectangles
+ */
+export function chosenUnits({ root, units }: Piecing, chosen: readonly UnitMethod[]): ChosenUnits {
+  if (chosen.length === 0) return { methods: {}, lost: [] };
+  const ids = new Map<string, string>();
+  if (root.kind !== undefined && methodsFor(root.kind).length > 0) ids.set(boxName(root), 'block');
+  for (const { id, kind, places } of units) {
+    if (methodsFor(kind).length > 0) for (const { assembly } of places) ids.set(boxName(assembly), id);
+  }
+  const found = chosen.map((one) => ({ one, id: ids.get(nameOfRectangle(one)) }));
+  return {
+    methods: Object.fromEntries(found.flatMap(({ one, id }) => (id === undefined ? [] : [[id, one.method]]))),
+    lost: found.filter(({ id }) => id === undefined).map(({ one }) => one),
+  };
+}
+
+/** Corners between lattice points are those of no rectangle that anybody chose. */
+function boxName({ outline }: Assembly): string {
+  const { left, right, top, bottom } = box(outline);
+  const at = (n: number, { w }: Point): string => (n % w === 0 ? `${n / w}` : `${n}/${w}`);
+  return [at(left.x, left), at(top.y, top), at(right.x, right), at(bottom.y, bottom)].join();
+}
+
+const nameOfRectangle = ({ from, to }: UnitMethod): string =>
+  [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])].join();
