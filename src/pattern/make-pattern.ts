@@ -1,7 +1,8 @@
-import type { Block, Fabric } from '../block/block.ts';
+import type { Block, Fabric, UnitMethod } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { toDrawing } from '../block/drawing.ts';
 import type { Cut } from '../cutting/cut.ts';
+import { chosenUnits } from '../cutting/chosen-units.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
 import { box } from '../geometry/convex.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
@@ -15,6 +16,7 @@ import { prove } from '../sewing/proof.ts';
 import { stepsOf } from '../sewing/steps.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
+import { cuttingChoices, lostMethodNote } from './cutting-choices.ts';
 import { clothNotes, clothOf } from './cloths.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
@@ -63,7 +65,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
   const final = (pattern: () => Result<Pattern>, figures?: Figures): Answer => ({ pattern, fewest: fewestOf(figures), left: 0 });
   const placed = toDrawing(block);
   if (!placed.ok) return final(() => placed);
-  const { drawing, step } = placed.value;
+  const { drawing, step, unitMethods } = placed.value;
   const chosen = settled(block, choices);
   try {
     const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit }, chosen.way) });
@@ -75,7 +77,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
       const { done, value } = steps.next();
       if (!done) {
         const { piecing, cost, bound, left } = value;
-        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, drawing, step, chosen, sew, piecing(), [], [])))];
+        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, drawing, step, unitMethods, chosen, sew, piecing(), [], [])))];
         yield { pattern, fewest: bound === null ? null : { pieces: cost, bound }, left };
         continue;
       }
@@ -86,7 +88,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
       if (known?.() === piecing && scope === 'chosen way') return final(pattern, piecing.figures);
       const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
       const others = (): readonly Piecing[] => (scope === 'all ways' ? otherWays(sew, piecing) : []);
-      return final(exactly(() => good(patternOf(block, drawing, step, chosen, sew, piecing, others(), notes))), piecing.figures);
+      return final(exactly(() => good(patternOf(block, drawing, step, unitMethods, chosen, sew, piecing, others(), notes))), piecing.figures);
     }
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -101,15 +103,17 @@ function patternOf(
   block: Block,
   drawing: Drawing,
   step: Rational,
+  unitMethods: readonly UnitMethod[],
   choices: Required<Choices>,
   sew: Sewing,
   piecing: Piecing,
   others: readonly Piecing[],
   notes: readonly string[],
 ): Pattern {
-  const { seam, ruler, trim, blocks, methods } = choices;
+  const { seam, ruler, trim, blocks } = choices;
   const { unit } = block.finished;
-  const list = cutList(piecing, { step, seam, ruler, trim, blocks, methods, fabrics: block.fabrics.map((f) => f.id) });
+  const { methods: chosen, lost } = chosenUnits(piecing, unitMethods);
+  const list = cutList(piecing, cuttingChoices(choices, { step, unit, fabrics: block.fabrics.map((f) => f.id), units: chosen }));
   const names = new Map(block.fabrics.map((f) => [f.id, f]));
   const steps = stepsOf(piecing, list, {
     step,
@@ -135,6 +139,7 @@ function patternOf(
       unfinished: withSeams(finished),
       method: list.methods[u.id] ?? null,
       methods: methodsThatFit(u, step),
+      settledBy: list.settledBy[u.id] ?? null,
       pieces: piecesOf(u.places[0]!.assembly).length,
     };
   };
@@ -149,13 +154,14 @@ function patternOf(
     piecing,
     divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
     units: piecing.units.map(unitLine),
+    chosenUnits: chosen,
     cuts: list.cuts,
     steps,
     fabrics,
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
-    notes: [...notes, ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
+    notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };
 }

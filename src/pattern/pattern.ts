@@ -9,6 +9,7 @@ import type { Method } from '../block/choices.ts';
 import type { Joined } from '../cutting/cloth/joined.ts';
 import type { ClothOrder } from '../cutting/cloth/order.ts';
 import type { Cut } from '../cutting/cut.ts';
+import type { SettledBy } from '../cutting/cutting.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
 import type { Step, Proof } from '../sewing/step.ts';
 
@@ -28,6 +29,8 @@ export interface UnitLine {
   readonly method: Method | null;
   /** Methods that could cut this unit, the chosen one among them. */
   readonly methods: readonly Method[];
+  /** Whose choice the method is; null for joined units. */
+  readonly settledBy: SettledBy | null;
   /** Pieces of cloth in one unit. */
   readonly pieces: number;
 }
@@ -87,6 +90,8 @@ export interface Pattern {
   /** Where seams run through one fabric, though nothing is drawn there, the last seam first. */
   readonly divisions: readonly DivisionLine[];
   readonly units: readonly UnitLine[];
+  /** The methods that are chosen for single units and find them, by unit id. */
+  readonly chosenUnits: Readonly<Record<string, Method>>;
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];
   readonly fabrics: readonly Cloth[];

@@ -1,0 +1,34 @@
+import type { LengthUnit, UnitMethod } from '../block/block.ts';
+import type { Choices, Method } from '../block/choices.ts';
+import { sourcesOf } from '../cutting/cloth/sources.ts';
+import type { CuttingChoices } from '../cutting/cutting.ts';
+import { compare, type Rational } from '../measure/rational.ts';
+import { pointText, type Measure } from './places.ts';
+
+/** What a cutting list needs besides the choices. */
+export interface CutFor {
+  /** Length of one lattice step. */
+  readonly step: Rational;
+  readonly unit: LengthUnit;
+  /** Ids, in the drawing's order. */
+  readonly fabrics: readonly string[];
+  /** Methods chosen for single units, by unit id. */
+  readonly units: Readonly<Record<string, Method>>;
+}
+
+/** @returns what decides the cutting list of a pattern with these choices */
+export function cuttingChoices(choices: Required<Choices>, { step, unit, fabrics, units }: CutFor): CuttingChoices {
+  const { seam, ruler, trim, blocks, method, methods } = choices;
+  const room = (fabric: string): Rational => {
+    const { width, length } = sourcesOf(choices.cloths[fabric] ?? {}, { ...choices, unit }).bought;
+    return length !== null && compare(length, width) > 0 ? length : width;
+  };
+  return { step, seam, ruler, trim, blocks, method, methods, units, fabrics, room };
+}
+
+/** @returns that a method was chosen for a unit which is not sewn there, or not there alone */
+export function lostMethodNote({ from, to, method }: UnitMethod, measure: Measure): string {
+  const [left, top, right, bottom] = [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])];
+  const place = (x: number, y: number): string => pointText({ x, y, w: 1 }, measure);
+  return `The method ${method} is chosen for a unit from ${place(left, top)} to ${place(right, bottom)}, but none is sewn there; it does nothing.`;
+}
