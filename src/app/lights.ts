@@ -6,8 +6,8 @@ import type { Remedy } from '../measure/problem.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { createStore } from './store.ts';
 
-/** Names one line of the pattern sheet: "unit A", "cut 3", "step 5"; "division 2" and "remedy 1" by their indices. */
-export type LineName = `unit ${string}` | `cut ${string}` | `step ${number}` | `division ${number}` | `remedy ${number}`;
+/** Names one line of the pattern sheet: "unit A", "cut 3", "step 5"; "division 2", "remedy 1" and "warning 0" by their indices. */
+export type LineName = `unit ${string}` | `cut ${string}` | `step ${number}` | `division ${number}` | `remedy ${number}` | `warning ${number}`;
 
 /** Which pieces of the block belong to which line of the sheet, both ways. */
 export interface Threads {
@@ -26,6 +26,7 @@ export function threadsOf(pattern: Pattern): Threads {
   for (const { unit } of pattern.units) piecesOf.set(`unit ${unit.id}`, new Set(unit.places.flatMap((place) => piecesIn(place.assembly))));
   for (const cut of pattern.cuts) piecesOf.set(`cut ${cut.id}`, new Set(cut.pieces));
   for (const step of pattern.steps) piecesOf.set(`step ${step.number}`, new Set(step.pieces));
+  pattern.warnings.forEach(({ pieces }, i) => piecesOf.set(`warning ${i}`, new Set(pieces)));
   pattern.divisions.forEach(({ places }, i) => piecesOf.set(`division ${i}`, new Set(places.flatMap(({ pieces }) => pieces))));
   const linesOf = new Map<number, Set<LineName>>();
   for (const [line, pieces] of piecesOf) {

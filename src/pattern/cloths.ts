@@ -10,7 +10,7 @@ import type { Cut } from '../cutting/cut.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
 import type { Piece } from '../geometry/piecing/assembly.ts';
 import { printLength } from '../measure/lengths.ts';
-import { add, compare, multiply, rational, ZERO } from '../measure/rational.ts';
+import { add, multiply, rational, ZERO } from '../measure/rational.ts';
 import { several } from '../measure/words.ts';
 import type { Cloth } from './pattern.ts';
 
@@ -40,21 +40,12 @@ function clothLaid(fabric: Fabric, order: ClothOrder, layout: ClothLayout, choic
 }
 
 /** @returns what a maker should know of a fabric before cutting: one sentence each */
-export function clothNotes({ fabric, order, layout, joined }: Cloth, cuts: readonly Cut[], unit: LengthUnit): readonly string[] {
-  const sizeOf = (cut: Cut): string => `${printLength(cut.width, unit, 'bare')} × ${printLength(cut.height, unit)}`;
-  const { bought } = order;
+export function clothNotes({ fabric, order: { bought }, layout, joined }: Cloth, cuts: readonly Cut[], unit: LengthUnit): readonly string[] {
   return cuts.flatMap((cut): readonly string[] => {
-    const name = `Cut ${cut.id} (${sizeOf(cut)})`;
-    const cloth = `the usable width of ${printLength(bought.width, unit)}`;
-    if (joined.some((one) => one.cut === cut.id)) {
-      return [`${name} exceeds ${cloth} both ways: sew widths of cloth together before cutting it.`];
-    }
     const left = layout.unplaced.filter((one) => one.cut === cut.id).reduce((sum, { count }) => sum + count, 0);
-    if (left > 0) {
-      const some = left === cut.quantity ? name : `${several(left, 'piece')} of cut ${cut.id} (${sizeOf(cut)})`;
-      return [`${some} cannot be cut from the ${bought.form} of ${fabric.name}: choose larger cloth for it.`];
-    }
-    if (bought.length !== null || compare(cut.height, bought.width) <= 0) return [];
-    return [`${name} is longer than ${cloth}: cut it along the length of the cloth.`];
+    if (left === 0 || joined.some((one) => one.cut === cut.id)) return [];
+    const size = `${printLength(cut.width, unit, 'bare')} × ${printLength(cut.height, unit)}`;
+    const some = left === cut.quantity ? `Cut ${cut.id} (${size})` : `${several(left, 'piece')} of cut ${cut.id} (${size})`;
+    return [`${some} cannot be cut from the ${bought.form} of ${fabric.name}: choose larger cloth for it.`];
   });
 }

@@ -21,6 +21,7 @@ import { clothNotes, clothOf } from './cloths.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
 import type { Pattern, Size, UnitLine } from './pattern.ts';
+import { warningsOf } from './warnings.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
 export type Scope = 'all ways' | 'chosen way';
@@ -144,16 +145,18 @@ function patternOf(
     };
   };
   const finished = { width: block.finished.width, height: block.finished.height };
+  const lattice = { width: drawing.width, height: drawing.height, step };
+  const units = piecing.units.map(unitLine);
   return {
     block: { name: block.name, finished, unfinished: withSeams(finished), unit },
-    lattice: { width: drawing.width, height: drawing.height, step },
+    lattice,
     choices: { ...choices, way: piecing.way },
     way: piecing.way,
     figures: piecing.figures,
     pieces: piecing.pieces,
     piecing,
     divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
-    units: piecing.units.map(unitLine),
+    units,
     chosenUnits: chosen,
     cuts: list.cuts,
     steps,
@@ -161,6 +164,7 @@ function patternOf(
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
+    warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished) }),
     notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };

@@ -48,6 +48,7 @@ export function patternJson(pattern: Pattern) {
     alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
     proof: { holds: pattern.proof.holds, seams: pattern.proof.seams, faults: pattern.proof.faults },
     refusedPins: pattern.refusedPins.map(refusedPinJson),
+    warnings: pattern.warnings.map(({ code, says, pieces, cuts }) => ({ code, text: says, pieces, cuts })),
     notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes],
     cautions: pattern.cautions,
   };

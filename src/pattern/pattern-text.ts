@@ -24,7 +24,7 @@ export function patternText(pattern: Pattern): string {
     headOf(pattern),
     warningOf(pattern),
     section('Materials', materials(pattern)),
-    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.notes])),
+    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes])),
     section('Cutting', pattern.fabrics.flatMap((cloth, i) => [...(i > 0 ? [''] : []), ...cutsOf(cloth, pattern)])),
     section('Units', units(pattern)),
     section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),

@@ -12,6 +12,7 @@ import type { Cut } from '../cutting/cut.ts';
 import type { SettledBy } from '../cutting/cutting.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
 import type { Step, Proof } from '../sewing/step.ts';
+import type { Warning } from './warnings.ts';
 
 /** A size in the block's unit; width and height as the thing lies when its step describes it. */
 export interface Size {
@@ -49,6 +50,8 @@ export interface Cloth {
   readonly length: Rational;
   /** What to ask for in the shop: "1/4 yd", "30 cm", "3 fat quarters", "nothing". */
   readonly buy: string;
+  /** The same as a length, where it is bought by the length; else null. */
+  readonly bought: Rational | null;
   /** What is in that beyond what the pieces take, in words; null where nothing is added. */
   readonly added: string | null;
 }
@@ -98,6 +101,8 @@ export interface Pattern {
   readonly alternatives: readonly Alternative[];
   readonly proof: Proof;
   readonly refusedPins: readonly RefusedPin[];
+  /** What spoils the work where it is overlooked, the gravest first; each kind once. */
+  readonly warnings: readonly Warning[];
   /** Things a maker should know before cutting: one sentence each. */
   readonly notes: readonly string[];
   readonly cautions: readonly string[];

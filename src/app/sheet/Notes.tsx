@@ -2,14 +2,25 @@ import type { ReactNode } from 'react';
 import { TriangleAlert } from 'lucide-react';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { Prose } from './Length.tsx';
+import { Lamp, Line } from './Line.tsx';
 
-/** What a maker should know before cutting. */
-export function Notes({ pattern: { notes } }: { readonly pattern: Pattern }): ReactNode {
-  if (notes.length === 0) return null;
+/** What a maker should know before cutting; what spoils the work comes first, and shows where. */
+export function Notes({ pattern: { warnings, notes } }: { readonly pattern: Pattern }): ReactNode {
+  if (warnings.length + notes.length === 0) return null;
   return (
     <section aria-labelledby="notes-title" className="part notes">
       <h3 id="notes-title">Before you cut</h3>
       <ul>
+        {warnings.map(({ code, says }, i) => (
+          <Line key={code + i} name={`warning ${i}`} className="warning">
+            <Lamp name={`warning ${i}`} says={`Show where: ${says}`} className="warning-lamp">
+              <TriangleAlert aria-hidden="true" size={18} />
+            </Lamp>
+            <span>
+              <Prose text={says} />
+            </span>
+          </Line>
+        ))}
         {notes.map((note, i) => (
           <li key={i}>
             <Prose text={note} />

@@ -18,6 +18,8 @@ export interface BuyingRules {
 export interface Buying {
   /** "1 1/8 yd", "30 cm", "3 fat quarters", "nothing". */
   readonly buy: string;
+  /** The same as a length, where it is bought by the length; else null. */
+  readonly bought: Rational | null;
   /** What is in it beyond what the pieces take, in words: "1/2 in. to square it up and 5 % to spare"; null where nothing is added. */
   readonly added: string | null;
 }
@@ -32,7 +34,7 @@ const HUNDRED = rational(100);
  */
 export function buyingOf(takes: Rational, source: ClothSource, rules: BuyingRules): Buying {
   const { squaringUp, margin, shopStep, unit } = rules;
-  if (equals(takes, ZERO)) return { buy: 'nothing', added: null };
+  if (equals(takes, ZERO)) return { buy: 'nothing', bought: null, added: null };
   const spare = marginWords(margin, unit);
   const squared = equals(squaringUp, ZERO) ? null : `${printLength(squaringUp, unit)} to square ${source.length === null ? 'it' : 'each'} up`;
   const words = [squared, spare].filter((word) => word !== null);
@@ -40,10 +42,10 @@ export function buyingOf(takes: Rational, source: ClothSource, rules: BuyingRule
   const share = 'percent' in margin ? divide(multiply(takes, margin.percent), HUNDRED) : null;
   if (source.length === null) {
     const needed = add(add(takes, squaringUp), share ?? ('length' in margin ? margin.length : ZERO));
-    return { buy: lengthToBuy(needed, shopStep, unit), added };
+    return { buy: lengthToBuy(needed, shopStep, unit), bought: upToStep(needed, shopStep), added };
   }
   const more = share ?? ('length' in margin && spare !== null ? rational(piecesFor(margin.length, source)) : ZERO);
-  return { buy: several(upToStep(add(takes, more), rational(1)).n, source.form), added };
+  return { buy: several(upToStep(add(takes, more), rational(1)).n, source.form), bought: null, added };
 }
 
 function marginWords(margin: Margin, unit: 'in' | 'cm'): string | null {

@@ -1,0 +1,61 @@
+import type { Cut } from '../cutting/cut.ts';
+import { lengthToBuy } from '../cutting/cloth/buying.ts';
+import { takenByJoined } from '../cutting/cloth/joined.ts';
+import { printLength } from '../measure/lengths.ts';
+import { add, compare, divide, multiply, rational, subtract, upToStep, type Rational } from '../measure/rational.ts';
+import { listed } from '../measure/words.ts';
+import type { Cloth } from './pattern.ts';
+import type { Warned, Warning } from './warnings.ts';
+
+/** So much of what is bought should be left when the pieces are cut, to straighten the edge and for one slip (common practice). */
+const LEFT = { in: rational(1, 2), cm: rational(1) } as const;
+
+/** @returns a warning for the pieces longer than their cloth is wide, and one for those that exceed it both ways, for each width of cloth */
+export function longCuts({ list, fabrics, block: { unit }, choices: { seam } }: Warned): readonly Warning[] {
+  const groups = new Map<string, { readonly room: Rational; readonly joined: boolean; readonly cuts: Cut[] }>();
+  for (const { fabric, order, joined } of fabrics) {
+    const room = order.bought.width;
+    for (const cut of list.cuts) {
+      const both = joined.some((one) => one.cut === cut.id);
+      if (cut.fabric !== fabric.id || order.bought.length !== null || !(both || compare(cut.height, room) > 0)) continue;
+      const key = `${both} ${room.n}/${room.d}`;
+      groups.set(key, { room, joined: both, cuts: [...(groups.get(key)?.cuts ?? []), cut] });
+    }
+  }
+  return [...groups.values()].map(({ room, joined, cuts }): Warning => {
+    const one = cuts.length === 1;
+    const sizes = [...new Set(cuts.map(({ width, height }) => `${printLength(width, unit, 'bare')} × ${printLength(height, unit)}`))];
+    const what = `${one ? 'Cut' : 'Cuts'} ${listed(cuts.map(({ id }) => id))} (${listed(sizes)}) ${one ? 'is' : 'are'}`;
+    const it = one ? 'it' : 'them';
+    const cloth = `the cloth is wide (${printLength(room, unit)})`;
+    return {
+      code: 'longer than the cloth',
+      says: joined
+        ? `${what} wider than ${cloth}: sew widths of cloth together before you cut ${it}.`
+        : `${what} longer than ${cloth}: cut ${it} along the length of the cloth, or first join ${stripsFor(cuts, room, seam)} strips end to end with a ${printLength(seam, unit)} seam.`,
+      pieces: cuts.flatMap(({ pieces }) => pieces).sort((a, b) => a - b),
+      cuts: cuts.map(({ id }) => id),
+    };
+  });
+}
+
+/** How many strips of the cloth's width make the longest of the pieces, each seam taking two allowances. */
+function stripsFor(cuts: readonly Cut[], room: Rational, seam: Rational): number {
+  const allowances = multiply(seam, rational(2));
+  const longest = cuts.map(({ height }) => height).reduce((a, b) => (compare(a, b) >= 0 ? a : b));
+  return upToStep(divide(subtract(longest, allowances), subtract(room, allowances)), rational(1)).n;
+}
+
+/** @returns a warning for the fabrics of which hardly more is bought than the pieces take; null where enough is left of all */
+export function noMargin({ list, fabrics, block: { unit }, choices: { shopStep } }: Warned): Warning | null {
+  const short = fabrics.filter(({ bought, layout, joined }) => bought !== null && compare(subtract(bought, joined.map(takenByJoined).reduce(add, layout.takes)), LEFT[unit]) < 0);
+  if (short.length === 0) return null;
+  const names = listed(short.map(({ fabric, buy }: Cloth) => `${fabric.name} (${buy})`));
+  const cuts = list.cuts.filter(({ fabric }) => short.some((cloth) => cloth.fabric.id === fabric));
+  return {
+    code: 'no margin',
+    says: `Of ${names} less than ${printLength(LEFT[unit], unit)} is left over to straighten the edge: buy ${lengthToBuy(shopStep, shopStep, unit)} more${short.length > 1 ? ' of each' : ''}, or choose a margin.`,
+    pieces: cuts.flatMap(({ pieces }) => pieces).sort((a, b) => a - b),
+    cuts: cuts.map(({ id }) => id),
+  };
+}
