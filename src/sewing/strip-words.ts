@@ -3,7 +3,7 @@ import { printLength } from '../measure/lengths.ts';
 import { multiply, rational, subtract } from '../measure/rational.ts';
 import { listed } from '../measure/words.ts';
 import { clothName, type Vocabulary } from './naming.ts';
-import { different } from './sentences.ts';
+import { different, sentence } from './sentences.ts';
 import type { Step } from './step.ts';
 
 /**
@@ -28,17 +28,17 @@ function howToCut({ width, nested }: Cut, whose: string, { unit, seam }: Vocabul
   const measure = printLength(nested!.measure, unit);
   const strips = `the ${whose} strips ${printLength(width, unit)} high`;
   if (nested!.form === 'half') {
-    return (
+    return sentence(
       `Cut ${strips} into triangles, head to tail: from the straight end measure ${measure} along one edge and cut slanting back at 45° ` +
       `to the other edge; from there measure ${measure} on along that edge and cut straight across; go on so. ` +
-      `Cut off the tip that is left straight across, so that both short sides measure ${printLength(width, unit)}.`
+      `Cut off the tip that is left straight across, so that both short sides measure ${printLength(width, unit)}`,
     );
   }
   // h = w/2 + 2s, and the long side with its tips cut across is w + 2s.
   const long = multiply(rational(2), subtract(width, seam));
-  return (
+  return sentence(
     `Cut ${strips} into triangles, head to tail: cut one end slanting at 45°, from its tip measure ${measure} along the edge and cut ` +
     `slanting back at 45°; from where that ends measure ${measure} on along the other edge, and go on so. ` +
-    `Cut off the two sharp tips straight across the long side, so that it measures ${printLength(long, unit)}.`
+    `Cut off the two sharp tips straight across the long side, so that it measures ${printLength(long, unit)}`,
   );
 }

@@ -1,5 +1,6 @@
 import { printLength } from '../measure/lengths.ts';
 import { rational } from '../measure/rational.ts';
+import { ceilToStep, surd } from '../measure/surd.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { cutShape } from '../cutting/shapes.ts';
 import { listed } from '../measure/words.ts';
@@ -107,9 +108,19 @@ function clockwise([p, q]: readonly [StepPart, StepPart], parts: readonly StepPa
   return j === (i + 1) % 4 ? [p, q] : [q, p];
 }
 
-/** Half-square triangles on the way to something else. */
-const halvesOf = (rounds: number | null, words: Vocabulary): string =>
-  `On ${eachOf(rounds, 'pair')} draw a diagonal, ${onBothSides(words)}: 2 half-square triangles from ${eachOf(rounds, 'pair')}.`;
+/** The ruler's steps to which what is only checked is told. */
+const STEP = { in: rational(1, 8), cm: rational(1, 10) };
+
+/**
+ * Half-square triangles on the way to something else, with what they measure: from squares of side c they come out c − √2·s square,
+ * which is never on the ruler; told down to its next step (published: 4 3/8 from 4 3/4, All People Quilt, Ohio Star, 2017-06-14).
+ */
+function halvesOf(rounds: number | null, part: StepPart, words: Vocabulary): string {
+  const { width } = cutOf(part, words);
+  const { n, d } = ceilToStep(surd(rational(-width.n, width.d), words.seam, 2), STEP[words.unit]);
+  const size = n < 0 ? `, a little over ${printLength(rational(-n, d), words.unit)} square,` : '';
+  return `On ${eachOf(rounds, 'pair')} draw a diagonal, ${onBothSides(words)}: 2 half-square triangles${size} from ${eachOf(rounds, 'pair')}.`;
+}
 const crossing = (words: Vocabulary): string => `draw the diagonal that crosses the seam, ${onBothSides(words)}`;
 
 /** Quarter-square triangles: two half-square triangles crossed, or four triangles. */
@@ -131,7 +142,7 @@ export function quarterSquareWords(step: Told, words: Vocabulary): string {
       `Sew two halves together along their long sides, seams matched in the middle.${templatesLie(step, words)}`
     );
   }
-  const begin = (which: string, rounds: number | null): string => `Pair ${which}, right sides together. ${halvesOf(rounds, words)}`;
+  const begin = (which: string, rounds: number | null): string => `Pair ${which}, right sides together. ${halvesOf(rounds, a, words)}`;
   if (hourglass) {
     const rounds = roundsFor(step, a, 2, words);
     return (
@@ -176,7 +187,7 @@ export function splitQuarterWords(step: Told, words: Vocabulary): string {
     : '';
   const halves = rounds === null ? null : Math.ceil(rounds / 2);
   return (
-    `Pair ${pairs(left, right, halves, words)}, right sides together. ${halvesOf(halves, words)} ` +
+    `Pair ${pairs(left, right, halves, words)}, right sides together. ${halvesOf(halves, left, words)} ` +
     `Lay one on each ${partName(large, words)}, right sides together; ${crossing(words)}: 2 units from each${mirrored}.`
   );
 }

@@ -76,7 +76,7 @@ describe('quarter-square triangles', () => {
     // American Patchwork & Quilting, Ohio Star quilt block, 2017-06-14: 2 + 2 squares 4 3/4, hourglass 4.
     expect(stepOf(patternOf('tests/cases/ohio-star-10-1-2'), 'quarter-square triangle').text).toBe(
       'Pair 2 Blue 4 3/4 in. squares with 2 Orange 4 3/4 in. squares, right sides together. On each pair draw a diagonal, sew 1/4 in. ' +
-        'from it on both sides and cut on it: 2 half-square triangles from each pair. Lay these on one another in twos, ' +
+        'from it on both sides and cut on it: 2 half-square triangles, a little over 4 3/8 in. square, from each pair. Lay these on one another in twos, ' +
         'right sides together, seams nested and each fabric on the other; draw the diagonal that crosses the seam, ' +
         'sew 1/4 in. from it on both sides and cut on it: ' +
         '2 units from each two. It measures 4 by 4 in. Make 4.',
