@@ -83,7 +83,12 @@ export function takenBoundaries(s: Symmetry, boundaries: ReadonlyMap<string, Bou
     return {
       line: now,
       drawn: drawn.map(stretch).sort(byStart),
-      between: between.map((b) => ({ ...stretch(b), front: turned ? b.back : b.front, back: turned ? b.front : b.back })).sort(byStart),
+      between: between
+        .map((b): Between => {
+          const { from, to } = stretch(b);
+          return { from, to, front: turned ? b.back : b.front, back: turned ? b.front : b.back };
+        })
+        .sort(byStart),
       locked: locked.map(stretch).sort(byStart),
     };
   });

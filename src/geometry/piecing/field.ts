@@ -97,7 +97,7 @@ export function fieldOf(patchwork: Patchwork, boundaries: ReadonlyMap<string, Bo
       for (const part of cutAtLevels(line, stretch, xs, ys)) {
         const i = cellOf(xs, part.from, part.to, 'x');
         const j = cellOf(ys, part.from, part.to, 'y');
-        slants[i + j * m]!.push({ ...part, line });
+        slants[i + j * m]!.push({ from: part.from, to: part.to, line });
       }
     }
   }

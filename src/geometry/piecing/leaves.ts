@@ -10,7 +10,7 @@ import { freeCandidates, type Cells } from './clusters.ts';
 import { cutInOrder, searchFreely } from './free-search.ts';
 import type { LeafClass, Weights } from './price.ts';
 import { rectCount, rectId } from './rect-id.ts';
-import type { Tree } from './tree.ts';
+import { ofKind, type Tree } from './tree.ts';
 
 /** Every rectangle of cells that is sewn as one thing, with its class. */
 export interface Leaves {
@@ -126,7 +126,7 @@ export function leavesIn(field: Field, weights: Weights, shows: ContentOf): Leav
     if (tree) return tree;
     const found = searchFreely(field.patchwork, boundariesIn(field, i0, j0, i1, j1), regionOf(rectOf(field, i0, j0, i1, j1)), freePieceCost, FREE_BUDGET);
     if (!found || found.tree.form !== 'cut') return null;
-    tree = { ...found.tree, kind: 'free unit' };
+    tree = ofKind(found.tree, 'free unit');
     trees.set(id, tree);
     return tree;
   };
@@ -239,7 +239,7 @@ function unitTree(field: Field, { i0, j0, i1, j1 }: Cells, { kind, lines }: Reco
     const other = along([...lines].reverse());
     if (halvesText(other) < halvesText(tree)) tree = other;
   }
-  return tree.form === 'cut' ? { ...tree, kind } : tree;
+  return tree.form === 'cut' ? ofKind(tree, kind) : tree;
 }
 
 /** @returns the fabrics that the last seam joins, half by half, whichever way round they lie */

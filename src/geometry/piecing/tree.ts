@@ -12,6 +12,9 @@ export type Tree =
   | { readonly form: 'cut'; readonly region: Convex; readonly line: Line; readonly front: Tree; readonly back: Tree; readonly kind?: UnitKind }
   | { readonly form: 'ring'; readonly region: Convex; readonly centre: Tree; readonly arms: readonly [Tree, Tree, Tree, Tree] };
 
+/** @returns a cut as a named unit */
+export const ofKind = ({ region, line, front, back }: Tree & { form: 'cut' }, kind: UnitKind): Tree => ({ form: 'cut', region, line, front, back, kind });
+
 /**
  * Turns a tree of cuts into an assembly: parallel cuts one after another become one join of many parts.
  * @param outermost whether the tree is the whole block, whose own join is not a unit

@@ -14,9 +14,9 @@ import { figuresOf } from './figures.ts';
 import { drawnIn, searchSections } from './free-search.ts';
 import { searcher, type Joined, type Plan } from './grid-search.ts';
 import { keeping } from './keep.ts';
-import { leastPieces } from './least.ts';
+import { leastPieces, type Deepened, type Least } from './least.ts';
 import { leavesIn, type Leaves } from './leaves.ts';
-import { naturalPlans } from './natural-plan.ts';
+import { naturalPlans, type Looked } from './natural-plan.ts';
 import { picturesOf } from './pictures.ts';
 import { pinned, together, type Pinned } from './pins.ts';
 import { FEWEST, NATURAL } from './price.ts';
@@ -25,7 +25,7 @@ import { ringsWorthwhile } from './rings.ts';
 import { inRounds } from './rounds.ts';
 import { last } from './steps.ts';
 import { named } from './naming.ts';
-import { assembled, type Tree } from './tree.ts';
+import { assembled, ofKind, type Tree } from './tree.ts';
 import { alike, unitsOf } from './units.ts';
 import { inView } from './views.ts';
 import { WAYS, type Way } from './way.ts';
@@ -70,13 +70,59 @@ export interface Step {
   readonly left: number;
 }
 
+type Steps = Generator<Step, Piecing | null>;
+
+// What follows is no part of `sewing`: a generator that is made anew each time keeps everything it knows from being forgotten soon.
+
+/** @returns no steps, and what is worked out at once when they are asked for */
+function* settled(make: () => Piecing | null): Steps {
+  return make();
+}
+
+/** @returns the same steps; what they come to is told */
+function* noted(steps: Steps, tell: (piecing: Piecing | null) => void): Steps {
+  const piecing = yield* steps;
+  tell(piecing);
+  return piecing;
+}
+
+/** @returns a search for plans as steps; the way that a plan makes is worked out once */
+function* naturalSteps(plans: Generator<Looked, Looked | null>, made: (plan: Plan) => Piecing): Steps {
+  let [known, piecing] = [null as Plan | null, null as (() => Piecing) | null];
+  const found = (plan: Plan): (() => Piecing) => {
+    if (plan !== known || !piecing) [known, piecing] = [plan, once(() => made(plan))];
+    return piecing;
+  };
+  for (;;) {
+    const { done, value } = plans.next();
+    if (done) return value && found(value.plan)();
+    yield { piecing: found(value.plan), cost: value.cost, bound: null, left: value.left };
+  }
+}
+
+/**
+ * @param found the way with the fewest pieces that is known
+ * @returns a search for one with fewer as steps
+ */
+function* leastSteps(found: Piecing, search: Generator<Deepened, Least>, made: (tree: Tree) => Piecing): Steps {
+  const piecing = (): Piecing => found;
+  for (;;) {
+    const { done, value } = search.next();
+    if (done) {
+      const least = value.better ? made(value.better.tree) : found;
+      return { ...least, figures: { ...least.figures, bound: value.bound } };
+    }
+    yield { piecing, cost: found.figures.pieces, bound: value.bound, left: value.left };
+  }
+}
+
 /** A drawing made ready for sewing. */
 export interface Sewing {
   /**
    * Looks for a way step by step; what is found depends on the drawing alone, however long one waits between the steps.
    * @returns what `way` returns
    */
-  readonly steps: (way: Way) => Generator<Step, Piecing | null>;
+  readonly steps: (way: Way) => Steps;
   /** Works out one way; null where there is no such way, or (the standard one) where whole patches lock each other. */
   readonly way: (way: Way) => Piecing | null;
   /** Whether any way is found when only the pieces are counted: quicker than the standard way, and hardly ever of another mind. */
@@ -117,60 +163,38 @@ export function sewing(drawing: Drawing): Sewing {
   const withPins = (parts: Uint8Array | null): Uint8Array | null => (parts && pins ? together(pins, parts) : (parts ?? pins));
   const planned = (way: Way, leaves: Leaves, plan: Plan | null, parts: Uint8Array | null, last: Joined): Piecing | null =>
     plan && finished(way, arranged(plan, leaves, pictures(), parts, last));
-  function* naturally(way: Way, parts: Uint8Array | null, joined: Joined = null): Generator<Step, Piecing | null> {
+  const naturally = (way: Way, parts: Uint8Array | null, joined: Joined = null): Steps => {
     const bounds = { parts: withPins(parts), last: joined, framed: parts === null };
-    const made = (plan: Plan): (() => Piecing) => once(() => planned(way, natural(), plan, bounds.parts, joined)!);
-    let [known, piecing] = [null as Plan | null, null as (() => Piecing) | null];
-    const found = (plan: Plan): (() => Piecing) => {
-      if (plan !== known || !piecing) [known, piecing] = [plan, made(plan)];
-      return piecing;
-    };
-    const plans = naturalPlans(natural(), NATURAL, shapes(), bounds);
-    for (;;) {
-      const { done, value } = plans.next();
-      if (done) return value && found(value.plan)();
-      yield { piecing: found(value.plan), cost: value.cost, bound: null, left: value.left };
-    }
-  }
-
+    const made = (plan: Plan): Piecing => planned(way, natural(), plan, bounds.parts, joined)!;
+    return naturalSteps(naturalPlans(natural(), NATURAL, shapes(), bounds), made);
+  };
   /** The way with the fewest pieces, and how few there can be. */
-  function* leastWay(): Generator<Step, Piecing | null> {
+  const leastWay = (): Steps => {
     const plan = fewestPieces(fewest(), pins);
     const found = planned('fewest pieces', fewest(), plan, pins, null);
-    if (!plan || !found || pins) return found;
+    if (!plan || !found || pins) return settled(() => found);
     const whole = rectangle(0, 0, patchwork.width, patchwork.height);
-    const { pieces } = found.figures;
     // Rings are beyond what the search for the least weighs: beside them only its first bound holds, which no seams can undercut.
     const effort = plan.rings > 0 ? 0 : LEAST_EFFORT;
-    const search = leastPieces(patchwork, whole, drawnIn(whole, boundaries.values()), pieces, effort);
-    const piecing = (): Piecing => found;
-    for (;;) {
-      const { done, value } = search.next();
-      if (!done) {
-        yield { piecing, cost: pieces, bound: value.bound, left: value.left };
-        continue;
-      }
-      const least = value.better ? finished('fewest pieces', named(value.better.tree)) : found;
-      return { ...least, figures: { ...least.figures, bound: value.bound } };
-    }
-  }
-
+    const search = leastPieces(patchwork, whole, drawnIn(whole, boundaries.values()), found.figures.pieces, effort);
+    return leastSteps(found, search, (tree) => finished('fewest pieces', named(tree)));
+  };
   let standardWay: { readonly piecing: Piecing | null } | null = null;
-  function* standardSteps(): Generator<Step, Piecing | null> {
-    standardWay ??= { piecing: yield* naturally('standard units', null) };
-    return standardWay.piecing;
-  }
+  const standardSteps = (): Steps => {
+    const known = standardWay;
+    return known ? settled(() => known.piecing) : noted(naturally('standard units', null), (piecing) => (standardWay = { piecing }));
+  };
   const standard = (): Piecing | null => last(standardSteps());
   /** A way that is bound to something is offered as long as it does not cut the cloth up for it. */
   const worthwhile = (piecing: Piecing | null): Piecing | null =>
     piecing && piecing.figures.pieces <= MOST_MORE * (standard()?.figures.pieces ?? Infinity) ? piecing : null;
 
-  function* steps(name: Way): Generator<Step, Piecing | null> {
+  const way = (name: Way): Piecing | null => {
     switch (name) {
       case 'standard units':
-        return yield* standardSteps();
+        return standard();
       case 'fewest pieces':
-        return yield* leastWay();
+        return last(leastWay());
       case 'largest repeated unit': {
         const repeated = mostRepeated(field, pictures());
         return repeated && worthwhile(last(naturally(name, repeated)));
@@ -188,12 +212,15 @@ export function sewing(drawing: Drawing): Sewing {
         if (pins) return null;
         const found = searchSections(patchwork, boundaries.values(), rectangle(0, 0, patchwork.width, patchwork.height), FOUNDATION_BUDGET);
         if (!found || found.tree.form !== 'cut') return null;
-        const piecing = finished(name, { ...found.tree, kind: 'free unit' });
+        const piecing = finished(name, ofKind(found.tree, 'free unit'));
         return piecing.pieces.length >= PATCHES_TO_SECTION * found.sections ? piecing : null;
       }
     }
-  }
-  const way = (name: Way): Piecing | null => last(steps(name));
+  };
+  const steps = (name: Way): Steps => {
+    if (name === 'standard units') return standardSteps();
+    return name === 'fewest pieces' ? leastWay() : settled(() => way(name));
+  };
   return { steps, way, sewable: once(() => fewestPieces(fewest(), pins) !== null), refused, boundaries: drawn };
 }
 
