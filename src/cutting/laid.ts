@@ -39,6 +39,8 @@ export interface StripTiles {
   readonly height: number;
   /** How many such strips follow one another. */
   readonly times: number;
+  /** Where the strip is cut across, from its left end; at the right end only where something is left over there. */
+  readonly crosscuts: readonly number[];
   readonly pieces: readonly LaidTiles[];
   readonly left: readonly Tiles[];
 }
@@ -148,9 +150,11 @@ function stripTiles(
   const height = steps(strip.length);
   const pieces: LaidTiles[] = [];
   const left: Tiles[] = [];
+  const crosscuts: number[] = [];
   let x = 0;
   for (const column of strip.columns) {
     const width = steps(column.width);
+    for (let i = 1; i <= column.times; i++) if (x + width * i < clothWidth) crosscuts.push(x + width * i);
     let y = 0;
     for (const { cut, width: across, length, count } of column.pieces) {
       const size = { width: steps(across), height: steps(length) };
@@ -168,7 +172,7 @@ function stripTiles(
     x += width * column.times;
   }
   if (x < clothWidth) left.push({ left: x, top: 0, width: clothWidth - x, height, across: 1, down: 1 });
-  return { height, times: strip.times, pieces, left };
+  return { height, times: strip.times, crosscuts, pieces, left };
 }
 
 const columnsFrom = (x: number, width: number, { times }: LaidColumn): readonly { readonly at: number; readonly across: number }[] =>

@@ -100,7 +100,7 @@ export async function cutsOf(page: Page, fabric: string): Promise<string[]> {
   const lines = await page.getByRole('region', { name: fabric }).locator('[data-line^="cut"]').all();
   return Promise.all(
     lines.map(async (line) => {
-      const parts = await line.locator(':scope > *').allTextContents();
+      const parts = await line.locator(':scope > :not(.line-badge)').allTextContents();
       return parts.join(' ').replace(/\s+/g, ' ').trim();
     }),
   );

@@ -1,4 +1,4 @@
-import { useState, type ReactNode } from 'react';
+import { useCallback, useEffect, useState, type ReactNode } from 'react';
 import type { LengthUnit } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import { printLength } from '../../measure/lengths.ts';
@@ -52,15 +52,26 @@ function LengthChoice({ label, value, usual, unit, none, choose }: {
 }
 
 const MOST_BLOCKS = 999;
+/** So long after the last key a number is taken for whole, in milliseconds. */
+const TYPED = 500;
 
-/** How many blocks: the field keeps what is being typed, and follows the drawing when that changes by itself (undo, another file). */
-function BlocksChoice({ value, choose }: { readonly value: number; readonly choose: (blocks: number) => void }): ReactNode {
-  const [typed, setTyped] = useState(String(value));
-  const [known, setKnown] = useState(value);
-  if (known !== value) {
-    setKnown(value);
-    setTyped(String(value));
-  }
+/**
+ * How many blocks: the field keeps what is being typed, and follows the drawing when that changes by itself (undo, another file). A
+ * number is chosen when the hand rests, or leaves the field, or presses Enter: 1 and 12 are not chosen on the way to 120.
+ */
+function BlocksChoice({ value, choose }: { readonly value: number; readonly choose: (some: Choices) => void }): ReactNode {
+  const [typed, setTyped] = useState<string | null>(null);
+  const blocks = typed === null ? value : /^\d+$/.test(typed) ? Number(typed) : 0;
+  const fits = blocks >= 1 && blocks <= MOST_BLOCKS;
+  const take = useCallback(() => {
+    setTyped(null);
+    if (fits && blocks !== value) choose({ blocks });
+  }, [fits, blocks, value, choose]);
+  useEffect(() => {
+    if (!fits || blocks === value) return;
+    const rested = setTimeout(take, TYPED);
+    return () => clearTimeout(rested);
+  }, [fits, blocks, value, take]);
   return (
     <label className="choice">
       <span>Blocks</span>
@@ -69,16 +80,13 @@ function BlocksChoice({ value, choose }: { readonly value: number; readonly choo
         min={1}
         max={MOST_BLOCKS}
         step={1}
-        value={typed}
-        onBlur={() => setTyped(String(value))}
-        onChange={(event) => {
-          setTyped(event.target.value);
-          const blocks = event.target.valueAsNumber;
-          if (!Number.isSafeInteger(blocks) || blocks < 1 || blocks > MOST_BLOCKS) return;
-          setKnown(blocks);
-          choose(blocks);
-        }}
+        value={typed ?? value}
+        onFocus={(event) => event.currentTarget.select()}
+        onBlur={take}
+        onKeyDown={(event) => event.key === 'Enter' && take()}
+        onChange={(event) => setTyped(event.target.value)}
       />
+      {!fits && <span role="alert">1 to {MOST_BLOCKS} blocks</span>}
     </label>
   );
 }
@@ -92,7 +100,7 @@ export function ChoicesLine({ choices, unit, choose }: {
   const usual = USUAL[unit];
   return (
     <div className="choices" role="group" aria-label="Choices for the whole pattern">
-      <BlocksChoice value={choices.blocks} choose={(blocks) => choose({ blocks })} />
+      <BlocksChoice value={choices.blocks} choose={choose} />
       <LengthChoice label="Seams" value={choices.seam} usual={usual.seam} unit={unit} choose={(seam) => choose({ seam })} />
       <LengthChoice label="Ruler steps" value={choices.ruler} usual={usual.ruler} unit={unit} choose={(ruler) => choose({ ruler })} />
       <LengthChoice

@@ -1,8 +1,19 @@
-import type { CSSProperties, ReactNode } from 'react';
+import { lazy, type CSSProperties, type ReactNode } from 'react';
+import type { Choices } from '../../block/choices.ts';
 import type { Cut } from '../../cutting/cut.ts';
-import type { Pattern } from '../../pattern/pattern.ts';
-import { Area, Length } from './Length.tsx';
+import { CUTTING_CAUTIONS } from '../../pattern/cautions.ts';
+import type { Cloth, Pattern } from '../../pattern/pattern.ts';
+import { Later } from '../Later.tsx';
+import { useStore } from '../store.ts';
+import type { Acts } from '../table.ts';
+import { Area, Length, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
+import { Cautions } from './Notes.tsx';
+import { takesWords } from './takes-words.ts';
+import { unfold, unfolded } from './unfolded.ts';
+
+const ClothDetails = lazy(() => import('./cloth/ClothDetails.tsx'));
+const ClothRules = lazy(() => import('./cloth/ClothRules.tsx'));
 
 const SHAPES: Readonly<Record<Cut['shape'], readonly [string, string]>> = {
   square: ['square', 'squares'],
@@ -25,43 +36,119 @@ function whereTo(cut: Cut): string {
   return places.length === 0 ? `for ${last}` : `for ${places.join(', ')} and ${last}`;
 }
 
-/** What to cut, fabric by fabric. */
-export function Cutting({ pattern, letters }: { readonly pattern: Pattern; readonly letters: ReadonlyMap<string, string> }): ReactNode {
+/** What unfolds below a fabric, and the names it is kept under. */
+const PARTS = { layout: 'Layout', source: 'Cut from' } as const;
+
+type Part = keyof typeof PARTS;
+
+const partOf = (part: Part, { fabric }: Cloth): string => `${part} of ${fabric.id}`;
+
+/** What to cut, fabric by fabric: how much of it to buy, and how it is laid out. */
+export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: {
+  readonly pattern: Pattern;
+  /** What is chosen now, which the pattern may not know yet. */
+  readonly choices: Required<Choices>;
+  readonly letters: ReadonlyMap<string, string>;
+  readonly acts: Pick<Acts, 'choose' | 'alarm'>;
+}): ReactNode {
+  const { unit } = pattern.block;
+  const layouts = pattern.fabrics.map((cloth) => partOf('layout', cloth));
+  const shown = useStore(unfolded, (now) => layouts.every((name) => now.has(name)));
+  const rules = useStore(unfolded, (now) => now.has('cloth rules'));
+  const failed = (): void => alarm('That part of the sheet could not be fetched; check that the app is still being served, then load the page again.');
   return (
     <section aria-labelledby="cutting-title" className="part">
-      <h3 id="cutting-title">Cutting</h3>
-      <div className="cloths">
-        {pattern.fabrics.map(({ fabric, buy, strips }) => {
-          const cuts = pattern.cuts.filter((cut) => cut.fabric === fabric.id);
-          if (cuts.length === 0) return null;
-          return (
-            <section key={fabric.id} className="cloth" aria-labelledby={`cloth-${fabric.id}`}>
-              <h4 id={`cloth-${fabric.id}`} className="cloth-name">
-                <span className="chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true">
-                  <span>{letters.get(fabric.id)}</span>
-                </span>
-                {fabric.name}
-                <span className="buy">{buy}</span>
-              </h4>
-              <ul className="cuts">
-                {cuts.map((cut) => (
-                  <CutLine key={cut.id} cut={cut} pattern={pattern} fabricName={fabric.name} />
-                ))}
-              </ul>
-              {strips.length > 0 && (
-                <p className="quiet strips">
-                  From {strips.map((strip, i) => (
-                    <span key={i}>
-                      {i > 0 && ', '}
-                      {strip.count} {strip.count === 1 ? 'strip' : 'strips'} <Length value={strip.width} unit={pattern.block.unit} />
-                    </span>
-                  ))} wide
-                </p>
-              )}
-            </section>
-          );
-        })}
+      <div className="cutting-head">
+        <h3 id="cutting-title">Cutting</h3>
+        <Unfold names={['cloth rules']} open={rules}>
+          Cloth and shop
+        </Unfold>
+        <Unfold names={layouts} open={shown}>
+          All layouts
+        </Unfold>
       </div>
+      {rules && (
+        <Later failed={failed}>
+          <ClothRules choices={choices} unit={unit} choose={choose} />
+        </Later>
+      )}
+      <div className="cloths">
+        {pattern.fabrics.map((cloth) => (
+          <ClothCard key={cloth.fabric.id} cloth={cloth} pattern={pattern} choices={choices} letter={letters.get(cloth.fabric.id)} choose={choose} failed={failed} />
+        ))}
+      </div>
+      <Cautions pattern={pattern} here={CUTTING_CAUTIONS} title="Take care when cutting" />
+    </section>
+  );
+}
+
+/** A button that unfolds what comes after it. */
+function Unfold({ names, open, children }: { readonly names: readonly string[]; readonly open: boolean; readonly children: ReactNode }): ReactNode {
+  return (
+    <button type="button" className="plain unfold" aria-expanded={open} onClick={() => unfold(names, !open)}>
+      {children}
+    </button>
+  );
+}
+
+/** One fabric: what to buy, what to cut; unfolded, where it is cut from and how. */
+function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
+  readonly cloth: Cloth;
+  readonly pattern: Pattern;
+  readonly choices: Required<Choices>;
+  readonly letter: string | undefined;
+  readonly choose: Acts['choose'];
+  readonly failed: () => void;
+}): ReactNode {
+  const { fabric, buy, strips } = cloth;
+  const { unit } = pattern.block;
+  const [source, layout] = (['source', 'layout'] as const).map((part) => partOf(part, cloth)) as [string, string];
+  const showsSource = useStore(unfolded, (now) => now.has(source));
+  const showsLayout = useStore(unfolded, (now) => now.has(layout));
+  return (
+    <section className="cloth" aria-labelledby={`cloth-${fabric.id}`}>
+      <h4 id={`cloth-${fabric.id}`} className="cloth-name">
+        <span className="chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true">
+          <span>{letter}</span>
+        </span>
+        {fabric.name}
+      </h4>
+      <p className="buy">
+        <span className="quiet">buy</span> <Prose text={buy} />
+      </p>
+      <p className="quiet takes">
+        <Prose text={takesWords(cloth, unit)} />
+      </p>
+      <ul className="cuts">
+        {pattern.cuts
+          .filter((cut) => cut.fabric === fabric.id)
+          .map((cut) => (
+            <CutLine key={cut.id} cut={cut} pattern={pattern} fabricName={fabric.name} />
+          ))}
+      </ul>
+      {strips.length > 0 && (
+        <p className="quiet strips">
+          From {strips.map((strip, i) => (
+            <span key={i}>
+              {i > 0 && ', '}
+              {strip.count} {strip.count === 1 ? 'strip' : 'strips'} <Length value={strip.width} unit={unit} />
+            </span>
+          ))} wide
+        </p>
+      )}
+      <p className="cloth-acts">
+        <Unfold names={[layout]} open={showsLayout}>
+          {PARTS.layout} <span className="unseen">of {fabric.name}</span>
+        </Unfold>
+        <Unfold names={[source]} open={showsSource}>
+          {PARTS.source} <span className="unseen">what: {fabric.name}</span>
+        </Unfold>
+      </p>
+      {(showsSource || showsLayout) && (
+        <Later failed={failed}>
+          <ClothDetails cloth={cloth} pattern={pattern} choices={choices} choose={choose} source={showsSource} layout={showsLayout} />
+        </Later>
+      )}
     </section>
   );
 }
@@ -85,6 +172,10 @@ function CutLine({ cut, pattern, fabricName }: { readonly cut: Cut; readonly pat
         {cut.spare > 0 && <span className="quiet spare"> · {cut.spare} spare</span>}
       </p>
       <p className="for">{whereTo(cut)}</p>
+      <span className="line-badge">
+        <span className="unseen">line </span>
+        {cut.id}
+      </span>
     </Line>
   );
 }

@@ -28,11 +28,13 @@ export function Line({ name, className, wide, children }: {
 }
 
 /** The part of a line that takes the focus: focusing lights the patches, pressing keeps them lit. */
-export function Lamp({ name, says, className, children }: {
+export function Lamp({ name, says, className, stop = true, children }: {
   readonly name: LineName;
   /** What lights up, for those who cannot see it. */
   readonly says: string;
   readonly className?: string;
+  /** Whether the Tab key stops here. */
+  readonly stop?: boolean;
   readonly children: ReactNode;
 }): ReactNode {
   const kept = useStore(lights, (now) => now.kept === name);
@@ -42,6 +44,7 @@ export function Lamp({ name, says, className, children }: {
       className={`lamp ${className ?? ''}`}
       aria-pressed={kept}
       aria-label={says}
+      tabIndex={stop ? 0 : -1}
       onFocus={() => passOver(name)}
       onBlur={() => passOver(null)}
       onClick={() => keepLit(name)}

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { useId, type ReactNode } from 'react';
 import { TriangleAlert } from 'lucide-react';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { Prose } from './Length.tsx';
@@ -31,16 +31,18 @@ export function Notes({ pattern: { warnings, notes } }: { readonly pattern: Patt
   );
 }
 
-/** How to keep all ten fingers. */
-export function Cautions({ pattern }: { readonly pattern: Pattern }): ReactNode {
-  if (pattern.cautions.length === 0) return null;
+/** How to keep all ten fingers: what a pattern says of it that belongs here. */
+export function Cautions({ pattern, here, title }: { readonly pattern: Pattern; readonly here: readonly string[]; readonly title: string }): ReactNode {
+  const titleId = useId();
+  const said = pattern.cautions.filter((caution) => here.includes(caution));
+  if (said.length === 0) return null;
   return (
-    <aside aria-labelledby="cautions-title" className="cautions">
-      <h3 id="cautions-title">
-        <TriangleAlert aria-hidden="true" size={20} /> Take care
+    <aside aria-labelledby={titleId} className="cautions">
+      <h3 id={titleId}>
+        <TriangleAlert aria-hidden="true" size={20} /> {title}
       </h3>
       <ul>
-        {pattern.cautions.map((caution, i) => (
+        {said.map((caution, i) => (
           <li key={i}>{caution}</li>
         ))}
       </ul>

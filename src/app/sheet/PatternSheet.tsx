@@ -2,6 +2,7 @@ import { memo, useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
+import { SEWING_CAUTIONS } from '../../pattern/cautions.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 import type { Standing } from '../pattern-maker.ts';
 import type { Acts } from '../table.ts';
@@ -32,7 +33,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   readonly problem: Problem | null;
   readonly working: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'mend'>;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'mend' | 'alarm'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
@@ -82,7 +83,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, colors, letters, acts: { choose, chooseMethod } }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, colors, letters, acts }: {
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
   readonly standing: Standing | null;
@@ -90,21 +91,21 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, co
   readonly choices: Choices | undefined;
   readonly colors: ReadonlyMap<string, string>;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod'>;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'alarm'>;
 }): ReactNode {
   return (
     <div className="sheet-body">
       <ProofLine proof={pattern.proof} />
       <p className="figures">{figuresLine(pattern.figures)}</p>
       <StandingLine standing={standing} />
-      <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={choose} />
-      <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => choose({ way })} />
-      <Units pattern={pattern} chosen={choices?.methods} colors={colors} chooseMethod={chooseMethod} />
+      <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={acts.choose} />
+      <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => acts.choose({ way })} />
+      <Units pattern={pattern} chosen={choices?.methods} colors={colors} chooseMethod={acts.chooseMethod} />
       <Notes pattern={pattern} />
-      <Cutting pattern={pattern} letters={letters} />
+      <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} letters={letters} acts={acts} />
       <Steps pattern={pattern} colors={colors} />
       <Divisions pattern={pattern} />
-      <Cautions pattern={pattern} />
+      <Cautions pattern={pattern} here={SEWING_CAUTIONS} title="Take care when sewing" />
     </div>
   );
 });

@@ -1,0 +1,69 @@
+import { useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
+import type { LengthUnit } from '../../../block/block.ts';
+import type { Cut } from '../../../cutting/cut.ts';
+import type { ClothTiles, StripTiles } from '../../../cutting/laid.ts';
+import { rational } from '../../../measure/rational.ts';
+import { several } from '../../../measure/words.ts';
+import { Length, Prose } from '../Length.tsx';
+import { Lamp, Line } from '../Line.tsx';
+import { nameOf, sizeWords } from './cloth-words.ts';
+
+/** How a key moves along the pieces: by so many, or to an end. */
+const MOVES: Readonly<Record<string, number>> = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1, Home: -Infinity, End: Infinity };
+
+/** The cuts of one cloth in words, strip after strip. It is one stop for the Tab key; arrow keys go from piece to piece. */
+export function CuttingOrder({ tiles: { strips, step }, cuts, unit }: {
+  readonly tiles: ClothTiles;
+  readonly cuts: ReadonlyMap<string, Cut>;
+  readonly unit: LengthUnit;
+}): ReactNode {
+  const list = useRef<HTMLOListElement>(null);
+  const [at, setAt] = useState(0);
+  const rows = strips.map((strip) => ({ strip, lines: piecesOf(strip) }));
+  const move = (event: KeyboardEvent): void => {
+    const by = MOVES[event.key];
+    const lamps = [...(list.current?.querySelectorAll<HTMLElement>('.lamp') ?? [])];
+    const from = lamps.indexOf(event.target as HTMLElement);
+    if (by === undefined || from < 0) return;
+    event.preventDefault();
+    const next = Math.min(lamps.length - 1, Math.max(0, from + by));
+    setAt(next);
+    lamps[next]?.focus();
+  };
+  let index = 0;
+  return (
+    <ol ref={list} className="cutting-order" onKeyDown={move}>
+      {rows.map(({ strip, lines }) => (
+        <li key={strip.number}>
+          <span className="strip-badge">{strip.number}</span>
+          <span>
+            {several(strip.times, 'strip')} <Length value={rational(strip.height * step.n, step.d)} unit={unit} /> wide
+            {strip.times === 1 ? ': ' : ', from each: '}
+          </span>
+          <ul>
+            {lines.map(([id, count]) => {
+              const cut = cuts.get(id);
+              if (!cut) return null;
+              const here = index++;
+              const words = `${count} ${nameOf(cut, count)} ${sizeWords(cut, unit)}`;
+              return (
+                <Line key={id} name={`cut ${id}`} className="in-strip">
+                  <Lamp name={`cut ${id}`} says={`${words}, line ${id}: show in the drawing`} stop={here === at}>
+                    <Prose text={words} /> <span className="line-badge">{id}</span>
+                  </Lamp>
+                </Line>
+              );
+            })}
+          </ul>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** @returns how many pieces of each line come out of one strip, in the order in which they lie in it */
+function piecesOf({ pieces }: StripTiles): readonly (readonly [cut: string, count: number])[] {
+  const counts = new Map<string, number>();
+  for (const { cut, across, down } of pieces) counts.set(cut, (counts.get(cut) ?? 0) + across * down);
+  return [...counts];
+}
