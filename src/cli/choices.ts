@@ -38,6 +38,10 @@ export const methodsOfKinds: readonly (readonly [UnitKind, readonly Method[]])[]
 
 const wrong = (sentence: string): Result<never> => bad('usage', sentence);
 
+/** @returns that a length was typed in another unit than the block's */
+export const wrongUnit = (option: string, unit: LengthUnit): Result<never> =>
+  wrong(`${option}: the block is measured in ${UNITS[unit]}, so write this length in ${UNITS[unit]} too.`);
+
 const LENGTHS = ['seam', 'ruler', 'trim', 'width'] as const;
 
 /** Choices that make sense whatever the block; a length may still lack its unit. */
@@ -75,7 +79,7 @@ export function readChoices(wishes: Wishes): Result<TypedChoices> {
 export function choicesIn(unit: LengthUnit, { lengths, others }: TypedChoices): Result<Choices> {
   for (const name of LENGTHS) {
     const typed = lengths[name]?.unit ?? unit;
-    if (typed !== unit) return wrong(`--${name}: the block is measured in ${UNITS[unit]}, so write this length in ${UNITS[unit]} too.`);
+    if (typed !== unit) return wrongUnit(`--${name}`, unit);
   }
   const values = Object.entries(lengths).map(([name, { value }]) => [name, value] as const);
   const choices: Choices = { ...Object.fromEntries(values), ...others };

@@ -7,6 +7,8 @@ const kinds = methodsOfKinds.map(([kind, methods]) => `  ${kind.padEnd(30)} ${me
 export const HELP = `piecewright: the sewing pattern of a painted block, proven
 
   piecewright plan FILE [--json]   print the pattern as text, or as data
+  piecewright sizes FILE [--from LENGTH --to LENGTH --step LENGTH] [--json]
+                                   print what to cut at other finished widths, and which the ruler has marks for
   piecewright check FILE           say whether the file is sound and the proof of its pattern holds
 
 FILE is a block file; - stands for what is piped in.

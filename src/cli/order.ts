@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { quoted } from '../block/problems.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
+import { listed } from '../measure/words.ts';
 
 /** The choices as typed, not yet read: lengths need the unit of the block they are for. */
 export interface Wishes {
@@ -13,10 +14,22 @@ export interface Wishes {
   readonly blocks?: string;
 }
 
+/** The commands that read a block. */
+export const COMMANDS = ['plan', 'sizes', 'check'] as const;
+
+/** The finished sizes of a table as typed. */
+export type WishedRange = Readonly<Partial<Record<'from' | 'to' | 'step', string>>>;
+
 /** What the person asks the program to do. */
 export type Order =
   | { readonly command: 'help' | 'version' }
-  | { readonly command: 'plan' | 'check'; readonly file: string; readonly json: boolean; readonly wishes: Wishes };
+  | {
+      readonly command: (typeof COMMANDS)[number];
+      readonly file: string;
+      readonly json: boolean;
+      readonly wishes: Wishes;
+      readonly range: WishedRange;
+    };
 
 const OPTIONS = {
   method: { type: 'string', multiple: true },
@@ -26,6 +39,9 @@ const OPTIONS = {
   way: { type: 'string' },
   blocks: { type: 'string' },
   width: { type: 'string' },
+  from: { type: 'string' },
+  to: { type: 'string' },
+  step: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean', short: 'v' },
@@ -54,11 +70,16 @@ export function readOrder(args: readonly string[]): Result<Order> {
   if (values.help) return good({ command: 'help' });
   if (values.version) return good({ command: 'version' });
   const [command, file, ...others] = positionals;
-  if (command === undefined) return wrong('Say what to do: piecewright plan FILE or piecewright check FILE; --help tells more.');
-  if (command !== 'plan' && command !== 'check') return wrong(`There is no command ${quoted(command)}; the commands are plan and check.`);
+  if (command === undefined) return wrong(`Say what to do: ${COMMANDS.map((each) => `piecewright ${each} FILE`).join(' or ')}; --help tells more.`);
+  if (!isCommand(command)) return wrong(`There is no command ${quoted(command)}; the commands are ${listed(COMMANDS)}.`);
   if (file === undefined) return wrong(`Name the block file: piecewright ${command} FILE, or ${command} - to read what is piped in.`);
   if (others.length > 0) return wrong(`One file at a time: leave out ${quoted(others.join(' '))}.`);
-  const { json = false, help: _, version: __, ...wishes } = values;
-  if (json && command === 'check') return wrong('The option --json goes with plan; check answers in one sentence.');
-  return good({ command, file, json: json === true, wishes: wishes as Wishes });
+  const { json = false, help: _, version: __, from, to, step, ...wishes } = values;
+  if (json && command === 'check') return wrong('The option --json goes with plan and sizes; check answers in one sentence.');
+  const range = { ...(from !== undefined && { from }), ...(to !== undefined && { to }), ...(step !== undefined && { step }) };
+  const [ranged] = Object.keys(range);
+  if (ranged !== undefined && command !== 'sizes') return wrong(`The option --${ranged} goes with sizes, not with ${command}.`);
+  return good({ command, file, json: json === true, wishes: wishes as Wishes, range: range as WishedRange });
 }
+
+const isCommand = (text: string): text is (typeof COMMANDS)[number] => COMMANDS.some((each) => each === text);

@@ -5,10 +5,14 @@ import type { Pattern } from '../pattern/pattern.ts';
 import { patternJson } from '../pattern/pattern-json.ts';
 import { patternText } from '../pattern/pattern-text.ts';
 import { harmless } from '../pattern/plain-lines.ts';
+import { sizesJson } from '../pattern/sizes-json.ts';
+import { sizesText } from '../pattern/sizes-text.ts';
+import { otherSizes } from '../pattern/sizes.ts';
 import { readBlockText } from './block-text.ts';
 import { choicesIn, readChoices } from './choices.ts';
 import { HELP } from './help.ts';
-import { readOrder, type Order } from './order.ts';
+import { readOrder, type Order, type WishedRange } from './order.ts';
+import { readRange } from './range.ts';
 
 /** What the program says and how it ends: 0, 1 where the file or the drawing is at fault, 2 for wrong usage. */
 export interface Answer {
@@ -38,7 +42,7 @@ export async function run(args: readonly string[], standardInput: NodeJS.Readabl
 
 type BlockOrder = Extract<Order, { readonly file: string }>;
 
-async function answer({ command, file, json, wishes }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
+async function answer({ command, file, json, wishes, range }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
   const typed = readChoices(wishes);
   if (!typed.ok) return refused(2, typed.problem.sentence);
   const text = await readBlockText(file, standardInput);
@@ -54,7 +58,17 @@ async function answer({ command, file, json, wishes }: BlockOrder, standardInput
     const offered = [pattern.value, ...pattern.value.alternatives].map((other) => `"${other.way}"`);
     return refused(2, `--way: this block has no way "${way}"; choose ${offered.join(' or ')}.`);
   }
-  return report(command, pattern.value, json);
+  return command === 'sizes' ? answerSizes(pattern.value, range, json) : report(command, pattern.value, json);
+}
+
+/** @returns a block at other sizes; the way to sew it is that of its pattern, whose proof holds at any size or at none */
+function answerSizes(pattern: Pattern, typed: WishedRange, json: boolean): Answer {
+  if (!pattern.proof.holds) return report('check', pattern, false);
+  const range = readRange(typed, pattern);
+  if (!range.ok) return refused(2, range.problem.sentence);
+  const sizes = otherSizes(pattern, range.value);
+  if (!sizes.ok) return refused(2, sizes.problem.sentence);
+  return printed(json ? dataText(sizesJson(pattern, sizes.value)) : sizesText(pattern, sizes.value));
 }
 
 /** @returns what to say about a pattern; one whose proof does not hold is printed with a complaint, never as if it were sound */

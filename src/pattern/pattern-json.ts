@@ -12,7 +12,7 @@ import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitL
 /** Width and height in the block's unit, as `parseLength` reads them: "12 1/2". */
 type SizeText = readonly [string, string];
 
-const sizeText = ({ width, height }: Size): SizeText => [formatLength(width), formatLength(height)];
+export const sizeText = ({ width, height }: Size): SizeText => [formatLength(width), formatLength(height)];
 
 /**
  * @returns the pattern as a plain object for other programs. Every length is text in the block's unit, whole part and fraction
@@ -65,7 +65,8 @@ const unitJson = ({ unit, count, finished, unfinished, method, methods, pieces }
   pieces,
 });
 
-const cutJson = (cut: Cut, step: Rational) => ({
+/** One line of the cutting list; step: length of a lattice step. */
+export const cutJson = (cut: Cut, step: Rational) => ({
   id: cut.id,
   fabric: cut.fabric,
   quantity: cut.quantity,
