@@ -4,6 +4,7 @@ import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Point } from '../geometry/point.ts';
 import { formatLength } from '../measure/lengths.ts';
 import type { Rational } from '../measure/rational.ts';
+import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
 import type { Step } from '../sewing/step.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
 import { refusedPinText } from './knots.ts';
@@ -20,6 +21,7 @@ export const sizeText = ({ width, height }: Size): SizeText => [formatLength(wid
  */
 export function patternJson(pattern: Pattern) {
   const { block, choices, figures, lattice } = pattern;
+  const large = new Map(cutLarge(pattern.cuts, pattern.steps).map((line) => [line.cut, line]));
   return {
     block: { name: block.name, finished: sizeText(block.finished), unfinished: sizeText(block.unfinished), unit: block.unit },
     choices: {
@@ -42,7 +44,7 @@ export function patternJson(pattern: Pattern) {
     dividedAt: pattern.divisions.map((division) => divisionJson(division, lattice.step)),
     ...boundJson(figures),
     units: pattern.units.map(unitJson),
-    cuts: pattern.cuts.map((cut) => cutJson(cut, lattice.step)),
+    cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
     steps: pattern.steps.map(stepJson),
     fabrics: pattern.fabrics.map(clothJson),
     alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
@@ -84,6 +86,14 @@ export const cutJson = (cut: Cut, step: Rational) => ({
   /** Finished corners, from the left and the top of the rectangle that holds them. */
   ...(cut.template && { corners: cornersOf(cut.template, step).map(([x, y]): SizeText => [formatLength(x), formatLength(y)]) }),
 });
+
+/** By how much a line is rounded up, and the steps in which that is trimmed away; nothing where it is as it must be. */
+const largeJson = (line: CutLarge | undefined, { steps }: Pattern) =>
+  line && {
+    large: { width: exactText(line.by.width), height: exactText(line.by.height) },
+    trimmedIn: line.trimmed.map((number) => ({ step: number, to: sizeText(steps.find((step) => step.number === number)!.unfinished) })),
+    untrimmed: line.kept,
+  };
 
 const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press }: Step) => ({
   number,

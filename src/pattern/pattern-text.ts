@@ -10,6 +10,7 @@ import { cornersOf } from './exact-text.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
 import { piecesMore } from './divisions.ts';
 import { refusedPinText } from './knots.ts';
+import { largeLines } from './large-lines.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
 
 /** Columns of the narrowest terminal that is still common. */
@@ -26,6 +27,7 @@ export function patternText(pattern: Pattern): string {
     section('Materials', materials(pattern)),
     section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes])),
     section('Cutting', pattern.fabrics.flatMap((cloth, i) => [...(i > 0 ? [''] : []), ...cutsOf(cloth, pattern)])),
+    section('Rounded up to the ruler', bullets(largeLines(pattern).map(({ says }) => says))),
     section('Units', units(pattern)),
     section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),
     section('Proof', proofLines(pattern)),

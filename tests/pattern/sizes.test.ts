@@ -9,11 +9,14 @@ import type { Pattern } from '../../src/pattern/pattern.ts';
 import { sizesText } from '../../src/pattern/sizes-text.ts';
 import { clothsAt, cutsAt, MOST_SIZES, otherSizes, usualRange, widthsIn, type OtherSize, type SizeRange } from '../../src/pattern/sizes.ts';
 import { must } from '../block/drawn.ts';
-import { blockNamed, namesIn, patternOf } from './made.ts';
+import { makePattern } from '../../src/pattern/make-pattern.ts';
+import { blockNamed, namesIn } from './made.ts';
 
 const of = rational;
 const range = (from: Rational, to: Rational, step: Rational): SizeRange => ({ from, to, step });
 const wide = ({ finished }: OtherSize): string => formatLength(finished.width);
+
+const patternOf = (block: Block, choices: Choices = {}): Pattern => must(makePattern(block, choices, 'chosen way'));
 
 /** A block, made at another width from the start. */
 const drawnAt = (block: Block, width: Rational): Block => {
