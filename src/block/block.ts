@@ -37,6 +37,16 @@ export interface UnitMethod {
   readonly method: Method;
 }
 
+/**
+ * How the designer wants one seam pressed, wherever its unit comes again: the seam that runs along this line through its middle, its
+ * allowances to the right or the left of the way from → to as seen on the front, or open.
+ */
+export interface PressedSeam {
+  readonly from: LatticePoint;
+  readonly to: LatticePoint;
+  readonly lies: 'right' | 'left' | 'open';
+}
+
 /** What a block is drawn on. Grid units are equal; the cells between its lines need not be. */
 export interface Grid {
   /** Grid units from left to right and from top to bottom. */
@@ -66,6 +76,8 @@ export interface Block {
   readonly pins?: readonly Pin[];
   /** How the designer wants single units cut and sewn, against what is chosen for their kind; absent where there is none. */
   readonly unitMethods?: readonly UnitMethod[];
+  /** How the designer wants single seams pressed; absent where there is none. */
+  readonly pressedSeams?: readonly PressedSeam[];
   /** How the designer wants it cut and sewn, where the file says so. */
   readonly choices?: Choices;
 }

@@ -49,7 +49,7 @@ export function roundWords({ parts }: Told, words: Vocabulary): string {
   const said = rounds.map((round, i) => `${rounds.length > 1 ? `Round ${i + 1}` : 'Round it'}: ${roundOf(round, words)}.`);
   return (
     `Begin with ${partName(centre, words)} as the centre${turning(laid)}. Sew each strip along the whole side of what is there, ` +
-    `and press it outward before the next. ${said.join(' ')}`
+    `and press it before the next. ${said.join(' ')}`
   );
 }
 

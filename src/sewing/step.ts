@@ -29,6 +29,31 @@ export interface Join {
 /** Where the two allowances of a join lie once it is pressed: toward its first or its second thing, or open. */
 export type Pressed = 'first' | 'second' | 'open';
 
+/** A point of a step's join where seams of both things it joins meet. */
+export interface SeamPoint {
+  readonly join: number;
+  /** In lattice steps from the top-left corner of what the step makes. */
+  readonly at: Point;
+  /** Seams that lie opposite ways nest; the others want a pin. */
+  readonly lie: 'opposite ways' | 'the same way' | 'open';
+}
+
+/** How the seams of one whole block are pressed. */
+export interface Pressing {
+  /** Points where seams from both sides of a seam meet, and of these where two lie the same way, or one lies open. */
+  readonly points: number;
+  readonly sameWay: number;
+  readonly open: number;
+  /** Pairs of seams that meet and lie the same way; at one point there may be several. */
+  readonly apart: number;
+  /** No pressing in which equal units are pressed alike, and the maker's own choices kept, leaves fewer pairs. */
+  readonly apartAtLeast: number;
+  /** Whether that is reached, and nothing that leaves as few has less against it. */
+  readonly proved: boolean;
+  /** Layers of cloth where the thickest join is thickest. */
+  readonly layers: number;
+}
+
 /** One instruction in sewing order. */
 export interface Step {
   readonly number: number;
@@ -42,6 +67,10 @@ export interface Step {
   readonly joins: readonly Join[];
   /** One for each join; a finish lies as its beginning does. */
   readonly pressed: readonly Pressed[];
+  /** Where seams meet along its joins, join after join. */
+  readonly points: readonly SeamPoint[];
+  /** Layers of cloth where its thickest join is thickest; 1 where nothing is sewn. */
+  readonly layers: number;
   /** Finished size of the result in the block's unit, as described (before any turn). */
   readonly finished: { readonly width: Rational; readonly height: Rational };
   readonly unfinished: { readonly width: Rational; readonly height: Rational };

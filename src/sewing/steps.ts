@@ -1,13 +1,16 @@
 import { box } from '../geometry/convex.ts';
 import type { Assembly, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
+import type { PressedSeam } from '../block/block.ts';
 import { add, compare, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
 import type { CutList } from '../cutting/cutting.ts';
 import { layoutOf } from './layout.ts';
 import type { Vocabulary } from './naming.ts';
-import { nestingPlan } from './nesting.ts';
-import { pressingWish, pressingWords, type Darkness } from './pressing.ts';
-import type { Step } from './step.ts';
+import { forcedSeams } from './pressing/forced.ts';
+import { pressingPlan, type PressingPlan } from './pressing/plan.ts';
+import type { Darkness } from './pressing/trouble.ts';
+import { pressingWords } from './pressing/words.ts';
+import type { Pressing, SeamPoint, Step } from './step.ts';
 import { howTo, instruction, type Unworded } from './wording.ts';
 
 /** What turns a piecing and its cutting list into instructions; lengths in the block's unit. */
@@ -19,13 +22,26 @@ export interface SewingRules {
   readonly blocks: number;
   readonly words: Omit<Vocabulary, 'cut'>;
   readonly darkness: Darkness;
+  /** How the maker wants single seams pressed, in lattice steps; of two that contradict each other the later holds. */
+  readonly pressed?: readonly PressedSeam[];
 }
+
+/** The instructions, and how good their pressing is. */
+export interface SewingPlan {
+  readonly steps: readonly Step[];
+  readonly pressing: Pressing;
+  /** Indices of the maker's pressings that lie on no seam. */
+  readonly unpressed: readonly number[];
+}
+
+/** @returns the instructions alone, see `sewingPlan` */
+export const stepsOf = (piecing: Piecing, list: CutList, rules: SewingRules): readonly Step[] => sewingPlan(piecing, list, rules).steps;
 
 /**
  * @returns the instructions in sewing order: units from the smallest, each once with how many to make, then the block.
  * A unit's step comes after the steps of everything it is made from.
  */
-export function stepsOf(piecing: Piecing, list: CutList, rules: SewingRules): readonly Step[] {
+export function sewingPlan(piecing: Piecing, list: CutList, rules: SewingRules): SewingPlan {
   const places = new Map<Assembly, { unit: Unit; turn: 0 | 1 | 2 | 3 }>();
   for (const unit of piecing.units) {
     for (const { assembly, turn } of unit.places) places.set(assembly, { unit, turn });
@@ -53,12 +69,29 @@ export function stepsOf(piecing: Piecing, list: CutList, rules: SewingRules): re
     };
   };
   const all = [...piecing.units.map((unit) => laid(unit.places[0]!.assembly, unit)), laid(piecing.root, null)];
-  const { pressed, crossings } = nestingPlan(all, (step, join, ends) => pressingWish(all[step]!, join, ends, rules.darkness));
-  return all.map((made, i): Step => {
-    const how = howTo(made, words, crossings[i]!);
-    const press = pressingWords(made, pressed[i]!, words);
-    return { number: i + 1, ...made, pressed: pressed[i]!, how, text: instruction(how, made, words), press };
+  const forced = forcedSeams(all, [...piecing.units.map(({ places: each }) => each), [{ assembly: piecing.root, turn: 0 }]], rules.pressed ?? []);
+  const plan = pressingPlan(all, rules.darkness, forced.of);
+  const steps = all.map((made, i): Step => {
+    const [pressed, points, layers] = [plan.pressed[i]!, plan.points[i]!, plan.layers[i]!];
+    const how = howTo(made, words, points);
+    return { number: i + 1, ...made, pressed, points, layers, how, text: instruction(how, made, words), press: pressingWords(made, pressed, words) };
   });
+  return { steps, pressing: pressingOf(steps, plan, rules.blocks), unpressed: forced.unplaced };
+}
+
+/** @returns the figures of one block */
+function pressingOf(steps: readonly Step[], { apart, apartAtLeast, proved }: PressingPlan, blocks: number): Pressing {
+  const many = (...lie: readonly SeamPoint['lie'][]): number =>
+    steps.reduce((sum, { points, count }) => sum + (points.filter((point) => lie.includes(point.lie)).length * count) / blocks, 0);
+  return {
+    points: many('opposite ways', 'the same way', 'open'),
+    sameWay: many('the same way'),
+    open: many('open'),
+    apart: apart / blocks,
+    apartAtLeast: apartAtLeast / blocks,
+    proved,
+    layers: Math.max(...steps.map(({ layers }) => layers)),
+  };
 }
 
 /** @returns the finished size of an assembly in the unit of the step's length */

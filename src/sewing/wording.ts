@@ -1,10 +1,10 @@
 import { printLength } from '../measure/lengths.ts';
-import type { Crossings } from './nesting.ts';
 import { isInRounds, ringWords, roundWords, rowWords } from './join-words.ts';
+import { matching } from './pressing/point-words.ts';
 import { partName, type Vocabulary } from './naming.ts';
 import { sentence } from './sentences.ts';
 import { stripWords } from './strip-words.ts';
-import type { Step } from './step.ts';
+import type { SeamPoint, Step } from './step.ts';
 import {
   cornerWords,
   freeWords,
@@ -16,14 +16,21 @@ import {
 } from './unit-words.ts';
 
 /** A step before it is put into words. */
-export type Unworded = Omit<Step, 'number' | 'how' | 'text' | 'press' | 'pressed'>;
+export type Unworded = Omit<Step, 'number' | 'how' | 'text' | 'press' | 'pressed' | 'points' | 'layers'>;
+
+/** What the recipe of an hourglass says of the seams that cross in its middle. */
+const NESTED = 'seams nested';
 
 /**
- * @param crossings the places along the step's seams where seams of both things it joins meet
+ * @param points the places along the step's seams where seams of both things it joins meet
  * @returns what to lay on what, and how to sew it
  */
-export function howTo(step: Unworded, words: Vocabulary, crossings: Crossings): string {
-  return `${stripWords(step, words)}${recipe(step, words)}${matching(crossings)}`;
+export function howTo(step: Unworded, words: Vocabulary, points: readonly SeamPoint[]): string {
+  const how = recipe(step, words);
+  const more = matching(points, step.joins);
+  const saysSo = how.includes(NESTED);
+  const all = points.every(({ lie }) => lie === 'opposite ways');
+  return `${stripWords(step, words)}${saysSo && !all ? how.replace(NESTED, 'seams matched') : how}${saysSo && all ? '' : more}`;
 }
 
 /** @returns the how-to, then what the result measures (unfinished) and how many to make, as sentences of their own */
@@ -57,12 +64,4 @@ function recipe(step: Unworded, words: Vocabulary): string {
     default:
       return isInRounds(step) ? roundWords(step, words) : rowWords(step, words);
   }
-}
-
-/** What to do where seams meet across the seam that is sewn. */
-function matching({ met, nested }: Crossings): string {
-  if (met === 0) return '';
-  if (nested === met) return ' Nest the seams where they meet.';
-  const where = met === 1 ? 'there' : nested === 0 ? 'there' : `at ${met - nested} of the ${met} places`;
-  return ` Match the seams where they meet; ${where} they lie the same way, so pin them.`;
 }

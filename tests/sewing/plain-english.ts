@@ -68,11 +68,11 @@ export function countsOff({ steps }: Sewn): readonly string[] {
   );
 }
 
-/** Pressing: one way for each join, open only where the trade presses open. */
+/** Pressing: one way for each join, open only where the trade presses open: hourglasses, and where many pieces come together. */
 export function pressingOff({ steps }: Sewn): readonly string[] {
   return steps.flatMap(({ number, joins, pressed, kind }) => [
     ...(pressed.length === joins.length ? [] : [`step ${number} presses ${pressed.length} of ${joins.length} joins`]),
-    ...(pressed.includes('open') && kind !== 'quarter-square triangle' ? [`step ${number}, a ${kind}, is pressed open`] : []),
+    ...(pressed.includes('open') && !['quarter-square triangle', 'joined unit', 'block', 'free unit'].includes(kind) ? [`step ${number}, a ${kind}, is pressed open`] : []),
   ]);
 }
 

@@ -4,35 +4,54 @@ import { waysToSew } from '../../src/geometry/piecing/ways.ts';
 import { rational } from '../../src/measure/rational.ts';
 import type { Step } from '../../src/sewing/step.ts';
 import { drawings, EVERYTHING, tiled, tries } from '../geometry/drawings.ts';
-import { crossingsIn, seamsInBlock } from './seams-in-block.ts';
+import { crossingsIn, seamsInBlock, type Crossing, type LaidSeam } from './seams-in-block.ts';
 import { everyWayCut, FILES, lastStep, patternOf, sewnBy, stepOf } from './told.ts';
 
-/** @returns what a step says of the seams that meet along its own, and how many of them lie the same way */
-function told({ how }: Step): { readonly meet: boolean; readonly apart: readonly [number, number] | 'all' | 'none' } {
-  if (how.endsWith(' Nest the seams where they meet.')) return { meet: true, apart: 'none' };
-  if (how.endsWith(' Match the seams where they meet; there they lie the same way, so pin them.')) return { meet: true, apart: 'all' };
-  const some = / Match the seams where they meet; at (\d+) of the (\d+) places they lie the same way, so pin them\.$/.exec(how);
-  return some ? { meet: true, apart: [Number(some[1]), Number(some[2])] } : { meet: false, apart: 'none' };
+type Lie = Crossing['lie'];
+const LIES: readonly Lie[] = ['opposite ways', 'the same way', 'open'];
+
+/** @returns the points where seams meet in one copy of what a step makes, each with how its seams lie, as found in the finished block */
+function pointsFound(crossings: readonly Crossing[], step: Step): readonly Lie[] {
+  const here = crossings.filter(({ across }) => across.step === step.number);
+  // Every copy of a unit is the same; the first one speaks for all.
+  const first = here.filter(({ across }) => across.place === here[0]!.across.place);
+  const points = new Map<string, Lie[]>();
+  for (const { across, at, lie } of first) points.set(`${across.join} ${at}`, [...(points.get(`${across.join} ${at}`) ?? []), lie]);
+  return [...points.values()].map((lies) => (['the same way', 'opposite ways', 'open'] as const).find((lie) => lies.includes(lie))!);
 }
 
-/** @returns the steps whose words about nesting are not what is found in the block */
+const manyOf = (lies: readonly Lie[]): readonly number[] => LIES.map((each) => lies.filter((lie) => lie === each).length);
+
+/** @returns how many points a step's sentences tell of, by how they lie; null where they tell of none */
+function told({ how }: Step): { readonly apart: number | 'all'; readonly open: number | 'all'; readonly of: number | null } | null {
+  if (/seams nested/.test(how)) return { apart: 0, open: 0, of: null };
+  const said = / (?:Nest|Match) the seams where they meet(?:; (.*), so pin (?:there|them))?\.$/.exec(how);
+  if (!said) return null;
+  const rest = said[1] ?? '';
+  const many = (what: string): number | 'all' => {
+    if (rest.includes(`there they ${what}`)) return 'all';
+    const some = new RegExp(`at (\\d+) of the \\d+ places \\([^()]*\\) two ${what}`).exec(rest);
+    return some ? Number(some[1]) : 0;
+  };
+  const of = / of the (\d+) places/.exec(rest);
+  return { apart: many('lie the same way'), open: many('do not nest, for one lies open'), of: of ? Number(of[1]) : null };
+}
+
+/** @returns the steps whose points, or whose words about them, are not what is found in the block */
 function untrueOf(steps: readonly Step[]): readonly string[] {
   const crossings = crossingsIn(seamsInBlock(steps));
   return steps.flatMap((step) => {
-    const here = crossings.filter((crossing) => crossing.step === step.number);
-    // Every copy of a unit is the same; the first one speaks for all.
-    const first = here.filter(({ place }) => place === here[0]!.place);
-    const apart = first.filter(({ nested }) => !nested).length;
-    const found = first.length === 0 ? 'nothing' : `${apart} of ${first.length}`;
-    const { meet, apart: said } = told(step);
-    const words = !meet
-      ? 'nothing'
-      : said === 'none'
-        ? `0 of ${first.length}`
-        : said === 'all'
-          ? `${first.length} of ${first.length}`
-          : said.join(' of ');
-    return words === found ? [] : [`step ${step.number} tells of ${words}, but ${found} do not nest: ${step.how}`];
+    const found = manyOf(pointsFound(crossings, step));
+    const listed = manyOf(step.points.map(({ lie }) => lie));
+    const all = found.reduce((a, b) => a + b);
+    const said = told(step);
+    const number = (many: number | 'all'): number => (many === 'all' ? all : many);
+    const says = said && [all - number(said.apart) - number(said.open), number(said.apart), number(said.open)];
+    const wrong = says === null ? all > 0 : all === 0 || says.join() !== found.join() || (said!.of !== null && said!.of !== all);
+    return [
+      ...(listed.join() === found.join() ? [] : [`step ${step.number} lists ${listed.join()}, but ${found.join()} are there`]),
+      ...(wrong ? [`step ${step.number} tells of ${says?.join() ?? 'nothing'}, but ${found.join()} are there: ${step.how}`] : []),
+    ];
   });
 }
 
@@ -63,10 +82,11 @@ describe('seams that meet', () => {
     'tests/gallery/nine-patch-9',
     'tests/gallery/checkerboard-8',
     'tests/gallery/churn-dash-12',
-  ])('all nest in %s (rows pressed to alternate sides: common practice)', (file) => {
-    const crossings = crossingsIn(seamsInBlock(patternOf(file).steps));
+  ])('of rows and columns all nest in %s (rows pressed to alternate sides: common practice)', (file) => {
+    const straight = ({ from, to }: LaidSeam): boolean => from[0] * to[2] === to[0] * from[2] || from[1] * to[2] === to[1] * from[2];
+    const crossings = crossingsIn(seamsInBlock(patternOf(file).steps)).filter(({ one, other }) => straight(one) && straight(other));
     expect(crossings.length).toBeGreaterThan(0);
-    expect(crossings.filter(({ nested }) => !nested)).toEqual([]);
+    expect(crossings.filter(({ lie }) => lie === 'the same way')).toEqual([]);
   });
 
   it('of equal rows under one another cannot nest, since equal units are pressed alike, and the step says so', () => {
@@ -226,7 +246,7 @@ describe('the words for pressing', () => {
         expect(wanted, step.press).toEqual(sides(step));
         continue;
       }
-      expect(step.press).toMatch(/^Press (every seam outward|toward|away from)/);
+      expect(step.press).toMatch(/^Press (every seam outward|toward|away from|the seams? open\.$)/);
     }
     expect(Math.min(counted.one, counted.each)).toBeGreaterThan(3);
   });

@@ -88,6 +88,8 @@ export function steps(...told: Told[]): Step[] {
     unfinished: size(...step.unfinished),
     trimmed: step.trimmed ?? false,
     pressed: [],
+    points: [],
+    layers: 1,
     how: '',
     text: '',
     press: '',

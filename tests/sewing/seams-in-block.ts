@@ -1,45 +1,41 @@
 import type { Point } from '../../src/geometry/point.ts';
-import type { Pressed, Step, StepPart } from '../../src/sewing/step.ts';
+import type { Step, StepPart } from '../../src/sewing/step.ts';
 
 /*
  * Every seam of a block where it lies in the finished block, with the way its allowances are pressed: told from the steps alone by
  * carrying each unit to its place, without the seam-by-seam book-keeping of src/sewing.
  */
 
-/** A coordinate as n/d. */
-type Q = readonly [number, number];
-const same = ([a, b]: Q, [c, d]: Q): boolean => a * d === c * b;
-const before = ([a, b]: Q, [c, d]: Q): boolean => a * d < c * b;
+/** Exact: x over d, y over d. */
+export type Place = readonly [x: bigint, y: bigint, d: bigint];
 
-/** A seam along x = at or y = at. */
 export interface LaidSeam {
-  readonly upright: boolean;
-  readonly at: Q;
-  readonly from: Q;
-  readonly to: Q;
-  /** 1: to the right or down; −1: to the left or up; 0: open. */
-  readonly lies: -1 | 0 | 1;
-  /** Number of the step that sews it, and which of the unit's places. */
+  readonly from: Place;
+  readonly to: Place;
+  /** A corner of what the allowances lie under; null where the seam is open. */
+  readonly toward: Place | null;
+  /** Number of the step that sews it, its join (of two goes the first), and which of the unit's places. */
   readonly step: number;
+  readonly join: number;
   readonly place: string;
 }
 
-type Carry = (p: readonly [number, number, number]) => readonly [number, number, number];
+type Carry = (p: Place) => Place;
 
-/** @returns the level and upright seams of the block */
-export function seamsInBlock(steps: readonly Step[]): readonly LaidSeam[] {
+/** @returns the seams of the block */
+export function seamsInBlock(steps: readonly Pick<Step, 'makes' | 'number' | 'parts' | 'joins' | 'pressed'>[]): readonly LaidSeam[] {
   const made = new Map(steps.map((step) => [step.makes, step]));
   const found: LaidSeam[] = [];
-  const visit = (step: Step, carry: Carry, place: string): void => {
+  const visit = (step: (typeof steps)[number], carry: Carry, place: string): void => {
     step.joins.forEach((join, j) => {
       if (join.sew === 'part-way') return;
-      const begun = join.sew === 'finish' ? step.joins[join.first - step.parts.length]! : join;
-      const [from, to] = [carried(begun.from, carry), carried(join.to, carry)];
-      const toward = step.pressed[j]!;
-      const thing = partsOf(step, toward === 'first' ? begun.first : begun.second);
-      const into = thing.flatMap(({ outline }) => outline.map((p) => carried(p, carry)));
-      const seam = laid(from, to, toward, into);
-      if (seam) found.push({ ...seam, step: step.number, place });
+      const first = join.sew === 'finish' ? join.first - step.parts.length : j;
+      const begun = step.joins[first]!;
+      const way = step.pressed[first]!;
+      const [from, to] = [carry(exact(begun.from)), carry(exact(join.to))];
+      const corners = way === 'open' ? [] : partsOf(step, way === 'first' ? begun.first : begun.second).flatMap(({ outline }) => outline);
+      const off = corners.map((p) => carry(exact(p))).find((p) => cross(from, to, p) !== 0n);
+      found.push({ from, to, toward: off ?? null, step: step.number, join: first, place });
     });
     step.parts.forEach((part, i) => {
       if (!('unit' in part.from)) return;
@@ -51,85 +47,129 @@ export function seamsInBlock(steps: readonly Step[]): readonly LaidSeam[] {
   return found;
 }
 
-const carried = ({ x, y, w }: Point, carry: Carry): readonly [Q, Q] => {
-  const [u, v, d] = carry([x, y, w]);
-  return [
-    [u, d],
-    [v, d],
-  ];
-};
+const exact = ({ x, y, w }: Point): Place => [BigInt(x), BigInt(y), BigInt(w)];
+
+const extent = (points: readonly Point[], of: (p: Point) => number, which: 'min' | 'max'): bigint =>
+  BigInt(Math[which](...points.map((p) => of(p) / p.w)));
 
 /** Quarter turns clockwise within the unit's rectangle, then to where the part lies. */
-function intoPart(
-  [x, y, w]: readonly [number, number, number],
-  { turn, outline }: StepPart,
-  unit: Step,
-): readonly [number, number, number] {
+function intoPart([x, y, d]: Place, { turn, outline }: StepPart, unit: Pick<Step, 'parts'>): Place {
   const all = unit.parts.flatMap((part) => part.outline);
-  const [width, height] = [Math.max(...all.map((p) => p.x / p.w)), Math.max(...all.map((p) => p.y / p.w))];
-  const [left, top] = [Math.min(...outline.map((p) => p.x / p.w)), Math.min(...outline.map((p) => p.y / p.w))];
-  const [u, v] = (
-    [
-      [x, y],
-      [height * w - y, x],
-      [width * w - x, height * w - y],
-      [y, width * w - x],
-    ] as const
-  )[turn];
-  return [u + left * w, v + top * w, w];
+  const [width, height] = [extent(all, (p) => p.x, 'max') * d, extent(all, (p) => p.y, 'max') * d];
+  const [left, top] = [extent(outline, (p) => p.x, 'min') * d, extent(outline, (p) => p.y, 'min') * d];
+  const turns = [
+    [x, y],
+    [height - y, x],
+    [width - x, height - y],
+    [y, width - x],
+  ] as const;
+  const [u, v] = turns[turn];
+  return [u + left, v + top, d];
 }
 
-/** The parts a thing is made of, but the loose arm of a ring that lies on both sides. */
-function partsOf({ parts, joins }: Step, thing: number): readonly StepPart[] {
+/** The parts a thing is made of. */
+function partsOf(step: Pick<Step, 'parts' | 'joins'>, thing: number): readonly StepPart[] {
+  const { parts, joins } = step;
   if (thing < parts.length) return [parts[thing]!];
   const { first, second } = joins[thing - parts.length]!;
-  return [...partsOf({ parts, joins } as Step, first), ...partsOf({ parts, joins } as Step, second)];
+  return [...partsOf(step, first), ...partsOf(step, second)];
 }
 
-function laid(
-  [x1, y1]: readonly [Q, Q],
-  [x2, y2]: readonly [Q, Q],
-  toward: Pressed,
-  into: readonly (readonly [Q, Q])[],
-): Omit<LaidSeam, 'step' | 'place'> | null {
-  const upright = same(x1, x2);
-  if (!upright && !same(y1, y2)) return null;
-  const [at, a, b] = upright ? [x1, y1, y2] : [y1, x1, x2];
-  const off = into.map(([x, y]) => (upright ? x : y)).filter((value) => !same(value, at));
-  const lies = toward === 'open' ? 0 : off.every((value) => before(at, value)) ? 1 : -1;
-  return { upright, at, from: before(a, b) ? a : b, to: before(a, b) ? b : a, lies };
+type Vector = readonly [bigint, bigint];
+const vector = ([x, y, d]: Place, [u, v, e]: Place): Vector => [u * d - x * e, v * d - y * e];
+const times = ([a, b]: Vector, [c, d]: Vector): bigint => a * d - b * c;
+const dot = ([a, b]: Vector, [c, d]: Vector): bigint => a * c + b * d;
+const sign = (n: bigint): number => (n > 0n ? 1 : n < 0n ? -1 : 0);
+
+/** Positive where r lies to the right of p → q (y down). */
+export const cross = (p: Place, q: Place, r: Place): bigint => times(vector(p, q), vector(p, r));
+
+/** @returns whether a point lies on a seam; between its ends only, unless these count */
+export function isOn({ from, to }: LaidSeam, p: Place, ends: 'with its ends' | 'between'): boolean {
+  if (cross(from, to, p) !== 0n) return false;
+  const [a, b] = [dot(vector(from, to), vector(from, p)), dot(vector(to, from), vector(to, p))];
+  return ends === 'between' ? a > 0n && b > 0n : a >= 0n && b >= 0n;
 }
 
-export interface Crossing {
-  readonly step: number;
-  readonly place: string;
-  readonly nested: boolean;
-}
-
-/** @returns where two seams that end on opposite sides of a third one meet, by the step that sews the third */
-export function crossingsIn(seams: readonly LaidSeam[]): readonly Crossing[] {
-  const found: Crossing[] = [];
-  const key = (upright: boolean, [n, d]: Q, [m, e]: Q): string => {
-    const [x, y] = upright ? [n / d, m / e] : [m / e, n / d];
-    return `${upright} ${x} ${y}`;
+/** @returns whether a point may lie on a seam, roughly and soon */
+function near({ from, to }: LaidSeam): (p: Place) => boolean {
+  const rough = ([x, y, d]: Place): readonly [number, number] => [Number(x) / Number(d), Number(y) / Number(d)];
+  const [[x, y], [u, v]] = [rough(from), rough(to)];
+  const [left, right, top, bottom] = [Math.min(x, u) - 0.1, Math.max(x, u) + 0.1, Math.min(y, v) - 0.1, Math.max(y, v) + 0.1];
+  return (p) => {
+    const [a, b] = rough(p);
+    return a >= left && a <= right && b >= top && b <= bottom;
   };
-  const ending = new Map<string, LaidSeam[]>();
-  const add = (name: string, seam: LaidSeam): void => void ending.set(name, [...(ending.get(name) ?? []), seam]);
-  for (const seam of seams) {
-    add(`ends ${key(seam.upright, seam.at, seam.to)}`, seam);
-    add(`begins ${key(seam.upright, seam.at, seam.from)}`, seam);
-  }
-  for (const across of seams) {
-    for (const [name, ends] of ending) {
-      if (!name.startsWith(`ends ${!across.upright} `)) continue;
-      const begins = ending.get(name.replace('ends', 'begins')) ?? [];
-      for (const one of ends) {
-        for (const other of begins) {
-          const on = same(one.to, across.at) && before(across.from, one.at) && before(one.at, across.to);
-          if (on) found.push({ step: across.step, place: across.place, nested: one.lies * other.lies === -1 });
-        }
-      }
-    }
-  }
-  return found;
+}
+
+export interface SeamEnd {
+  readonly seam: LaidSeam;
+  readonly at: Place;
+  /** From the end into the seam. */
+  readonly way: Vector;
+}
+
+export const endsOfAll = (seams: readonly LaidSeam[]): readonly SeamEnd[] =>
+  seams.flatMap((seam) => [
+    { seam, at: seam.from, way: vector(seam.from, seam.to) },
+    { seam, at: seam.to, way: vector(seam.to, seam.from) },
+  ]);
+
+/** Two seams that end at one point of a third, on its two sides. */
+export interface Crossing {
+  readonly across: LaidSeam;
+  readonly one: LaidSeam;
+  readonly other: LaidSeam;
+  readonly at: string;
+  readonly lie: 'opposite ways' | 'the same way' | 'open';
+}
+
+/** @returns a name that places share exactly when they are the same */
+export function placeName([x, y, d]: Place): string {
+  const gcd = (a: bigint, b: bigint): bigint => (b === 0n ? (a < 0n ? -a : a) : gcd(b, a % b));
+  const least = (n: bigint): string => `${n / gcd(n, d)}/${d / gcd(n, d)}`;
+  return `${least(x)} ${least(y)}`;
+}
+
+/** @returns every seam with the ends that lie on it, by their side of it: to the left of the way from → to, and to the right */
+export function endsAlong(seams: readonly LaidSeam[], which: 'with its ends' | 'between'): readonly (readonly [LaidSeam, readonly SeamEnd[], readonly SeamEnd[]])[] {
+  const byPlace = new Map<string, SeamEnd[]>();
+  for (const end of endsOfAll(seams)) byPlace.set(placeName(end.at), [...(byPlace.get(placeName(end.at)) ?? []), end]);
+  return seams.map((across) => {
+    const along = vector(across.from, across.to);
+    const isNear = near(across);
+    const here = [...byPlace.values()].flatMap((ends) => (isNear(ends[0]!.at) && isOn(across, ends[0]!.at, which) ? ends : []));
+    const on = (side: number): SeamEnd[] => here.filter(({ way }) => sign(times(along, way)) === side);
+    return [across, on(-1), on(1)] as const;
+  });
+}
+
+/**
+ * @returns where two seams meet across a third, of which one is the other's mirror image in it, or goes straight on into it. Which way
+ * an end lies along the third: the way in which its allowance leans, told by the angle between the two.
+ */
+export function crossingsIn(seams: readonly LaidSeam[]): readonly Crossing[] {
+  return endsAlong(seams, 'between').flatMap(([across, left, right]) => {
+    const along = vector(across.from, across.to);
+    const leans = ({ seam, at, way }: SeamEnd): number => {
+      if (!seam.toward) return 0;
+      // Square to the seam, toward its allowance.
+      const right: Vector = [-way[1], way[0]];
+      const out: Vector = times(way, vector(at, seam.toward)) > 0n ? right : [-right[0], -right[1]];
+      return sign(dot(out, along));
+    };
+    return left.flatMap((one) =>
+      right.flatMap((other): Crossing[] => {
+        if (placeName(one.at) !== placeName(other.at)) return [];
+        // Lengths compared by squares: a mirror image makes the same angle with the third.
+        const square = (v: Vector): bigint => dot(v, v);
+        const [a, b] = [dot(one.way, along), dot(other.way, along)];
+        const mirrored = sign(a) === sign(b) && a * a * square(other.way) === b * b * square(one.way);
+        if (!mirrored && times(one.way, other.way) !== 0n) return [];
+        const [x, y] = [leans(one), leans(other)];
+        const lie = x * y === 0 ? 'open' : x * y < 0 ? 'opposite ways' : 'the same way';
+        return [{ across, one: one.seam, other: other.seam, at: placeName(one.at), lie }];
+      }),
+    );
+  });
 }

@@ -12,8 +12,8 @@ import { rational, type Rational } from '../../src/measure/rational.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { prove } from '../../src/sewing/proof.ts';
-import type { Proof, Step } from '../../src/sewing/step.ts';
-import { stepsOf } from '../../src/sewing/steps.ts';
+import type { Pressing, Proof, Step } from '../../src/sewing/step.ts';
+import { sewingPlan } from '../../src/sewing/steps.ts';
 import { must } from '../block/drawn.ts';
 
 /** Patterns of block files and of small blocks drawn for a test, and what their steps say. */
@@ -103,11 +103,12 @@ export const lastStep = ({ steps }: Pattern): Step => steps.at(-1)!;
 export interface Sewn {
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];
+  readonly pressing: Pressing;
   readonly proof: Proof;
 }
 
 /** Fabrics are as dark as their names come late in the alphabet. */
-const darkness = (fabric: string): number => fabric.charCodeAt(0);
+export const darkness = (fabric: string): number => fabric.charCodeAt(0);
 
 /** @returns one way to sew a drawing, cut and told by these methods; fabrics are called by their ids unless told otherwise */
 export function sewnBy(
@@ -120,8 +121,8 @@ export function sewnBy(
   const rules = { step, seam: rational(1, 4), ruler: rational(1, 8), trim, blocks };
   const fabrics = [...new Set(piecing.pieces.map(({ fabric }) => fabric))];
   const list = cutList(piecing, { ...rules, methods, fabrics });
-  const steps = stepsOf(piecing, list, { ...rules, words: { unit: 'in', seam: rules.seam, fabricName }, darkness });
-  return { cuts: list.cuts, steps, proof: prove({ drawing, ...rules, cuts: list.cuts, steps }) };
+  const { steps, pressing } = sewingPlan(piecing, list, { ...rules, words: { unit: 'in', seam: rules.seam, fabricName }, darkness });
+  return { cuts: list.cuts, steps, pressing, proof: prove({ drawing, ...rules, cuts: list.cuts, steps }) };
 }
 
 /** @returns the drawing of a block file and the standard way to sew it */

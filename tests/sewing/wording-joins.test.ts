@@ -66,7 +66,7 @@ describe('rounds', () => {
     const cabin = { finished: '5 by 5', grid: [5, 5], ground: 'oat' } as const;
     expect(lastStep(patternDrawn({ ...cabin, patches: logs })).how).toBe(
       'Begin with Ink 1 1/2 in. square as the centre and go round it clockwise. Sew each strip along the whole side of what is there, ' +
-        'and press it outward before the next. Round 1: Rust 1 1/2 in. square to the top, ' +
+        'and press it before the next. Round 1: Rust 1 1/2 in. square to the top, ' +
         'Sage 1 1/2 by 2 1/2 in. rectangle to the right, ' +
         'Rust 1 1/2 by 2 1/2 in. rectangle to the bottom, Sand 1 1/2 by 3 1/2 in. rectangle to the left. Round 2: ' +
         'Teal 1 1/2 by 3 1/2 in. rectangle to the top, Oat 1 1/2 by 4 1/2 in. rectangle to the right, ' +
