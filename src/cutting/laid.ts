@@ -1,5 +1,5 @@
-import { rational, type Rational } from '../measure/rational.ts';
-import type { Cut } from './cut.ts';
+import { rational, ZERO, type Rational } from '../measure/rational.ts';
+import type { Cut, NestedTriangles } from './cut.ts';
 import type { ClothSource, LaidCloth, LaidColumn, LaidStrip } from './layout.ts';
 
 /*
@@ -28,6 +28,8 @@ export interface LaidTiles extends Tiles {
    * column, and then the others from the bottom left to the top right; null where that changes from strip to strip.
    */
   readonly falling: number | null;
+  /** How triangles lie head to tail along each of these, on strips cut so: see `from-strips.ts`; else null. */
+  readonly nested: { readonly form: NestedTriangles['form']; readonly triangles: number; readonly measure: number } | null;
 }
 
 /** A strip, its tiles counted from its own upper left corner. */
@@ -51,7 +53,7 @@ export interface ClothTiles {
   /** How long one step is, in the block's unit. */
   readonly step: Rational;
   readonly width: number;
-  /** Of cloth bought by the length as much as the strips take. */
+  /** Of cloth bought by the length as much as the strips take, and what is bought beyond. */
   readonly height: number;
   readonly strips: readonly StripTiles[];
   /** What is left of the cloth below the last strip; null where nothing is. */
@@ -73,12 +75,13 @@ type Hands = Map<string, number>;
 /**
  * @param cloths the cloths of one fabric, in the order of the layout
  * @param cuts the lines of the cutting list
+ * @param beyond of cloth bought by the length, how much more of it is bought than the strips take
  * @returns where on each cloth everything lies; pieces and leftovers cover every cloth exactly
  */
-export function clothTiles(cloths: readonly LaidCloth[], cuts: readonly Cut[]): readonly ClothTiles[] {
+export function clothTiles(cloths: readonly LaidCloth[], cuts: readonly Cut[], beyond = ZERO): readonly ClothTiles[] {
   const lines = new Map(cuts.map((cut) => [cut.id, cut]));
   const hands: Hands = new Map(cuts.flatMap(({ id, diagonals }) => (diagonals ? [[id, diagonals.falling]] : [])));
-  return cloths.map((cloth) => tilesOf(cloth, lines, hands));
+  return cloths.map((cloth) => tilesOf(cloth, beyond, lines, hands));
 }
 
 /** @returns what is left of all cloths together, equal ones counted, the largest first */
@@ -99,8 +102,8 @@ export function leftovers(cloths: readonly ClothTiles[]): readonly Leftover[] {
   return [...found.values()].sort((a, b) => area(b) - area(a));
 }
 
-function tilesOf({ source, strips, times }: LaidCloth, lines: ReadonlyMap<string, Cut>, hands: Hands): ClothTiles {
-  const perUnit = denominatorOf(source, strips);
+function tilesOf({ source, strips, times }: LaidCloth, beyond: Rational, lines: ReadonlyMap<string, Cut>, hands: Hands): ClothTiles {
+  const perUnit = denominatorOf([source.width, source.length ?? beyond, ...sizesIn(strips, lines)]);
   const steps = ({ n, d }: Rational): number => n * (perUnit / d);
   const width = steps(source.width);
   const laid: StripTiles[] = [];
@@ -109,26 +112,31 @@ function tilesOf({ source, strips, times }: LaidCloth, lines: ReadonlyMap<string
     laid.push({ number: laid.length + 1, top, ...stripTiles(strip, width, steps, lines, hands, times * strip.times) });
     top += steps(strip.length) * strip.times;
   }
-  const height = source.length === null ? top : steps(source.length);
+  const height = source.length === null ? top + steps(beyond) : steps(source.length);
   const end = height === top ? null : { left: 0, top, width, height: height - top, across: 1, down: 1 };
   return { source, step: rational(1, perUnit), width, height, strips: laid, end, times };
 }
 
-/** The smallest number of equal steps to a unit of length by which every size on the cloth is whole. */
-function denominatorOf(source: ClothSource, strips: readonly LaidStrip[]): number {
-  let common = 1;
-  const hold = ({ d }: Rational): void => {
-    common *= d / divisorOf(common, d);
-  };
-  hold(source.width);
-  if (source.length) hold(source.length);
+/** Every length that strips are cut by. */
+function* sizesIn(strips: readonly LaidStrip[], lines: ReadonlyMap<string, Cut>): Generator<Rational> {
   for (const { length, columns } of strips) {
-    hold(length);
+    yield length;
     for (const column of columns) {
-      hold(column.width);
-      for (const piece of column.pieces) [piece.width, piece.length].forEach(hold);
+      yield column.width;
+      for (const { cut, width, length: along } of column.pieces) {
+        yield width;
+        yield along;
+        const nested = lines.get(cut)?.nested;
+        if (nested) yield nested.measure;
+      }
     }
   }
+}
+
+/** The smallest number of equal steps to a unit of length by which every length is whole. */
+function denominatorOf(lengths: Iterable<Rational>): number {
+  let common = 1;
+  for (const { d } of lengths) common *= d / divisorOf(common, d);
   if (!Number.isSafeInteger(common)) throw new RangeError('sizes on one cloth that have no common step');
   return common;
 }
@@ -162,7 +170,9 @@ function stripTiles(
       const spans = size.width === width ? [{ at: x, across: column.times }] : columnsFrom(x, width, column);
       for (const span of spans) {
         const tile: Tiles = { left: span.at, top: y, ...size, across: span.across, down: count };
-        pieces.push({ ...tile, cut, ...diagonals(lines.get(cut), tile, hands, repeats) });
+        const line = lines.get(cut);
+        const nested = line?.nested ? { ...line.nested, measure: steps(line.nested.measure) } : null;
+        pieces.push({ ...tile, cut, nested, ...diagonals(line, tile, hands, repeats) });
         const trimmed = width - size.width;
         if (trimmed > 0) left.push({ left: span.at + size.width, top: y, width: trimmed, height: size.height * count, across: 1, down: 1 });
       }

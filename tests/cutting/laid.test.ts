@@ -1,62 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Cut } from '../../src/cutting/cut.ts';
 import { clothTiles, leftovers, type ClothTiles, type Tiles } from '../../src/cutting/laid.ts';
-import type { ClothSource, LaidCloth, LaidColumn, LaidPieces, LaidStrip } from '../../src/cutting/layout.ts';
+import type { LaidStrip } from '../../src/cutting/layout.ts';
 import { formatLength } from '../../src/measure/lengths.ts';
 import { add, multiply, rational, ZERO, type Rational } from '../../src/measure/rational.ts';
+import { anyCloth, bolt, cloth, column, fatQuarter, line, pieces, strip } from './any-cloth.ts';
 
 const laws = { seed: 20261125, numRuns: 300 };
-
-const eighths = (n: number): Rational => rational(n, 8);
-
-const line = (id: string, some: Partial<Cut> = {}): Cut => ({
-  id, fabric: 'oat', quantity: 1, shape: 'rectangle', width: rational(2), height: rational(3), exact: null, subcut: 'none', uses: [], spare: 0,
-  template: null, pieces: [], ...some,
-});
-
-const bolt = (width: number): ClothSource => ({ form: 'by length', width: rational(width), length: null, count: null });
-const fatQuarter: ClothSource = { form: 'fat quarter', width: rational(22), length: rational(18), count: null };
-const pieces = (cut: string, width: Rational, length: Rational, count = 1): LaidPieces => ({ cut, width, length, count });
-const column = (width: Rational, times: number, ...within: readonly LaidPieces[]): LaidColumn => ({ width, times, pieces: within });
-const strip = (length: Rational, times: number, ...columns: readonly LaidColumn[]): LaidStrip => ({ length, times, columns });
-const cloth = (source: ClothSource, ...strips: readonly LaidStrip[]): LaidCloth => ({ source, strips, times: 1 });
-
-/** Any cloth on which pieces lie: sides in eighths of an inch, at most a few inches, so that every eighth of it can be looked at. */
-function anyCloth(gen: fc.GeneratorValue): LaidCloth {
-  const upTo = (most: number): number => gen(fc.integer, { min: 1, max: most });
-  const width = 30 + upTo(20);
-  const strips = Array.from({ length: upTo(4) }, () => anyStrip(upTo, width));
-  const taken = strips.reduce((sum, { length, times }) => add(sum, multiply(length, rational(times))), ZERO);
-  const bought = gen(fc.boolean);
-  const source: ClothSource = {
-    form: bought ? 'by length' : 'own',
-    width: eighths(width),
-    length: bought ? null : add(taken, eighths(upTo(9) - 1)),
-    count: null,
-  };
-  return { source, strips, times: upTo(2) };
-}
-
-/** Columns until the next would not fit, in each of them pieces until the next would not fit. */
-function anyStrip(upTo: (most: number) => number, width: number): LaidStrip {
-  const length = 1 + upTo(13);
-  const columns: LaidColumn[] = [];
-  for (let x = 0; ; ) {
-    const [wide, beside] = [upTo(12), upTo(3)];
-    x += wide * beside;
-    if (x > width) return strip(eighths(length), upTo(3), ...columns);
-    const within: LaidPieces[] = [];
-    for (let y = 0; ; ) {
-      const [long, count] = [upTo(7), upTo(2)];
-      y += long * count;
-      if (y > length) break;
-      // As wide as the column, or less.
-      within.push(pieces(String(upTo(3)), eighths(upTo(2) === 1 ? wide : upTo(wide)), eighths(long), count));
-    }
-    columns.push(column(eighths(wide), beside, ...within));
-  }
-}
 
 /** Lays a tile's rectangles on the cloth, cell by cell of one step. */
 function lay(cells: Uint8Array, wide: number, tile: Tiles, top: number): void {
@@ -164,5 +114,29 @@ describe('rectangles that are cut on the diagonal', () => {
     const square = line('2', { shape: 'square', subcut: 'once' });
     const [tiles] = clothTiles([cloth(bolt(42), strip(rational(2), 1, column(rational(2), 3, pieces('2', rational(2), rational(2)))))], [square]);
     expect(tiles!.strips[0]!.pieces[0]).toMatchObject({ subcut: 'once', falling: 3 });
+  });
+});
+
+describe('cloth by the length', () => {
+  const squares = cloth(bolt(42), strip(rational(4), 1, column(rational(4), 10, pieces('1', rational(4), rational(4)))));
+
+  test('ends where the strips end, as long as no more is bought', () => {
+    const [{ height, end }] = clothTiles([squares], [line('1')]) as [ClothTiles];
+    expect([height, end]).toEqual([4, null]);
+  });
+
+  test('leaves over what is bought beyond', () => {
+    const told = leftovers(clothTiles([squares], [line('1')], rational(1, 2))).map(({ width, length }) => `${formatLength(width)} × ${formatLength(length)}`);
+    expect(told).toEqual(['42 × 1/2', '2 × 4']);
+  });
+});
+
+describe('triangles from strips', () => {
+  test('keep what is measured for each of them, on the steps of the cloth', () => {
+    const nested = { form: 'half', triangles: 4, measure: rational(27, 8) } as const;
+    const strips = cloth(bolt(42), strip(rational(5, 2), 1, column(rational(17, 2), 1, pieces('1', rational(17, 2), rational(5, 2)))));
+    const [{ step, strips: laid }] = clothTiles([strips], [line('1', { subcut: 'head to tail', nested })]) as [ClothTiles];
+    expect(step).toEqual(rational(1, 8));
+    expect(laid[0]!.pieces[0]!.nested).toEqual({ form: 'half', triangles: 4, measure: 27 });
   });
 });

@@ -1,6 +1,7 @@
 import { useMemo, useRef, type ReactNode } from 'react';
 import { useRoom } from '../../../canvas/use-room.ts';
 import { clothTiles, leftovers, type ClothTiles } from '../../../cutting/laid.ts';
+import { subtract, ZERO } from '../../../measure/rational.ts';
 import type { Cloth, Pattern } from '../../../pattern/pattern.ts';
 import { Prose } from '../Length.tsx';
 import { ClothPicture } from './ClothPicture.tsx';
@@ -10,7 +11,10 @@ import { CuttingOrder } from './CuttingOrder.tsx';
 /** How one fabric is cut: every cloth as a picture to scale, and its cuts in words; what is left over. */
 export function Layouts({ cloth, pattern }: { readonly cloth: Cloth; readonly pattern: Pattern }): ReactNode {
   const { unit } = pattern.block;
-  const tiles = useMemo(() => clothTiles(cloth.layout.cloths, pattern.cuts), [cloth.layout, pattern.cuts]);
+  const tiles = useMemo(() => {
+    const spare = cloth.bought && subtract(subtract(cloth.bought, pattern.choices.squaringUp), cloth.length);
+    return clothTiles(cloth.layout.cloths, pattern.cuts, spare ?? ZERO);
+  }, [cloth, pattern]);
   const left = useMemo(() => leftoverWords(leftovers(tiles), unit), [tiles, unit]);
   return (
     <div className="layouts">

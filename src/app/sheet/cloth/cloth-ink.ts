@@ -178,12 +178,30 @@ function* placesOf({ left, top, width, height, across, down }: Tiles, y: number,
   }
 }
 
-function drawDiagonals({ subcut, falling }: LaidTiles, drawn: number, { x, y, width, height }: Box, pen: Pen): void {
-  if (subcut === 'none' || falling === null) return;
+function drawDiagonals({ subcut, falling, nested }: LaidTiles, drawn: number, at: Box, pen: Pen): void {
+  const { x, y, width, height } = at;
   const fall = `M${px(x)} ${px(y)}l${px(width)} ${px(height)}`;
   const rise = `M${px(x)} ${px(y + height)}l${px(width)} ${px(-height)}`;
-  if (subcut === 'twice') pen.diagonals.push(fall, rise);
-  else pen.diagonals.push(drawn < falling ? fall : rise);
+  if (nested) pen.diagonals.push(...headToTail(nested, at, pen.scale));
+  else if (subcut === 'twice') pen.diagonals.push(fall, rise);
+  else if (subcut === 'once' && falling !== null) pen.diagonals.push(drawn < falling ? fall : rise);
+}
+
+/** The cuts between triangles that lie head to tail along a strip, in order: see `cutting/from-strips.ts`. */
+function headToTail({ form, triangles, measure }: NonNullable<LaidTiles['nested']>, { x, y, width, height }: Box, scale: number): string[] {
+  const along = width >= height;
+  const [m, h] = [measure * scale, along ? height : width];
+  const place = (u: number, v: number): string => (along ? `${px(x + u)} ${px(y + v)}` : `${px(x + v)} ${px(y + u)}`);
+  const cut = (near: number, far: number): string => `M${place(far, 0)}L${place(near, h)}`;
+  return Array.from({ length: triangles + (form === 'quarter' ? 1 : 0) }, (_, i) => {
+    if (form === 'half') {
+      const pair = Math.floor(i / 2) * (2 * m - h);
+      return i % 2 === 0 ? cut(pair + m, pair + m - h) : cut(pair + 2 * m - h, pair + 2 * m - h);
+    }
+    if (i === 0) return cut(0, h);
+    const end = i * m - (i - 1) * h;
+    return i % 2 === 1 ? cut(end, end - h) : cut(end - h, end);
+  });
 }
 
 function drawLeftover(tile: Tiles, y: number, pen: Pen, named = true): void {
