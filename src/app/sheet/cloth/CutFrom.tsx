@@ -43,8 +43,8 @@ export function CutFrom({ fabric, choices, unit, choose }: {
         </select>
       </label>
       {size === null && lengthField('Usable width', width, (length) => ({ width: length }))}
-      {size && lengthField('Across', size.width, (length) => ({ size: { ...size, width: length } }))}
-      {size && lengthField('Along', size.length, (length) => ({ size: { ...size, length } }))}
+      {size && lengthField('Each across', size.width, (length) => ({ size: { ...size, width: length } }))}
+      {size && lengthField('Each along', size.length, (length) => ({ size: { ...size, length } }))}
       <Have fabric={fabric} have={cloth.have ?? []} unit={unit} take={(have) => chosen(changed({ have: have.length === 0 ? undefined : have }), unit, choose)} />
     </div>
   );
