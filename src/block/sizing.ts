@@ -1,8 +1,6 @@
-import { produce } from 'immer';
-import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
-import type { Choices, Method } from './choices.ts';
+import type { Choices } from './choices.ts';
 import { checkChoices, checkSide, checkText } from './checks.ts';
 import { toDrawing } from './drawing.ts';
 import { MAX_CHOSEN } from './limits.ts';
@@ -39,12 +37,6 @@ export function choose(block: Block, choices: Choices): Result<Block> {
   const fault = checkChoices(choices, block.finished.unit);
   return fault ? refused(fault) : good({ ...block, choices });
 }
-
-/** @returns the block with another method for all units of a kind */
-export const chooseMethod = (block: Block, kind: UnitKind, method: Method): Block =>
-  produce(block, (draft) => {
-    ((draft.choices ??= {}).methods ??= {})[kind] = method;
-  });
 
 /** @returns the block if its lattice in true proportion can be held exactly */
 function drawable(block: Block): Result<Block> {

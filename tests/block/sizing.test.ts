@@ -4,7 +4,7 @@ import { blank } from '../../src/block/blank.ts';
 import { paint } from '../../src/block/painting.ts';
 import { cell, quarterCell } from '../../src/block/patch-shapes.ts';
 import { regrid, subdivide } from '../../src/block/regridding.ts';
-import { choose, chooseMethod, rename, resize } from '../../src/block/sizing.ts';
+import { choose, rename, resize } from '../../src/block/sizing.ts';
 import { rational } from '../../src/measure/rational.ts';
 import { block, FABRICS, must, samplePoints, seen, SEED, unpainted } from './drawn.ts';
 
@@ -77,16 +77,6 @@ describe('a block', () => {
     expect(choose(unpainted(3, 3), { seam: { n: 0, d: 1 } })).toMatchObject({ problem: { code: 'choice-out-of-range' } });
     expect(choose(unpainted(3, 3), { trim: { n: 0, d: 1 }, blocks: 1 })).toMatchObject({ ok: true });
     expect(choose(unpainted(3, 3), { blocks: 0 })).toMatchObject({ problem: { code: 'choice-out-of-range' } });
-  });
-
-  it('takes a method for a kind of unit beside those of other kinds, and leaves the block before as it was', () => {
-    const before = must(choose(unpainted(3, 3), { blocks: 4, methods: { 'flying geese': 'four-at-a-time' } }));
-    const text = JSON.stringify(before);
-    const after = chooseMethod(before, 'half-square triangle', 'triangles');
-    expect(after.choices).toEqual({ blocks: 4, methods: { 'flying geese': 'four-at-a-time', 'half-square triangle': 'triangles' } });
-    expect(chooseMethod(after, 'flying geese', 'triangles').choices?.methods?.['flying geese']).toBe('triangles');
-    expect(chooseMethod(unpainted(3, 3), 'flying geese', 'triangles').choices).toEqual({ methods: { 'flying geese': 'triangles' } });
-    expect(JSON.stringify(before)).toBe(text);
   });
 
   it('begins with nothing painted on its first fabric', () => {

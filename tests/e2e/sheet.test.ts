@@ -1,3 +1,4 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
 import { expect, test } from './browser.ts';
@@ -80,13 +81,34 @@ describe('a line of the sheet and its patches in the drawing', () => {
 });
 
 describe('what the sewer chooses', () => {
-  test('a method changes the cutting list', async ({ page }) => {
+  test('a method changes the cutting list, as was told before it was chosen', async ({ page }) => {
     await shooFly(page);
-    await page.getByLabel('How every half-square triangle is sewn').selectOption('eight-at-a-time');
+    const asSewn = page.getByRole('button', { name: /^Unit A:.*at a time$/ });
+    await asSewn.click();
+    const eight = page.getByRole('button', { name: /^eight at a time/ });
+    await eight.waitFor();
+    const told = Number(/(\d+) pieces/.exec(await eight.innerText())![1]);
+    await eight.click();
     // Eight at a time: 2 (4 + 7/8), a spare unit for every one that is not needed.
     await eventually(() => cutsOf(page, 'Chalk')).toEqual([expect.stringMatching(/^1 square 9 3\/4 in\..*4 spare for A$/)]);
+    const quantities = await page.locator('.cut .quantity').allInnerTexts();
+    expect(quantities.reduce((sum, text) => sum + Number(text), 0)).toBe(told);
+    await eventually(() => eight.getAttribute('aria-pressed')).toBe('true');
     await page.getByRole('button', { name: 'Undo' }).click();
     await eventually(() => cutsOf(page, 'Chalk')).toEqual(['2 squares 4 7/8 in. for A']);
+  });
+
+  test('a method for one unit goes before that of its kind, and back to it by the keyboard', async ({ page }) => {
+    await shooFly(page);
+    await page.getByRole('button', { name: /^Unit A:/ }).filter({ hasText: 'time' }).press('Enter');
+    await page.getByRole('radio', { name: 'Unit A alone' }).press('Space');
+    await page.getByRole('button', { name: /^triangles from strips/ }).press('Enter');
+    await eventually(() => page.locator('[data-line="unit A"] .method').innerText()).toMatch(/triangles from strips[^]*chosen for this unit/);
+    const { violations } = await new AxeBuilder({ page }).include('.unit').withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
+    expect(violations.map(({ id }) => id)).toEqual([]);
+    await page.getByRole('button', { name: /^as others of its kind/ }).press('Enter');
+    await eventually(() => page.locator('[data-line="unit A"] .method').innerText()).toMatch(/two at a time\s*$/);
+    expect(await page.getByRole('radio', { name: 'Unit A alone' }).evaluate((radio) => radio === document.activeElement)).toBe(true);
   });
 
   test('a seam allowance changes every size, and more blocks every count', async ({ page }) => {

@@ -1,4 +1,5 @@
-import type { Choices } from '../../block/choices.ts';
+import type { Choices, Method } from '../../block/choices.ts';
+import type { MethodWish } from '../../block/choosing-methods.ts';
 import type { Tool } from '../../canvas/tool.ts';
 
 /*
@@ -46,4 +47,25 @@ export function choseWords(some: Choices): string {
   if (some.way) return `chose the way “${some.way}”`;
   const names = (Object.keys(some) as (keyof Choices)[]).map((name) => CHOSEN[name]);
   return `chose ${names.join(' and ')}`;
+}
+
+/** How a unit is cut and sewn, in as few words as do. */
+export const METHOD_WORDS: Readonly<Record<Method, string>> = {
+  'one-at-a-time': 'one at a time',
+  'two-at-a-time': 'two at a time',
+  'four-at-a-time': 'four at a time',
+  'eight-at-a-time': 'eight at a time',
+  'stitch-and-flip': 'stitch and flip',
+  triangles: 'cut triangles',
+  'triangles-from-strips': 'triangles from strips',
+  template: 'by template',
+};
+
+/**
+ * @param unit its letter, where the wish is for one unit
+ * @returns "chose stitch and flip for unit B", "chose two at a time for each peak", "took the method of unit B back"
+ */
+export function methodWords(wish: MethodWish, unit: string): string {
+  const whom = wish.scope === 'unit' ? `unit ${unit}` : wish.scope === 'kind' ? `each ${wish.kind}` : 'the whole pattern';
+  return wish.method === null ? `took the method of ${whom} back` : `chose ${METHOD_WORDS[wish.method]} for ${whom}`;
 }

@@ -1,5 +1,5 @@
 import { memo, useDeferredValue, useMemo, type ReactNode } from 'react';
-import type { Block } from '../../block/block.ts';
+import type { Block, Grid } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
 import { SEWING_CAUTIONS } from '../../pattern/cautions.ts';
@@ -14,6 +14,7 @@ import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
 import { Pins } from './Pins.tsx';
 import { ProofLine } from './Proof.tsx';
+import { SizesButton } from './SizesButton.tsx';
 import { StandingLine } from './StandingLine.tsx';
 import { Steps } from './Steps.tsx';
 import { Units } from './Units.tsx';
@@ -33,7 +34,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   readonly problem: Problem | null;
   readonly working: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'mend' | 'alarm'>;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'mend' | 'alarm' | 'change'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
@@ -58,6 +59,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
             <span>
               <Area size={written.block.unfinished} unit={written.block.unit} /> unfinished
             </span>
+            {block.patches.length > 0 && <SizesButton pattern={written} acts={acts} />}
           </p>
         )}
       </header>
@@ -77,18 +79,19 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} colors={colors} letters={letters} acts={acts} />
+        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} colors={colors} letters={letters} acts={acts} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, colors, letters, acts }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, grid, colors, letters, acts }: {
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
   readonly standing: Standing | null;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Choices | undefined;
+  readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'alarm'>;
@@ -100,7 +103,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, co
       <StandingLine standing={standing} />
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={acts.choose} />
       <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => acts.choose({ way })} />
-      <Units pattern={pattern} chosen={choices?.methods} colors={colors} chooseMethod={acts.chooseMethod} />
+      <Units pattern={pattern} grid={grid} colors={colors} chooseMethod={acts.chooseMethod} />
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} letters={letters} acts={acts} />
       <Steps pattern={pattern} colors={colors} />

@@ -1,29 +1,21 @@
-import type { ReactNode } from 'react';
-import type { LengthUnit } from '../../block/block.ts';
-import type { Choices, Method } from '../../block/choices.ts';
-import type { UnitKind } from '../../geometry/piecing/assembly.ts';
+import { lazy, Suspense, useId, useState, type ReactNode } from 'react';
+import type { Grid, LengthUnit } from '../../block/block.ts';
 import type { Pattern, UnitLine } from '../../pattern/pattern.ts';
+import { METHOD_WORDS } from '../past/words.ts';
+import type { Acts } from '../table.ts';
 import { Area } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 import { UnitPicture } from './UnitPicture.tsx';
 
-const METHOD_WORDS: Readonly<Record<Method, string>> = {
-  'one-at-a-time': 'one at a time',
-  'two-at-a-time': 'two at a time',
-  'four-at-a-time': 'four at a time',
-  'eight-at-a-time': 'eight at a time',
-  'stitch-and-flip': 'stitch and flip',
-  triangles: 'cut triangles',
-  'triangles-from-strips': 'triangles from strips',
-  template: 'template',
-};
+const MethodChooser = lazy(() => import('./MethodChooser.tsx'));
 
 /** The units of the pattern: picture, letter, kind, count, sizes, and how each kind is cut and sewn. */
-export function Units({ pattern, chosen, colors, chooseMethod }: {
+export function Units({ pattern, grid, colors, chooseMethod }: {
   readonly pattern: Pattern;
-  readonly chosen: Choices['methods'];
+  /** Of the block that the pattern is for. */
+  readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
-  readonly chooseMethod: (kind: UnitKind, method: Method) => void;
+  readonly chooseMethod: Acts['chooseMethod'];
 }): ReactNode {
   const sewn = pattern.units.filter(({ unit }) => unit.kind !== 'joined unit');
   const joined = pattern.units.filter(({ unit }) => unit.kind === 'joined unit');
@@ -34,7 +26,7 @@ export function Units({ pattern, chosen, colors, chooseMethod }: {
       {sewn.length > 0 && (
         <ul className="units">
           {sewn.map((line) => (
-            <UnitRow key={line.unit.id} line={line} pattern={pattern} chosen={chosen} colors={colors} chooseMethod={chooseMethod} />
+            <UnitRow key={line.unit.id} line={line} pattern={pattern} grid={grid} colors={colors} chooseMethod={chooseMethod} />
           ))}
         </ul>
       )}
@@ -85,16 +77,17 @@ function Sizes({ line, unit }: { readonly line: UnitLine; readonly unit: LengthU
   );
 }
 
-function UnitRow({ line, pattern, chosen, colors, chooseMethod }: {
+function UnitRow({ line, pattern, grid, colors, chooseMethod }: {
   readonly line: UnitLine;
   readonly pattern: Pattern;
-  readonly chosen: Choices['methods'];
+  readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
-  readonly chooseMethod: (kind: UnitKind, method: Method) => void;
+  readonly chooseMethod: Acts['chooseMethod'];
 }): ReactNode {
   const { unit, count, method, methods } = line;
   const place = unit.places[0];
-  const wanted = chosen?.[unit.kind];
+  const [open, setOpen] = useState(false);
+  const chooser = useId();
   return (
     <Line name={`unit ${unit.id}`} className="unit">
       <Lamp name={`unit ${unit.id}`} says={`Unit ${unit.id}: show it in the drawing`} className="unit-picture">
@@ -106,26 +99,33 @@ function UnitRow({ line, pattern, chosen, colors, chooseMethod }: {
         </p>
         <Sizes line={line} unit={pattern.block.unit} />
         {method !== null && methods.length > 1 && (
-          <label className="method">
-            <span className="quiet">Sewn</span>
-            <select
-              value={wanted ?? method}
-              aria-label={`How every ${unit.kind} is sewn`}
-              onChange={(event) => chooseMethod(unit.kind, event.target.value as Method)}
-            >
-              {methods.map((each) => (
-                <option key={each} value={each}>
-                  {METHOD_WORDS[each]}
-                </option>
-              ))}
-            </select>
-          </label>
+          <p className="method">
+            <button type="button" aria-expanded={open} aria-controls={chooser} onClick={() => setOpen(!open)}>
+              <span className="unseen">Unit {unit.id}: </span>
+              {METHOD_WORDS[method]}
+            </button>
+            <span className="quiet">{settledWords(line)}</span>
+          </p>
         )}
-        {method !== null && methods.length === 1 && <p className="quiet">Sewn {METHOD_WORDS[method]}</p>}
+        {method !== null && methods.length === 1 && <p className="quiet">{ALONE[method] ?? METHOD_WORDS[method]}</p>}
       </div>
       <p className="count">
         <span className="quiet">make</span> {count}
       </p>
+      <div id={chooser} className="method-place">
+        {open && (
+          <Suspense fallback={<p className="quiet">Working out what each method takes …</p>}>
+            <MethodChooser line={line} pattern={pattern} grid={grid} choose={chooseMethod} />
+          </Suspense>
+        )}
+      </div>
     </Line>
   );
 }
+
+/** What is cut by the shape of each piece, and round an outline only where no ruler cuts it. */
+const ALONE: Readonly<Partial<Record<string, string>>> = { template: 'piece by piece' };
+
+/** Whose choice it is; nothing where it is nobody's. */
+const settledWords = ({ settledBy }: UnitLine): string =>
+  settledBy === 'unit' ? 'chosen for this unit' : settledBy === 'kind' ? 'chosen for its kind' : settledBy === 'pattern' ? 'chosen for the whole pattern' : '';

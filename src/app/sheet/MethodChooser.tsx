@@ -1,0 +1,125 @@
+import { useId, useMemo, useRef, useState, type ReactNode } from 'react';
+import type { Grid, LengthUnit } from '../../block/block.ts';
+import { effectNow, optionsFor, type Effect, type MethodOption, type MethodScope } from '../../pattern/effects.ts';
+import { compare, subtract } from '../../measure/rational.ts';
+import { several } from '../../measure/words.ts';
+import type { Pattern, UnitLine } from '../../pattern/pattern.ts';
+import { unitPlaces } from '../../pattern/unit-places.ts';
+import { METHOD_WORDS } from '../past/words.ts';
+import type { Acts } from '../table.ts';
+import { Length } from './Length.tsx';
+import '../face/methods.css';
+
+const SCOPES: readonly MethodScope[] = ['unit', 'kind', 'pattern'];
+
+/** How a unit can be cut and sewn, what each way takes and what it changes, and for which units it is chosen. */
+export default function MethodChooser({ line, pattern, grid, choose }: {
+  readonly line: UnitLine;
+  readonly pattern: Pattern;
+  readonly grid: Grid;
+  readonly choose: Acts['chooseMethod'];
+}): ReactNode {
+  const { unit } = line;
+  const [scope, setScope] = useState<MethodScope>(line.settledBy === 'unit' ? 'unit' : line.settledBy === 'pattern' ? 'pattern' : 'kind');
+  const group = useId();
+  const scopes = useRef<HTMLFieldSetElement>(null);
+  const now = useMemo(() => effectNow(pattern), [pattern]);
+  const options = useMemo(() => optionsFor(pattern, line, scope), [pattern, line, scope]);
+
+  const take = ({ method }: MethodOption): void => {
+    const asked = method === 'usual' ? null : method;
+    const units = scope === 'unit' ? [line] : pattern.units.filter((each) => each.unit.kind === unit.kind);
+    const places = unitPlaces(pattern, units, grid);
+    choose(
+      scope === 'pattern' ? { scope, method: asked } : scope === 'unit' ? { scope, method: asked, places } : { scope, method: asked, kind: unit.kind, places },
+      unit.id,
+    );
+    // The way back goes away once it is taken.
+    if (method === null) scopes.current?.querySelector<HTMLInputElement>('input:checked')?.focus();
+  };
+
+  const whom: Readonly<Record<MethodScope, string>> = {
+    unit: `Unit ${unit.id} alone`,
+    kind: 'Every unit of its kind',
+    pattern: 'The whole pattern',
+  };
+  return (
+    <div className="chooser">
+      <fieldset className="chooser-scopes" ref={scopes}>
+        <legend className="quiet">Choose for</legend>
+        {SCOPES.map((each) => (
+          <label key={each} className="scope">
+            <input type="radio" name={group} checked={scope === each} onChange={() => setScope(each)} />
+            <span>{whom[each]}</span>
+          </label>
+        ))}
+      </fieldset>
+      <ul className="methods" aria-label={`Ways to make ${whom[scope]}`}>
+        {options.map((option) => (
+          <li key={option.method ?? 'back'}>
+            <button type="button" className="method-option" aria-pressed={isChosen(option, line, pattern, scope)} onClick={() => take(option)}>
+              <span className="method-name">{nameOf(option, scope)}</span>
+              <Figures option={option} now={now} unit={pattern.block.unit} />
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p className="quiet chooser-note">
+        Figures are for everything there is to cut{pattern.choices.blocks > 1 ? `, ${pattern.choices.blocks} blocks` : ''}; after each, what it changes.
+      </p>
+    </div>
+  );
+}
+
+function nameOf({ method, becomes }: MethodOption, scope: MethodScope): string {
+  if (method === 'usual') return 'each in its usual way';
+  if (method !== null) return METHOD_WORDS[method];
+  return scope === 'unit' ? `as others of its kind: ${METHOD_WORDS[becomes]}` : `as the whole pattern: ${METHOD_WORDS[becomes]}`;
+}
+
+/** Whether that is how things are already. */
+function isChosen({ method }: MethodOption, line: UnitLine, { units, choices, chosenUnits }: Pattern, scope: MethodScope): boolean {
+  if (method === null) return false;
+  if (scope === 'unit') return line.method === method;
+  if (scope === 'kind') return units.every(({ unit, method: own }) => unit.kind !== line.unit.kind || own === method);
+  return choices.method === method && Object.keys(choices.methods).length === 0 && Object.keys(chosenUnits).length === 0;
+}
+
+function Figures({ option: { effect, trimmed }, now, unit }: { readonly option: MethodOption; readonly now: Effect; readonly unit: LengthUnit }): ReactNode {
+  const count = (one: string, value: number, before: number): ReactNode => (
+    <span className="remark">
+      {several(value, one)} <Difference by={value - before} />
+    </span>
+  );
+  const more = compare(effect.cloth, now.cloth);
+  return (
+    <span className="method-figures">
+      {count('piece', effect.pieces, now.pieces)}
+      {count('cut', effect.cuts, now.cuts)}
+      <span className="remark">
+        <Length value={effect.cloth} unit={unit} /> of cloth{' '}
+        {more !== 0 && (
+          <span className="difference">
+            {more > 0 ? '+' : '−'}
+            <Length value={more > 0 ? subtract(effect.cloth, now.cloth) : subtract(now.cloth, effect.cloth)} unit={unit} />
+          </span>
+        )}
+      </span>
+      {(effect.spare > 0 || now.spare > 0) && (
+        <span className="remark">
+          {effect.spare || 'none'} to spare <Difference by={effect.spare - now.spare} />
+        </span>
+      )}
+      {(effect.bias > 0 || now.bias > 0) && (
+        <span className="remark">
+          {effect.bias || 'none'} on the bias <Difference by={effect.bias - now.bias} />
+        </span>
+      )}
+      {effect.outlined > 0 && <span className="remark">{effect.outlined} by template</span>}
+      {trimmed && <span className="remark">trimmed to size</span>}
+    </span>
+  );
+}
+
+const Difference = ({ by }: { readonly by: number }): ReactNode =>
+  by !== 0 && <span className="difference">{by > 0 ? `+${by}` : `−${-by}`}</span>;

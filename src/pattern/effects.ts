@@ -1,0 +1,149 @@
+import type { Choices, Method } from '../block/choices.ts';
+import type { Cut } from '../cutting/cut.ts';
+import { cutList, type CutList } from '../cutting/cutting.ts';
+import type { ClothLayout } from '../cutting/layout.ts';
+import { cutShape } from '../cutting/shapes.ts';
+import { methodsFor, methodsLike, usualMethod } from '../cutting/methods.ts';
+import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import { add, compare, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
+import { cuttingChoices } from './cutting-choices.ts';
+import { clothOf } from './cloths.ts';
+import type { Pattern, UnitLine } from './pattern.ts';
+
+/** What the methods of a pattern come to, all its blocks together. */
+export interface Effect {
+  /** Squares, rectangles, strips of triangles and pieces round an outline, as they are cut from cloth. */
+  readonly pieces: number;
+  /** Straight cuts until all of these lie there and all triangles are cut from them, before anything is sewn. */
+  readonly cuts: number;
+  /** The strips of all fabrics together along the length of the cloth, laid out at once; in the block's unit. */
+  readonly cloth: Rational;
+  /** Triangles and units beyond what the blocks need. */
+  readonly spare: number;
+  /** Pieces that are sewn with an edge on the bias. */
+  readonly bias: number;
+  /** Pieces that are cut round a printed outline. */
+  readonly outlined: number;
+}
+
+/** For what a method is chosen: one unit wherever it comes again, all units of its kind, or every unit there is. */
+export type MethodScope = 'unit' | 'kind' | 'pattern';
+
+/** Everything that is chosen about methods. */
+export type ChosenMethods = Pick<Required<Choices>, 'method' | 'methods'> & { readonly units: Pattern['chosenUnits'] };
+
+/** One thing that can be chosen, and what would come of it. */
+export interface MethodOption {
+  /** null: back to what is chosen more widely; for the whole pattern 'usual'. */
+  readonly method: Method | 'usual' | null;
+  /** How the unit itself would be cut. */
+  readonly becomes: Method;
+  /** Whether the unit would be cut large and trimmed. */
+  readonly trimmed: boolean;
+  readonly effect: Effect;
+}
+
+const chosenMethods = ({ choices: { method, methods }, chosenUnits: units }: Pattern): ChosenMethods => ({ method, methods, units });
+
+/**
+ * @returns what is chosen once a method is chosen, or taken back (null), for a unit: a wider choice ends the narrower ones inside it,
+ * so that what is chosen for every unit of a kind, or for the whole pattern, is true of every one
+ */
+export function choosing(pattern: Pattern, { unit }: UnitLine, scope: MethodScope, method: MethodOption['method']): ChosenMethods {
+  const chosen = chosenMethods(pattern);
+  const asked = method === 'usual' ? null : method;
+  if (scope === 'pattern') return { method: asked ?? 'usual', methods: {}, units: {} };
+  if (scope === 'unit') return { ...chosen, units: given(chosen.units, unit.id, asked) };
+  const same = pattern.units.filter((line) => line.unit.kind === unit.kind).map((line) => line.unit.id);
+  const units = Object.fromEntries(Object.entries(chosen.units).filter(([id]) => !same.includes(id)));
+  return { ...chosen, methods: given<UnitKind>(chosen.methods, unit.kind, asked), units };
+}
+
+function given<K extends string>(map: Readonly<Partial<Record<K, Method>>>, key: K, method: Method | null): Record<K, Method> {
+  const rest = Object.entries(map).filter(([name]) => name !== key);
+  return Object.fromEntries(method === null ? rest : [...rest, [key, method]]) as Record<K, Method>;
+}
+
+/** @returns what the pattern's methods come to as it stands */
+export const effectNow = (pattern: Pattern): Effect => effectOf(pattern, listFor(pattern, chosenMethods(pattern)));
+
+/**
+ * @returns everything that can be chosen for a unit in a scope, the way back first where there is one, then in the order in which the trade
+ * would think of it, each with what the pattern would come to with it; none for joined units
+ */
+export function optionsFor(pattern: Pattern, line: UnitLine, scope: MethodScope): readonly MethodOption[] {
+  if (line.method === null) return [];
+  return offered(pattern, line, scope).map((method) => {
+    const list = listFor(pattern, choosing(pattern, line, scope, method));
+    return { method, becomes: list.methods[line.unit.id]!, trimmed: isTrimmed(pattern, line, list), effect: effectOf(pattern, list) };
+  });
+}
+
+function offered({ units, choices, chosenUnits }: Pattern, { unit, methods }: UnitLine, scope: MethodScope): readonly MethodOption['method'][] {
+  if (scope !== 'pattern') {
+    const set = scope === 'unit' ? chosenUnits[unit.id] : choices.methods[unit.kind];
+    return set === undefined ? methods : [null, ...methods];
+  }
+  const kinds = [...new Set(units.map((line) => line.unit.kind))];
+  const known = [...new Set([unit.kind, ...kinds].flatMap((kind) => methodsFor(kind)))];
+  const answered = known.filter((method) => kinds.some((kind) => methodsLike(method, kind).some((one) => one !== usualMethod(kind))));
+  return ['usual', ...answered];
+}
+
+function listFor({ piecing, choices, lattice, block, fabrics }: Pattern, { method, methods, units }: ChosenMethods): CutList {
+  const cutFor = { step: lattice.step, unit: block.unit, fabrics: fabrics.map(({ fabric }) => fabric.id), units };
+  return cutList(piecing, cuttingChoices({ ...choices, method, methods }, cutFor));
+}
+
+function isTrimmed({ choices: { trim } }: Pattern, { unit }: UnitLine, { cuts }: CutList): boolean {
+  const roles = cuts.flatMap(({ uses }) => uses.filter((use) => use.unit === unit.id).map(({ role }) => role));
+  return compare(trim, ZERO) > 0 && roles.some((role) => role !== 'plain' && role !== 'template');
+}
+
+function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts, pieces: from }: CutList): Effect {
+  const cloths = fabrics.map(({ fabric }) => {
+    const own = cuts.filter((cut) => cut.fabric === fabric.id);
+    return clothOf(fabric, own, pieces, choices, block.unit);
+  });
+  const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
+  const slanted = new Set(pieces.filter(({ outline }) => cutShape(outline, lattice.step).form !== 'rectangle').map(({ id }) => id));
+  const biased = ({ piece, role }: CutList['pieces'][number]): boolean => ON_BIAS.has(role) || (role === 'template' && slanted.has(piece));
+  return {
+    pieces: sum(cuts.map(({ quantity }) => quantity)),
+    cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(triangleCuts)),
+    cloth: cloths.map(({ length }) => length).reduce(add, ZERO),
+    spare: sum(cuts.map(({ spare }) => spare)),
+    bias: from.filter(biased).length * choices.blocks,
+    outlined: sum(cuts.filter(({ shape }) => shape === 'template').map(({ quantity }) => quantity)),
+  };
+}
+
+/** Triangles that are cut before they are sewn: their slanted side, or the two of a quarter. */
+const ON_BIAS: ReadonlySet<string> = new Set(['half', 'quarter', 'strip-half', 'strip-quarter']);
+
+/** Each strip off the cloth, each column off its strip, each piece off its column where it is not the last one to its edge, or is narrower. */
+function layoutCuts({ cloths }: ClothLayout): number {
+  let cuts = 0;
+  for (const cloth of cloths) {
+    for (const strip of cloth.strips) {
+      let across = 1;
+      for (const column of strip.columns) {
+        const count = column.pieces.reduce((n, laid) => n + laid.count, 0);
+        const full = column.pieces.map((laid) => multiply(laid.length, rational(laid.count))).reduce(add, ZERO);
+        const narrow = column.pieces.reduce((n, laid) => n + (compare(laid.width, column.width) < 0 ? laid.count : 0), 0);
+        across += column.times * (1 + count - (compare(full, strip.length) === 0 ? 1 : 0) + narrow);
+      }
+      cuts += across * strip.times * cloth.times;
+    }
+  }
+  return cuts;
+}
+
+/** Diagonals; of a strip every slanted and straight cut, and those across the tips. */
+function triangleCuts({ quantity, subcut, nested }: Cut): number {
+  if (subcut === 'once') return quantity;
+  if (subcut === 'twice') return 2 * quantity;
+  if (!nested) return 0;
+  const { form, triangles } = nested;
+  return quantity * (form === 'half' ? triangles - 1 + (triangles % 2) + triangles : triangles + 1 + 2 * triangles);
+}
