@@ -141,8 +141,8 @@ interface Single {
   readonly unit: string;
 }
 
-/** The places where units of the catalogue are sewn, and the pieces that belong to none. */
-function takenApart({ root, units }: Piecing): { readonly places: readonly UnitPlace[]; readonly singles: readonly Single[] } {
+/** @returns the places where units of the catalogue are sewn, and the pieces that belong to none */
+export function takenApart({ root, units }: Piecing): { readonly places: readonly UnitPlace[]; readonly singles: readonly Single[] } {
   const names = new Map(units.flatMap(({ id, places }) => places.map(({ assembly }) => [nameKey(assembly), id])));
   const places: UnitPlace[] = [];
   const singles: Single[] = [];

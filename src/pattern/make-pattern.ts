@@ -125,8 +125,9 @@ function patternOf(
     darkness: (id) => -brightness(names.get(id)!.color),
   });
   const cutsOf = (fabric: Fabric): readonly Cut[] => list.cuts.filter((cut) => cut.fabric === fabric.id);
-  const fabrics = block.fabrics
-    .filter((fabric) => cutsOf(fabric).length > 0)
+  const cutFrom = block.fabrics.filter((fabric) => cutsOf(fabric).length > 0);
+  const fabrics = cutFrom
+    .filter(({ scraps }) => !scraps)
     .map((fabric) => clothOf(fabric, cutsOf(fabric), piecing.pieces, choices, unit));
   const allowances = multiply(seam, rational(2));
   const withSeams = ({ width, height }: Size): Size => ({ width: add(width, allowances), height: add(height, allowances) });
@@ -161,6 +162,7 @@ function patternOf(
     cuts: list.cuts,
     steps,
     fabrics,
+    scraps: cutFrom.filter(({ scraps }) => scraps),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),

@@ -9,6 +9,7 @@ import type { Step } from '../sewing/step.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
 import { refusedPinText } from './knots.ts';
 import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
+import { scrapsOf, type ScrapFamily } from './scraps.ts';
 
 /** Width and height in the block's unit, as `parseLength` reads them: "12 1/2". */
 type SizeText = readonly [string, string];
@@ -21,6 +22,7 @@ export const sizeText = ({ width, height }: Size): SizeText => [formatLength(wid
  */
 export function patternJson(pattern: Pattern) {
   const { block, choices, figures, lattice } = pattern;
+  const families = scrapsOf(pattern);
   const large = new Map(cutLarge(pattern.cuts, pattern.steps).map((line) => [line.cut, line]));
   return {
     block: { name: block.name, finished: sizeText(block.finished), unfinished: sizeText(block.unfinished), unit: block.unit },
@@ -47,11 +49,12 @@ export function patternJson(pattern: Pattern) {
     cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
     steps: pattern.steps.map(stepJson),
     fabrics: pattern.fabrics.map(clothJson),
+    ...(families.length > 0 && { scraps: families.map((family) => scrapsJson(family, pattern)) }),
     alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
     proof: { holds: pattern.proof.holds, seams: pattern.proof.seams, faults: pattern.proof.faults },
     refusedPins: pattern.refusedPins.map(refusedPinJson),
     warnings: pattern.warnings.map(({ code, says, pieces, cuts }) => ({ code, text: says, pieces, cuts })),
-    notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes],
+    notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes, ...families.flatMap(({ says }) => says)],
     cautions: pattern.cautions,
   };
 }
@@ -128,6 +131,17 @@ const clothJson = ({ fabric, strips, length, buy }: Cloth) => ({
   strips: strips.map(({ width, count }) => ({ width: formatLength(width), count })),
   length: formatLength(length),
   buy,
+});
+
+/** A family of scraps: how many of each print are cut, and of which print each piece is, told by its finished corners in the block. */
+const scrapsJson = ({ fabric, prints, cuts, of, seams, corners }: ScrapFamily, { pieces, lattice }: Pattern) => ({
+  id: fabric.id,
+  name: fabric.name,
+  prints,
+  cuts: cuts.map(({ cut, each }) => ({ cut: cut.id, each })),
+  spread: pieces.filter(({ id }) => of.has(id)).map(({ id, outline }) => ({ print: of.get(id)!, corners: outline.map((corner) => pointJson(corner, lattice.step)) })),
+  equalAlongSeams: seams,
+  equalAtCorners: corners,
 });
 
 const alternativeJson = ({ way, figures }: Alternative) => ({

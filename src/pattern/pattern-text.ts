@@ -12,6 +12,7 @@ import { piecesMore } from './divisions.ts';
 import { refusedPinText } from './knots.ts';
 import { largeLines } from './large-lines.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
+import { eachWords, familyWords, scrapsOf, type ScrapFamily } from './scraps.ts';
 
 /** Columns of the narrowest terminal that is still common. */
 const COLUMNS = 80;
@@ -21,12 +22,13 @@ type Lines = readonly string[];
 
 /** @returns the pattern as plain text for a terminal or a printer, no line wider than 80 columns, ending in a line break */
 export function patternText(pattern: Pattern): string {
+  const families = scrapsOf(pattern);
   const parts: readonly Lines[] = [
     headOf(pattern),
     warningOf(pattern),
     section('Materials', materials(pattern)),
-    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes])),
-    section('Cutting', pattern.fabrics.flatMap((cloth, i) => [...(i > 0 ? [''] : []), ...cutsOf(cloth, pattern)])),
+    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes, ...families.flatMap(({ says }) => says)])),
+    section('Cutting', apart([...pattern.fabrics.map((cloth) => clothCuts(cloth, pattern)), ...families.map((family) => scrapCuts(family, pattern))])),
     section('Rounded up to the ruler', bullets(largeLines(pattern).map(({ says }) => says))),
     section('Units', units(pattern)),
     section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),
@@ -81,11 +83,15 @@ function warningOf({ proof }: Pattern): Lines {
 const nameOf = ({ name, id }: Fabric): string => name.trim() || id;
 
 function materials(pattern: Pattern): Lines {
-  const { fabrics, choices, block } = pattern;
-  const wide = Math.max(...fabrics.map(({ buy }) => columnsOf(buy)));
+  const { fabrics, scraps, choices, block } = pattern;
+  const lines = [
+    ...fabrics.map(({ fabric, buy }) => [buy, nameOf(fabric)] as const),
+    ...scraps.map((fabric) => [familyWords(fabric.scraps!.prints), nameOf(fabric)] as const),
+  ];
+  const wide = Math.max(...lines.map(([what]) => columnsOf(what)));
   return [
-    ...fabrics.flatMap(({ fabric, buy }) => paragraph(nameOf(fabric), `${INDENT}${padded(buy, wide)}  `)),
-    ...paragraph(`Cloth of ${printLength(choices.width, block.unit)} usable width.`),
+    ...lines.flatMap(([what, name]) => paragraph(name, `${INDENT}${padded(what, wide)}  `)),
+    ...(fabrics.length === 0 ? [] : paragraph(`Cloth of ${printLength(choices.width, block.unit)} usable width.`)),
   ];
 }
 
@@ -94,8 +100,28 @@ const shapeOf = ({ shape, quantity }: Cut): string => (quantity === 1 ? shape : 
 const cutSizeOf = (cut: Cut, pattern: Pattern): string =>
   cut.shape === 'square' ? printLength(cut.width, pattern.block.unit) : sizeOf(cut, pattern);
 
+/** @returns parts with an empty line between them */
+const apart = (parts: readonly Lines[]): Lines => parts.flatMap((part, i) => [...(i > 0 ? [''] : []), ...part]);
+
+function clothCuts({ fabric, buy, strips }: Cloth, pattern: Pattern): Lines {
+  const bands = strips.map(({ width, count }) => `${several(count, 'strip')} ${printLength(width, pattern.block.unit)} wide`);
+  return [
+    ...paragraph(`${nameOf(fabric)} (${buy})`),
+    ...cutLines(pattern.cuts.filter((cut) => cut.fabric === fabric.id), pattern, purposeOf),
+    ...(bands.length === 0 ? [] : paragraph(`from ${listed(bands)}`, '    ')),
+  ];
+}
+
+function scrapCuts({ fabric, prints, cuts }: ScrapFamily, pattern: Pattern): Lines {
+  const each = new Map(cuts.map((line) => [line.cut, eachWords(line.each)]));
+  return [
+    ...paragraph(`${nameOf(fabric)} (${familyWords(prints)})`),
+    ...cutLines(cuts.map(({ cut }) => cut), pattern, (cut) => `${purposeOf(cut)}: ${each.get(cut)}`),
+  ];
+}
+
 /** One fabric's part of the cutting list; its columns line up with those of the other fabrics. */
-function cutsOf({ fabric, buy, strips }: Cloth, pattern: Pattern): Lines {
+function cutLines(cuts: readonly Cut[], pattern: Pattern, purpose: (cut: Cut) => string): Lines {
   const widest = (text: (cut: Cut) => string): number => Math.max(...pattern.cuts.map((cut) => columnsOf(text(cut))));
   const columns: readonly (readonly [(cut: Cut) => string, 'left' | 'right'])[] = [
     [({ id }) => `cut ${id}`, 'left'],
@@ -107,14 +133,9 @@ function cutsOf({ fabric, buy, strips }: Cloth, pattern: Pattern): Lines {
   const row = (cut: Cut): Lines => {
     const cells = columns.map(([text, side], i) => padded(text(cut), widths[i]!, side));
     const details = detailsOf(cut, pattern).flatMap((detail) => paragraph(detail, ' '.repeat(widths[0]! + widths[1]! + 8)));
-    return [...paragraph(purposeOf(cut), `    ${cells.join('  ')}  `), ...details];
+    return [...paragraph(purpose(cut), `    ${cells.join('  ')}  `), ...details];
   };
-  const bands = strips.map(({ width, count }) => `${several(count, 'strip')} ${printLength(width, pattern.block.unit)} wide`);
-  return [
-    ...paragraph(`${nameOf(fabric)} (${buy})`),
-    ...pattern.cuts.filter((cut) => cut.fabric === fabric.id).flatMap(row),
-    ...(bands.length === 0 ? [] : paragraph(`from ${listed(bands)}`, '    ')),
-  ];
+  return cuts.flatMap(row);
 }
 
 /** Where the pieces of a line go, and what is cut of them first. */

@@ -98,6 +98,8 @@ export interface Pattern {
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];
   readonly fabrics: readonly Cloth[];
+  /** Fabrics that stand for a family of scraps: cut from what there is, neither laid out nor bought. How their prints lie: `scrapsOf`. */
+  readonly scraps: readonly Fabric[];
   readonly alternatives: readonly Alternative[];
   readonly proof: Proof;
   readonly refusedPins: readonly RefusedPin[];

@@ -36,6 +36,8 @@ export const areaOf = (g: Geometry): number => g.getArea() as number;
 /** @returns the length of lines, or of the whole outline of polygons, holes included */
 export const lengthOf = (g: Geometry): number => g.getLength() as number;
 
+export const isEmpty = (g: Geometry): boolean => (g as unknown as { isEmpty(): boolean }).isEmpty();
+
 /** @returns the outlines of polygons as lines, holes included */
 export const outlinesOf = (g: Geometry): Geometry => (g as unknown as { getBoundary(): Geometry }).getBoundary();
 

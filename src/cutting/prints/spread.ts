@@ -1,0 +1,206 @@
+import type { Chance } from './chance.ts';
+import { coloured, type Neighbours } from './colouring.ts';
+
+/** Things that get prints. All are counted from 0. */
+export interface Spreading {
+  /** Along a seam: equal prints must not touch there. */
+  readonly along: Neighbours;
+  /** At a corner alone: they should not touch there either. */
+  readonly atCorner: Neighbours;
+  /** Of each thing: the line of the cutting list it is cut for, so that each line uses all prints evenly, too. */
+  readonly line: readonly string[];
+}
+
+export interface Spread {
+  /** Print of each thing. */
+  readonly prints: readonly number[];
+  /** How many pairs of equal prints touch along a seam, and how many at a corner alone. */
+  readonly seams: number;
+  readonly corners: number;
+  /** How much more often the most used print is used than the least used one. */
+  readonly uneven: number;
+  /** Whether it was proved that so many prints cannot be kept apart, where they are not. */
+  readonly impossible: boolean;
+}
+
+/** How long is looked for a spread that has everything, in prints tried; enough to be exact for a few dozen things. */
+const EFFORT = 30_000;
+
+/**
+ * Spreads prints: first so that equal ones do not touch along a seam, then as evenly as that allows, then so that few of them touch at
+ * a corner and each line of the list uses all of them.
+ */
+export function spreadOf(things: Spreading, prints: number, chance: Chance): Spread {
+  const count = things.along.length;
+  const free = { least: 0, most: count };
+  const apart = coloured(things.along, prints, free, EFFORT, chance);
+  if (typeof apart === 'string') {
+    return found(things, bettered(things, patchedUp(things.along, prints, chance), prints, chance), prints, apart === 'none');
+  }
+  const even = evenly(things.along, prints, apart, chance);
+  const most = unevenness(even, prints);
+  const everywhere = things.along.map((around, i) => new Set([...around, ...things.atCorner[i]!]));
+  const corners = usesOf(count, prints, most).map((use) => coloured(everywhere, prints, use, EFFORT, chance));
+  const best = corners.find((one) => typeof one !== 'string') ?? even;
+  return found(things, bettered(things, best as readonly number[], prints, chance), prints, false);
+}
+
+/** @returns how often prints are used, where the most used one is used so much more often than the least used one: every way there is */
+function usesOf(count: number, prints: number, uneven: number): readonly { readonly least: number; readonly most: number }[] {
+  const uses = [];
+  for (let least = Math.floor(count / prints); least >= 0 && prints * (least + uneven) >= count; least--) uses.push({ least, most: least + uneven });
+  return uses;
+}
+
+/** Looks for a spread that uses the prints as evenly as can be; without effort enough, one that is more even than the given one. */
+function evenly(along: Neighbours, prints: number, apart: readonly number[], chance: Chance): readonly number[] {
+  const exchanged = exchangedChains(along, prints, apart);
+  const count = along.length;
+  for (let uneven = count % prints === 0 ? 0 : 1; uneven < unevenness(exchanged, prints); uneven++) {
+    for (const use of usesOf(count, prints, uneven)) {
+      const better = coloured(along, prints, use, EFFORT, chance);
+      if (typeof better !== 'string') return better;
+    }
+  }
+  return exchanged;
+}
+
+function usedOf(given: readonly number[], prints: number): number[] {
+  const used = new Array<number>(prints).fill(0);
+  for (const print of given) used[print]!++;
+  return used;
+}
+
+function unevenness(given: readonly number[], prints: number): number {
+  const used = usedOf(given, prints);
+  return Math.max(...used) - Math.min(...used);
+}
+
+/**
+ * Exchanges two prints in a chain of things that have one or the other and touch (a Kempe chain): nothing equal comes to touch by it.
+ * @returns the prints after every exchange that makes their use more even
+ */
+function exchangedChains(along: Neighbours, prints: number, given: readonly number[]): readonly number[] {
+  const now = [...given];
+  const used = usedOf(now, prints);
+  for (;;) {
+    const chain = chainThatEvens(along, now, used);
+    if (!chain) return now;
+    const [one, other] = [now[chain[0]!]!, chain.other];
+    for (const thing of chain.things) {
+      used[now[thing]!]!--;
+      now[thing] = now[thing] === one ? other : one;
+      used[now[thing]!]!++;
+    }
+  }
+}
+
+interface Chain {
+  readonly 0: number;
+  readonly other: number;
+  readonly things: readonly number[];
+}
+
+function chainThatEvens(along: Neighbours, now: readonly number[], used: readonly number[]): Chain | null {
+  for (let start = 0; start < now.length; start++) {
+    const one = now[start]!;
+    for (let other = 0; other < used.length; other++) {
+      const gap = used[one]! - used[other]!;
+      if (gap < 2) continue;
+      const things = chainFrom(along, now, start, other);
+      const more = things.filter((thing) => now[thing] === one).length * 2 - things.length;
+      // The gap becomes |gap − 2 · more|.
+      if (more > 0 && more < gap) return { 0: start, other, things };
+    }
+  }
+  return null;
+}
+
+function chainFrom(along: Neighbours, now: readonly number[], start: number, other: number): readonly number[] {
+  const both = new Set([now[start]!, other]);
+  const seen = new Set([start]);
+  for (const thing of seen) for (const next of along[thing]!) if (both.has(now[next]!)) seen.add(next);
+  return [...seen];
+}
+
+/** @returns prints of which few that are equal touch, where they cannot all be kept apart (or it takes too long to find out) */
+function patchedUp(along: Neighbours, prints: number, chance: Chance): readonly number[] {
+  const now = new Array<number>(along.length).fill(-1);
+  const used = new Array<number>(prints).fill(0);
+  const order = chance.shuffled(now.map((_, i) => i)).sort((a, b) => along[b]!.size - along[a]!.size);
+  const quietest = (thing: number): number => {
+    const around = new Array<number>(prints).fill(0);
+    for (const other of along[thing]!) if (now[other]! >= 0) around[now[other]!]!++;
+    return around.map((_, print) => print).reduce((a, b) => (around[b]! - around[a]! || used[b]! - used[a]!) < 0 ? b : a);
+  };
+  for (const thing of order) used[(now[thing] = quietest(thing))]!++;
+  for (let round = 0; round < 40; round++) {
+    const touching = order.filter((thing) => [...along[thing]!].some((other) => now[other] === now[thing]));
+    let changed = false;
+    for (const thing of chance.shuffled(touching)) {
+      used[now[thing]!]!--;
+      const better = quietest(thing);
+      changed ||= better !== now[thing];
+      used[(now[thing] = better)]!++;
+    }
+    if (!changed) break;
+  }
+  return now;
+}
+
+/** Exchanges the prints of two things wherever that is better, so that the use of each print stays; the most important comes first. */
+function bettered({ along, atCorner, line }: Spreading, given: readonly number[], prints: number, chance: Chance): readonly number[] {
+  const now = [...given];
+  const lines = [...new Set(line)];
+  const inLine = lines.map(() => new Array<number>(prints).fill(0));
+  const lineOf = line.map((name) => lines.indexOf(name));
+  now.forEach((print, i) => inLine[lineOf[i]!]![print]!++);
+  const equal = (around: ReadonlySet<number>, print: number, not: number): number => {
+    let sum = 0;
+    for (const other of around) if (other !== not && now[other] === print) sum++;
+    return sum;
+  };
+  /** How many equal prints touch two things less, if they exchange theirs. */
+  const gain = (around: Neighbours, a: number, b: number): number => {
+    const [p, q] = [now[a]!, now[b]!];
+    return equal(around[a]!, p, b) + equal(around[b]!, q, a) - equal(around[a]!, q, b) - equal(around[b]!, p, a);
+  };
+  for (let round = 0; round < 6; round++) {
+    let changed = false;
+    for (const a of chance.shuffled(now.map((_, i) => i))) {
+      // In a large drawing not every pair is tried.
+      const others = now.length <= 200 ? chance.shuffled(now.map((_, i) => i)) : Array.from({ length: 60 }, () => chance.below(now.length));
+      for (const b of others) {
+        const [p, q] = [now[a]!, now[b]!];
+        if (p === q) continue;
+        // In a line, one more of a print that is there n times adds 2 n + 1 to the sum of squares.
+        const [la, lb] = [inLine[lineOf[a]!]!, inLine[lineOf[b]!]!];
+        const lineCost = la === lb ? 0 : 2 * (la[q]! - la[p]! + 1) + 2 * (lb[p]! - lb[q]! + 1);
+        const seams = gain(along, a, b);
+        if (seams < 0 || (seams === 0 && 4 * gain(atCorner, a, b) <= lineCost)) continue;
+        [now[a], now[b]] = [q, p];
+        la[p]!--;
+        la[q]!++;
+        lb[q]!--;
+        lb[p]!++;
+        changed = true;
+        break;
+      }
+    }
+    if (!changed) break;
+  }
+  return now;
+}
+
+function found({ along, atCorner }: Spreading, prints: readonly number[], of: number, impossible: boolean): Spread {
+  const equal = (neighbours: Neighbours): number =>
+    neighbours.reduce((sum, around, i) => sum + [...around].filter((j) => j > i && prints[j] === prints[i]).length, 0);
+  return { prints, seams: equal(along), corners: equal(atCorner), uneven: unevenness(prints, of), impossible };
+}
+
+/** @returns the fewest prints, more than these, that can be kept apart as far as is known; each tried with the same effort */
+export function printsEnough(along: Neighbours, more: number, chance: Chance): number {
+  for (let prints = more + 1; ; prints++) {
+    if (typeof coloured(along, prints, { least: 0, most: along.length }, EFFORT, chance) !== 'string') return prints;
+  }
+}
