@@ -1,3 +1,4 @@
+import { onMark } from '../cutting/ruler.ts';
 import { aboutLength } from '../measure/about.ts';
 import { printLength } from '../measure/lengths.ts';
 import { compareSurds } from '../measure/surd.ts';
@@ -16,12 +17,13 @@ export interface LargeLine {
 }
 
 /** @returns what is cut larger than it need be because the ruler has no mark for it, equal amounts together; first what nothing trims */
-export function largeLines({ block: { unit }, cuts, steps }: Pick<Pattern, 'block' | 'cuts' | 'steps'>): readonly LargeLine[] {
+export function largeLines({ block: { unit }, choices: { ruler }, cuts, steps }: Pick<Pattern, 'block' | 'choices' | 'cuts' | 'steps'>): readonly LargeLine[] {
   const much = ({ by: { width, height } }: CutLarge): string => aboutLength(compareSurds(width, height) >= 0 ? width : height, unit);
   const where = ({ trimmed, kept }: CutLarge): string => {
     const off = trimmed.map((number) => {
       const { width, height } = steps.find((step) => step.number === number)!.unfinished;
-      return `step ${number} to ${printLength(width, unit, 'bare')} by ${printLength(height, unit)}`;
+      const between = onMark(width, ruler) && onMark(height, ruler) ? '' : ' (between two marks)';
+      return `step ${number} to ${printLength(width, unit, 'bare')} by ${printLength(height, unit)}${between}`;
     });
     if (off.length === 0) return 'and no step trims it';
     return `trimmed off in ${listed(off)}${kept ? ', but where they go into the block as they are nothing trims them' : ''}`;

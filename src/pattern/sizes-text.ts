@@ -1,18 +1,13 @@
 import { aboutLength } from '../measure/about.ts';
 import { printLength } from '../measure/lengths.ts';
-import type { Rational } from '../measure/rational.ts';
-import { listed, several } from '../measure/words.ts';
-import type { Cut } from '../cutting/cut.ts';
 import { sentence } from '../sewing/sentences.ts';
 import type { Pattern, Size } from './pattern.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
+import { cutText, offText } from './size-words.ts';
 import { clothsAt, cutsAt, type OtherSize } from './sizes.ts';
 
 /** Columns of the narrowest terminal that is still common. */
 const COLUMNS = 80;
-
-/** So many lengths between two marks are listed; the others are counted. */
-const LISTED = 3;
 
 /** @returns the table of a block's sizes as plain text, each with its cutting list; no line wider than 80 columns, ending in a line break */
 export function sizesText(pattern: Pattern, sizes: readonly OtherSize[]): string {
@@ -43,30 +38,10 @@ function sizeLines(pattern: Pattern, size: OtherSize, wide: number): readonly st
   if (asItIs) said.push('as it is drawn');
   const cuts = cutsAt(pattern, finished.width);
   const cloths = clothsAt(pattern, cuts).flatMap(({ fabric, buy }) => {
-    const lines = cuts.filter((cut) => cut.fabric === fabric.id).map((cut) => cutText(cut, pattern));
+    const lines = cuts.filter((cut) => cut.fabric === fabric.id).map((cut) => cutText(cut, unit));
     return lines.length === 0 ? [] : wrapped(`${fabric.name.trim() || fabric.id} (${buy}): ${lines.join('; ')}`, COLUMNS, '      ');
   });
   return [...wrapped(said.join('; '), COLUMNS, head), ...cloths];
 }
 
 const sizeText = ({ width, height }: Size, { block }: Pattern): string => `${printLength(width, block.unit, 'bare')} by ${printLength(height, block.unit)}`;
-
-/** @returns "3 5/12, 4 1/3 and 2 more" */
-export function offText(off: readonly Rational[], unit: 'in' | 'cm'): string {
-  const shown = off.slice(0, LISTED).map((length, i, all) => printLength(length, unit, i < all.length - 1 ? 'bare' : 'with unit'));
-  return listed(off.length > LISTED ? [...shown, `${off.length - LISTED} more`] : shown);
-}
-
-/** @returns one line of a list in short: "4 squares 4 7/8 in., cut once on the diagonal" */
-export function cutText(cut: Cut, { block: { unit } }: Pattern): string {
-  const size = cut.shape === 'square' ? printLength(cut.width, unit) : `${printLength(cut.width, unit, 'bare')} by ${printLength(cut.height, unit)}`;
-  const places = [...new Set(cut.uses.map((use) => (use.unit === 'block' ? 'the block' : use.unit)))];
-  return `${several(cut.quantity, cut.shape)} ${size}${SUBCUTS[cut.subcut]} for ${listed(places)}`;
-}
-
-const SUBCUTS: Readonly<Record<Cut['subcut'], string>> = {
-  none: '',
-  once: ', cut once on the diagonal',
-  twice: ', cut twice on the diagonals',
-  'head to tail': ', cut into triangles head to tail',
-};

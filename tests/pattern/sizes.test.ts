@@ -107,7 +107,8 @@ describe('a block at other sizes', () => {
       { ruler: of(1, 16), seam: of(3, 8), method: 'eight-at-a-time' },
     ];
     const factors = [of(1, 2), of(7, 9), of(13, 8), of(2)];
-    namesIn('gallery').forEach((name, i) => {
+    const some = namesIn('gallery').filter((_, i) => i % 3 === 0);
+    some.forEach((name, i) => {
       const block = blockNamed('gallery', name);
       const made = patternOf(block, choices[i % choices.length]!);
       const width = multiply(block.finished.width, factors[(i + Math.floor(i / 4)) % factors.length]!);

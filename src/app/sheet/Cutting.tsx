@@ -1,6 +1,9 @@
 import { lazy, type CSSProperties, type ReactNode } from 'react';
+import type { Fabric } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Cut } from '../../cutting/cut.ts';
+import { equals } from '../../measure/rational.ts';
+import { several } from '../../measure/words.ts';
 import { CUTTING_CAUTIONS } from '../../pattern/cautions.ts';
 import type { Cloth, Pattern } from '../../pattern/pattern.ts';
 import { Later } from '../Later.tsx';
@@ -13,6 +16,7 @@ import { takesWords } from './takes-words.ts';
 import { unfold, unfolded } from './unfolded.ts';
 
 const ClothDetails = lazy(() => import('./cloth/ClothDetails.tsx'));
+const RoundedUp = lazy(() => import('./RoundedUp.tsx'));
 const ClothRules = lazy(() => import('./cloth/ClothRules.tsx'));
 
 const SHAPES: Readonly<Record<Cut['shape'], readonly [string, string]>> = {
@@ -43,6 +47,10 @@ type Part = keyof typeof PARTS;
 
 const partOf = (part: Part, { fabric }: Cloth): string => `${part} of ${fabric.id}`;
 
+/** Whether a line is cut larger than it need be, for want of a mark. */
+const isRounded = ({ exact, width, height }: Cut): boolean =>
+  exact !== null && !([[exact.width, width], [exact.height, height]] as const).every(([side, cut]) => side.r === 0 && equals(side.p, cut));
+
 /** What to cut, fabric by fabric: how much of it to buy, and how it is laid out. */
 export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: {
   readonly pattern: Pattern;
@@ -54,6 +62,7 @@ export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: 
   const { unit } = pattern.block;
   const layouts = pattern.fabrics.map((cloth) => partOf('layout', cloth));
   const shown = useStore(unfolded, (now) => layouts.every((name) => now.has(name)));
+  const rounded = useStore(unfolded, (now) => now.has('rounded up')) && pattern.cuts.some(isRounded);
   const rules = useStore(unfolded, (now) => now.has('cloth rules'));
   const failed = (): void => alarm('That part of the sheet could not be fetched; check that the app is still being served, then load the page again.');
   return (
@@ -76,7 +85,24 @@ export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: 
         {pattern.fabrics.map((cloth) => (
           <ClothCard key={cloth.fabric.id} cloth={cloth} pattern={pattern} choices={choices} letter={letters.get(cloth.fabric.id)} choose={choose} failed={failed} />
         ))}
+        {pattern.scraps.map((fabric) => (
+          <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`}>
+            {null}
+          </Card>
+        ))}
       </div>
+      {pattern.cuts.some(isRounded) && (
+        <p className="rounded-line">
+          <Unfold names={['rounded up']} open={rounded}>
+            Rounded up to the ruler
+          </Unfold>
+        </p>
+      )}
+      {rounded && (
+        <Later failed={failed}>
+          <RoundedUp pattern={pattern} />
+        </Later>
+      )}
       <Cautions pattern={pattern} here={CUTTING_CAUTIONS} title="Take care when cutting" />
     </section>
   );
@@ -106,26 +132,7 @@ function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
   const showsSource = useStore(unfolded, (now) => now.has(source));
   const showsLayout = useStore(unfolded, (now) => now.has(layout));
   return (
-    <section className="cloth" aria-labelledby={`cloth-${fabric.id}`}>
-      <h4 id={`cloth-${fabric.id}`} className="cloth-name">
-        <span className="chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true">
-          <span>{letter}</span>
-        </span>
-        {fabric.name}
-      </h4>
-      <p className="buy">
-        <span className="quiet">buy</span> <Prose text={buy} />
-      </p>
-      <p className="quiet takes">
-        <Prose text={takesWords(cloth, unit)} />
-      </p>
-      <ul className="cuts">
-        {pattern.cuts
-          .filter((cut) => cut.fabric === fabric.id)
-          .map((cut) => (
-            <CutLine key={cut.id} cut={cut} pattern={pattern} fabricName={fabric.name} />
-          ))}
-      </ul>
+    <Card fabric={fabric} letter={letter} pattern={pattern} buy={<><span className="quiet">buy</span> <Prose text={buy} /></>} takes={takesWords(cloth, unit)}>
       {strips.length > 0 && (
         <p className="quiet strips">
           From {strips.map((strip, i) => (
@@ -149,6 +156,42 @@ function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
           <ClothDetails cloth={cloth} pattern={pattern} choices={choices} choose={choose} source={showsSource} layout={showsLayout} />
         </Later>
       )}
+    </Card>
+  );
+}
+
+/** What every fabric has: its name, what to get of it, its lines of the cutting list. */
+function Card({ fabric, letter, pattern, buy, takes, children }: {
+  readonly fabric: Fabric;
+  readonly letter: string | undefined;
+  readonly pattern: Pattern;
+  readonly buy: ReactNode;
+  /** What its pieces take of that, in words. */
+  readonly takes?: string;
+  readonly children: ReactNode;
+}): ReactNode {
+  return (
+    <section className="cloth" aria-labelledby={`cloth-${fabric.id}`}>
+      <h4 id={`cloth-${fabric.id}`} className="cloth-name">
+        <span className="chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true">
+          <span>{letter}</span>
+        </span>
+        {fabric.name}
+      </h4>
+      <p className="buy">{buy}</p>
+      {takes && (
+        <p className="quiet takes">
+          <Prose text={takes} />
+        </p>
+      )}
+      <ul className="cuts">
+        {pattern.cuts
+          .filter((cut) => cut.fabric === fabric.id)
+          .map((cut) => (
+            <CutLine key={cut.id} cut={cut} pattern={pattern} fabricName={fabric.name} />
+          ))}
+      </ul>
+      {children}
     </section>
   );
 }
@@ -167,7 +210,7 @@ function CutLine({ cut, pattern, fabricName }: { readonly cut: Cut; readonly pat
         <strong className="cut-size">
           {cut.shape === 'square' ? <Length value={cut.width} unit={unit} /> : <Area size={cut} unit={unit} />}
         </strong>
-        {cut.shape === 'template' && <span className="sub">from a template</span>}
+        {cut.shape === 'template' && <span className="sub">, from a template</span>}
         {cut.subcut !== 'none' && <span className="sub">, {SUBCUTS[cut.subcut]}</span>}
         {cut.spare > 0 && <span className="quiet spare"> · {cut.spare} spare</span>}
       </p>
