@@ -5,32 +5,33 @@ import { addSurds, ceilToStep, rootOf, surd, times } from '../measure/surd.ts';
 import type { Point } from '../geometry/point.ts';
 import { moved, turned } from '../geometry/point.ts';
 import { box, fromLeastCorner } from '../geometry/convex.ts';
+import { cross, dot, opposite, outward, type Vector } from '../geometry/vector.ts';
 
 /*
  * A template is a finished outline with the allowance s round it. Each edge runs on past its corner until it meets the next
  * one, but at most 2s: a sharper tip (under 53.13°, where tan(angle/2) = 1/2) is cut straight across there. Every point within s of the
- * finished outline is then inside the template, and no tip reaches further than √5·s from its finished corner.
+ * finished outline is then inside the template, and no tip reaches further than √5·s from its finished corner. Where it is known what a
+ * tip is sewn to, it is trimmed to that (`tips.ts`): along lines that also lie s from the finished corner.
  */
 
-type Vector = readonly [bigint, bigint];
-
-/** A summand k·√m·v of a point: lengths in the block's unit. */
-interface Term {
+/** A summand k·√m·v of a place: lengths in the block's unit. */
+export interface Term {
   readonly k: Rational;
   readonly m: Rational;
   readonly v: Vector;
 }
+
+/** A place of a template's outline, exactly: the sum of its terms, counted from where the finished outline counts from. */
+export type Place = readonly Term[];
+
+/** For each finished corner the outward normals of the lines its tip is trimmed along, in the order of the outline. */
+export type Trims = readonly (readonly Vector[])[];
 
 const ONE = rational(1);
 
 /** Roots are rounded up at this fraction of a ruler step (or of the unit, for drawing) before they are added up. */
 const FINE = rational(1, 2 ** 20);
 
-const dot = (a: Vector, b: Vector): bigint => a[0] * b[0] + a[1] * b[1];
-const cross = (a: Vector, b: Vector): bigint => a[0] * b[1] - a[1] * b[0];
-const opposite = (a: Vector): Vector => [-a[0], -a[1]];
-/** To the left of a direction as seen on screen: out of an outline that runs clockwise. */
-const outward = (a: Vector): Vector => [a[1], -a[0]];
 const whole = (a: bigint): Rational => ratio(a, 1n);
 
 /** A finished outline in whole numbers: corners over one denominator, edges as directions in lowest terms. */
@@ -73,28 +74,18 @@ export function templateBox(
 }
 
 /**
- * @returns the outline to cut along, clockwise on screen, in the block's unit from the corner the finished outline counts from,
- * each coordinate rounded up to 1/2²⁰: for drawing the template full size
+ * @returns the outline to cut along, exactly, clockwise on screen: for each corner of the finished outline the places round it, one, or
+ * several where the tip is trimmed
+ * @param trims the tips that are trimmed to what they are sewn to; an empty list where a corner has none
+ * @throws RangeError when a number leaves what can be held exactly
  */
-export function cutOutline(
-  outline: readonly Point[],
-  step: Rational,
-  seam: Rational,
-): readonly { readonly x: Rational; readonly y: Rational }[] {
+export function cutOutline(outline: readonly Point[], step: Rational, seam: Rational, trims?: Trims): readonly (readonly Place[])[] {
   const shape = inWholeNumbers(outline);
-  return shape.corners
-    .flatMap((_, i) => allowanceAt(shape, i, step, seam))
-    .map((terms) => ({
-      x: sumUp(
-        terms.map((term) => reach(term, [1n, 0n])),
-        FINE,
-      ),
-      y: sumUp(
-        terms.map((term) => reach(term, [0n, 1n])),
-        FINE,
-      ),
-    }));
+  return shape.corners.map((_, i) => allowanceAt(shape, i, step, seam, trims?.[i]));
 }
+
+/** @returns the direction of the straight grain on a template: the longest edge, those along the block's sides before slanted ones */
+export const grainAlong = (outline: readonly Point[]): Vector => grainOf(inWholeNumbers(outline));
 
 /** @returns the outline moved by whole lattice steps so that its box starts in the first step both ways: at 0, 0 for lattice points */
 export function atOrigin(outline: readonly Point[]): readonly Point[] {
@@ -119,11 +110,15 @@ export function templateKey(outline: readonly Point[]): string {
 const text = (x: Rational): string => `${x.n}/${x.d}`;
 
 /** The template's corners at one finished corner: where the two edges meet, or both ends of the cut across a sharp tip. */
-function allowanceAt(shape: Outline, i: number, step: Rational, seam: Rational): readonly (readonly Term[])[] {
+function allowanceAt(shape: Outline, i: number, step: Rational, seam: Rational, trims: readonly Vector[] = []): readonly Place[] {
   const n = shape.corners.length;
   const [arriving, leaving] = [shape.edges[(i + n - 1) % n]!, shape.edges[i]!];
   const corner: Term = { k: multiply(step, ratio(1n, shape.over)), m: ONE, v: shape.corners[i]! };
   const [a, b] = [dot(arriving, arriving), dot(leaving, leaving)];
+  if (trims.length > 0) {
+    const lines = [outward(arriving), ...trims, outward(leaving)];
+    return lines.slice(1).map((next, j) => [corner, ...allowancesFrom(lines[j]!, next, seam)]);
+  }
   // Interior angle sharper than arccos 3/5.
   const towards = -dot(arriving, leaving);
   if (towards > 0n && 25n * towards * towards > 9n * a * b) {
@@ -132,10 +127,16 @@ function allowanceAt(shape: Outline, i: number, step: Rational, seam: Rational):
       [corner, { k: seam, m: ratio(1n, b), v: onPast(leaving, opposite(leaving)) }],
     ];
   }
-  // The point at distance s from both edge lines: s/det · (|n₁|·(n₂y, −n₂x) − |n₂|·(n₁y, −n₁x)), n the outward normals.
-  const [n1, n2] = [outward(arriving), outward(leaving)];
+  return [[corner, ...allowancesFrom(outward(arriving), outward(leaving), seam)]];
+}
+
+/** From a corner to the place at distance s from two lines through it: s/det · (|n₁|·(n₂y, −n₂x) − |n₂|·(n₁y, −n₁x)), n their normals. */
+function allowancesFrom(n1: Vector, n2: Vector, seam: Rational): readonly Term[] {
   const k = multiply(seam, ratio(1n, cross(n1, n2)));
-  return [[corner, { k, m: whole(a), v: outward(n2) }, { k, m: whole(b), v: opposite(outward(n1)) }]];
+  return [
+    { k, m: whole(dot(n1, n1)), v: outward(n2) },
+    { k, m: whole(dot(n2, n2)), v: opposite(outward(n1)) },
+  ];
 }
 
 /** One allowance out of an edge, two allowances on past its end. */

@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { multiply, rational, toNumber } from '../../src/measure/rational.ts';
+import { multiply, rational, toNumber, type Rational } from '../../src/measure/rational.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import { latticePoint, lineThrough, meet, turned } from '../../src/geometry/point.ts';
 import { atOrigin, cutOutline, templateBox, templateKey } from '../../src/cutting/template.ts';
+import { inkOf } from '../../src/pattern/pages/ink.ts';
 import { extent, offset } from './buffer.ts';
 
 const laws = { seed: 20260714, numRuns: 100 };
@@ -12,6 +13,9 @@ const EIGHTH = rational(1, 8);
 const points = (...corners: readonly (readonly [number, number])[]): readonly Point[] => corners.map(([x, y]) => ({ x, y, w: 1 }));
 const floats = (outline: readonly Point[], step = 1): readonly (readonly [number, number])[] =>
   outline.map(({ x, y, w }) => [(x / w) * step, (y / w) * step]);
+
+const ink = (outline: readonly Point[], step: Rational): readonly (readonly [number, number])[] =>
+  cutOutline(outline, step, SEAM).flat().map(inkOf);
 
 /** The convex hull of a few lattice points, clockwise on screen, without three on a line. */
 function hull(all: readonly (readonly [number, number])[]): readonly Point[] {
@@ -41,14 +45,14 @@ const steps = fc.constantFrom(rational(1), rational(3, 4), rational(7, 12), rati
 const inside = (outline: readonly (readonly [number, number])[], [x, y]: readonly [number, number]): boolean =>
   outline.every(([ax, ay], i) => {
     const [bx, by] = outline[(i + 1) % outline.length]!;
-    return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay) > -1e-5;
+    return ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay) > -1e-9;
   });
 
 describe('a template', () => {
   test('holds everything within a seam allowance of the finished piece', () => {
     fc.assert(
       fc.property(outlines, steps, (outline, step) => {
-        const cut = cutOutline(outline, step, SEAM).map(({ x, y }) => [toNumber(x), toNumber(y)] as const);
+        const cut = ink(outline, step);
         const round = offset(floats(outline, toNumber(step)), 0.25, 'round');
         for (const p of round) expect(inside(cut, p)).toBe(true);
       }),
@@ -64,10 +68,9 @@ describe('a template', () => {
         // JTS runs its rings clockwise in a plane with y up, which is the other way round on screen.
         const onScreen = [...whole.slice(0, -1)].reverse();
         const ring = inside(onScreen, finished[0]!) ? onScreen : [...onScreen].reverse();
-        for (const { x, y } of cutOutline(outline, step, SEAM)) {
-          const p = [toNumber(x), toNumber(y)] as const;
+        for (const p of ink(outline, step)) {
           expect(inside(ring, p)).toBe(true);
-          expect(Math.min(...finished.map(([a, b]) => Math.hypot(a - p[0], b - p[1])))).toBeLessThan(0.25 * Math.sqrt(5) + 1e-5);
+          expect(Math.min(...finished.map(([a, b]) => Math.hypot(a - p[0], b - p[1])))).toBeLessThan(0.25 * Math.sqrt(5) + 1e-9);
         }
       }),
       laws,
@@ -77,7 +80,7 @@ describe('a template', () => {
   test('fits its rectangle, which is at most one ruler step too large', () => {
     fc.assert(
       fc.property(outlines, steps, (outline, step) => {
-        const cut = cutOutline(outline, step, SEAM).map(({ x, y }) => [toNumber(x), toNumber(y)] as const);
+        const cut = ink(outline, step);
         const { width, height } = templateBox(outline, step, SEAM, EIGHTH);
         const edges = outline.map(({ x, y }, i) => {
           const next = outline[(i + 1) % outline.length]!;
@@ -188,7 +191,7 @@ describe('a template', () => {
     const { width, height } = templateBox(outline, rational(12, 64), SEAM, EIGHTH);
     const longest = [q.x / q.w - r.x / r.w, q.y / q.w - r.y / r.w] as const;
     const way = longest.map((x) => x / Math.hypot(...longest)) as [number, number];
-    const cut = cutOutline(outline, rational(12, 64), SEAM).map(({ x, y }) => [toNumber(x), toNumber(y)] as const);
+    const cut = ink(outline, rational(12, 64));
     const spans = [extent(cut, way), extent(cut, [-way[1], way[0]])].sort((a, b) => a - b);
     expect([toNumber(width), toNumber(height)]).toEqual(spans.map((span) => Math.ceil(span * 8) / 8));
   });

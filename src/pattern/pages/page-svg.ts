@@ -1,0 +1,46 @@
+import type { Item, Page, PathStep } from './page.ts';
+
+/** The family that pages are set in, for whoever has it; the size of a line is the same in any. */
+export const FAMILY = 'Source Sans 3';
+export const WEIGHTS = { regular: 400, strong: 600 } as const;
+
+/** @returns a path as SVG writes one, to a hundred thousandth of a point */
+export const svgPath = (steps: readonly PathStep[]): string =>
+  steps.map(([kind, ...numbers]) => `${kind}${numbers.map(svgNumber).join(' ')}`).join('');
+
+/** @returns a number as SVG writes one, to a hundred thousandth */
+export const svgNumber = (value: number): string => String(Math.round(value * 100_000) / 100_000 + 0);
+
+/** @returns a page as an SVG document of its true size, whose lines are named by what they show */
+export function pageSvg(page: Page, title: string, language: string): string {
+  const [width, height] = [svgNumber(page.width), svgNumber(page.height)];
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" xml:lang="${escaped(language)}" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`,
+    `<title>${escaped(title)}</title>`,
+    ...page.items.map(itemSvg),
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+function itemSvg(item: Item): string {
+  if (item.kind === 'text') {
+    const { text, x, y, size, weight, color, width } = item;
+    return (
+      `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="${FAMILY}, sans-serif" font-size="${svgNumber(size)}" ` +
+      `font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs">${escaped(text)}</text>`
+    );
+  }
+  const { what, steps, stroke, fill } = item;
+  const lines = stroke
+    ? ` stroke="${stroke.color}" stroke-width="${svgNumber(stroke.width)}"${stroke.dash ? ` stroke-dasharray="${stroke.dash.map(svgNumber).join(' ')}"` : ''}`
+    : '';
+  return `<path d="${svgPath(steps)}" fill="${fill ?? 'none'}"${lines}><title>${escaped(what)}</title></path>`;
+}
+
+/** @returns text for XML, without the few signs that XML 1.0 cannot hold */
+function escaped(text: string): string {
+  const names: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
+  return text.replace(/[&<>"]/g, (sign) => names[sign]!).replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
+}

@@ -1,0 +1,116 @@
+/*
+ * A finished layout: pages of items at fixed places. Whoever writes or shows a page only draws its items and computes no place. Lengths
+ * are in points (1/72 in.), x right and y down from the page's upper left corner.
+ */
+
+export type PathStep =
+  | readonly ['M' | 'L', x: number, y: number]
+  | readonly ['C', x1: number, y1: number, x2: number, y2: number, x: number, y: number]
+  | readonly ['Z'];
+
+export interface Stroke {
+  readonly color: string;
+  readonly width: number;
+  /** Lengths of dashes and gaps by turns; a whole line where absent. */
+  readonly dash?: readonly number[];
+}
+
+/** Lines or areas; colours as #rrggbb. */
+export interface PathItem {
+  readonly kind: 'path';
+  /** What it shows: "cut line T1". Writers that can name things use it. */
+  readonly what: string;
+  readonly steps: readonly PathStep[];
+  readonly stroke?: Stroke;
+  readonly fill?: string;
+}
+
+export type Weight = 'regular' | 'strong';
+
+/** One line of text in our own face. */
+export interface TextItem {
+  readonly kind: 'text';
+  readonly text: string;
+  /** Where its baseline begins. */
+  readonly x: number;
+  readonly y: number;
+  readonly size: number;
+  readonly weight: Weight;
+  readonly color: string;
+  /** How wide the line is. */
+  readonly width: number;
+  /** What it is to somebody who listens: a heading, or text like any other where absent. */
+  readonly role?: 'heading';
+}
+
+export type Item = PathItem | TextItem;
+
+export interface Page {
+  readonly width: number;
+  readonly height: number;
+  /** No item reaches into the margin, which is the same all round. */
+  readonly margin: number;
+  /** In reading order. */
+  readonly items: readonly Item[];
+}
+
+export interface Document {
+  readonly title: string;
+  /** As BCP 47 has it: "en". */
+  readonly language: string;
+  readonly pages: readonly Page[];
+}
+
+/** A rectangle on a page. */
+export interface Area {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** @returns a closed path through places */
+export const closedPath = (places: readonly (readonly [number, number])[]): readonly PathStep[] => [
+  ...places.map(([x, y], i): PathStep => [i === 0 ? 'M' : 'L', x, y]),
+  ['Z'],
+];
+
+/** @returns a path of one straight line */
+export const linePath = ([x1, y1]: readonly [number, number], [x2, y2]: readonly [number, number]): readonly PathStep[] => [
+  ['M', x1, y1],
+  ['L', x2, y2],
+];
+
+/** @returns the path round a rectangle */
+export const boxPath = ({ left, top, width, height }: Area): readonly PathStep[] =>
+  closedPath([
+    [left, top],
+    [left + width, top],
+    [left + width, top + height],
+    [left, top + height],
+  ]);
+
+/** @returns the path of a circle, by the usual four curves */
+export function circlePath([x, y]: readonly [number, number], radius: number): readonly PathStep[] {
+  // 4/3·(√2 − 1): how far the handles of a quarter circle reach.
+  const reach = radius * 0.5522847498;
+  return [
+    ['M', x + radius, y],
+    ['C', x + radius, y + reach, x + reach, y + radius, x, y + radius],
+    ['C', x - reach, y + radius, x - radius, y + reach, x - radius, y],
+    ['C', x - radius, y - reach, x - reach, y - radius, x, y - radius],
+    ['C', x + reach, y - radius, x + radius, y - reach, x + radius, y],
+    ['Z'],
+  ];
+}
+
+/** @returns an item moved */
+export function movedItem(item: Item, dx: number, dy: number): Item {
+  if (item.kind === 'text') return { ...item, x: item.x + dx, y: item.y + dy };
+  const steps = item.steps.map((step): PathStep => {
+    if (step[0] === 'Z') return step;
+    if (step[0] !== 'C') return [step[0], step[1] + dx, step[2] + dy];
+    return ['C', step[1] + dx, step[2] + dy, step[3] + dx, step[4] + dy, step[5] + dx, step[6] + dy];
+  });
+  return { ...item, steps };
+}

@@ -1,0 +1,150 @@
+import { templatesOf, type Template } from '../../cutting/template-list.ts';
+import { printLength } from '../../measure/lengths.ts';
+import { several } from '../../measure/words.ts';
+import type { Pattern } from '../pattern.ts';
+import { withFractions, type Setting } from './face.ts';
+import { headHeight, headItems, measureItems, measureRoom, type Head } from './furniture.ts';
+import type { Spot } from './ink.ts';
+import { packed, type Laid, type Loose, type Room } from './packing.ts';
+import { movedItem, type Document, type Page } from './page.ts';
+import { MARGIN, POINTS, sheetOf, type Lie, type Paper } from './paper.ts';
+import { areaOf, cornersOf, hullOf, movedBy, type Polygon } from './polygons.ts';
+import { drawTemplate, inkOfTemplate, type TemplateInk, type TurnedTemplate } from './template-drawing.ts';
+import { tiledPages } from './tiled-template.ts';
+
+/** Between two templates on a page, in points: room for scissors. */
+const GAP = 9;
+/** Up to so many templates are also turned until one of their edges lies level, where that saves a page. */
+const FEW = 12;
+
+/** What of a pattern its pages of templates tell. */
+export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'lattice' | 'piecing' | 'proof'> & {
+  readonly fabrics: readonly { readonly fabric: { readonly id: string; readonly name: string } }[];
+};
+
+/**
+ * Lays the templates of a pattern out at full size, on as few pages as are found.
+ * @returns the pages, one lie of the paper for all templates that fit a page; no pages where no template is needed
+ */
+export function templatePages(pattern: TemplatePattern, paper: Paper, setting: Setting): Document {
+  const { block, lattice } = pattern;
+  const name = block.name.trim() || 'Block';
+  const names = new Map(pattern.fabrics.map(({ fabric }) => [fabric.id, fabric.name.trim() || fabric.id]));
+  const templates = templatesOf(pattern);
+  const inks = templates.map((template) =>
+    inkOfTemplate(template, lattice.step, POINTS[block.unit], (id) => names.get(id) ?? id),
+  );
+  const lines = headLines(pattern, templates);
+  const plans = (['portrait', 'landscape'] as const).map((lie) => planFor(inks, { paper, lie, head: lines, setting }));
+  const [portrait, landscape] = plans as [Plan, Plan];
+  // A template that fits only one way settles the lie, for parts have to be stuck together.
+  const better = landscape.large.length < portrait.large.length || (landscape.large.length === portrait.large.length && landscape.sheets.length < portrait.sheets.length);
+  const plan = better ? landscape : portrait;
+  const large = plan.large.flatMap((ink) => tiledPages(ink, paper, (said, part) => ({ title: name, place: part, lines: [...lines, said] }), setting));
+  const count = plan.sheets.length + large.length;
+  const placeOf = (i: number): string => `Templates, page ${i + 1} of ${count}`;
+  const pages = [
+    ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: placeOf(i), lines }, setting)),
+    ...large.map((page, i) => page(placeOf(plan.sheets.length + i))),
+  ];
+  return { title: `${name}: templates`, language: 'en', pages };
+}
+
+/** What every page says under its title. */
+function headLines({ block, choices, proof }: TemplatePattern, templates: readonly Template[]): readonly string[] {
+  const { unit, finished } = block;
+  const length = (value: Parameters<typeof printLength>[0]): string => withFractions(printLength(value, unit));
+  const handed = templates.some(({ uses }) => uses.some(({ reversed }) => reversed > 0));
+  return [
+    ...(proof.holds ? [] : ['Do not cut yet: sewn back in exact arithmetic, this pattern is not the drawing.']),
+    `${length(finished.width)} by ${length(finished.height)} finished; to cut for ${several(choices.blocks, 'block')}. ` +
+      `The seam allowance of ${length(choices.seam)} is included.`,
+    'Cut along the solid line, sew along the dashed one. Seams cross at the dots; the arrow lies on the straight grain.' +
+      (handed ? ' Reversed: with the template turned over.' : ''),
+  ];
+}
+
+interface Setup {
+  readonly paper: Paper;
+  readonly lie: Lie;
+  readonly head: readonly string[];
+  readonly setting: Setting;
+}
+
+interface Plan {
+  readonly lie: Lie;
+  readonly width: number;
+  readonly height: number;
+  /** Where the room for templates begins. */
+  readonly top: number;
+  readonly drawn: ReadonlyMap<number, readonly TurnedTemplate[]>;
+  readonly sheets: readonly (readonly Laid[])[];
+  /** Templates that are larger than a page. */
+  readonly large: readonly TemplateInk[];
+  readonly order: readonly number[];
+}
+
+function planFor(inks: readonly TemplateInk[], { paper, lie, head, setting }: Setup): Plan {
+  const { width, height } = sheetOf(paper, lie);
+  const top = MARGIN + headHeight({ lines: head });
+  const measure = measureRoom(setting);
+  const inner = { width: width - 2 * MARGIN, height: height - MARGIN - top };
+  const corner = cornersOf({ left: 0, top: inner.height - measure.height - GAP / 2, right: measure.width + GAP, bottom: inner.height });
+  const room: Room = { ...inner, taken: [corner] };
+  const quarters = inks.map((ink) => [0, 90, 180, 270].map((degrees) => drawTemplate(ink, degrees, setting)));
+  const looseOf = (turns: readonly TurnedTemplate[]): Loose => ({ turns: turns.map(({ footprint }) => withRoom(footprint)) });
+  const fits = (turns: readonly TurnedTemplate[]): boolean => packed([looseOf(turns)], room) !== null;
+  const all = inks.map((_, i) => i);
+  const wider = (i: number): readonly TurnedTemplate[] => [...quarters[i]!, ...levelTurns(inks[i]!).map((degrees) => drawTemplate(inks[i]!, degrees, setting))];
+  const turnsOf = new Map(all.map((i) => [i, fits(quarters[i]!) ? quarters[i]! : wider(i)]));
+  const order = all.filter((i) => fits(turnsOf.get(i)!));
+  const large = inks.filter((_, i) => !order.includes(i));
+  let drawn: ReadonlyMap<number, readonly TurnedTemplate[]> = turnsOf;
+  let sheets = packed(order.map((i) => looseOf(drawn.get(i)!)), room) ?? [];
+  if (order.length <= FEW && sheets.length > leastSheets(order.map((i) => drawn.get(i)![0]!), room)) {
+    const freer = new Map(order.map((i) => [i, wider(i)]));
+    const tighter = packed(order.map((i) => looseOf(freer.get(i)!)), room);
+    if (tighter !== null && tighter.length < sheets.length) [drawn, sheets] = [freer, tighter];
+  }
+  return { lie, width, height, top, drawn, sheets, large, order };
+}
+
+/** No fewer sheets can do: the area of the templates alone takes so many. */
+export function leastSheets(templates: readonly Pick<TurnedTemplate, 'cut'>[], { width, height, taken }: Room): number {
+  const free = width * height - taken.reduce((sum, polygon) => sum + areaOf(polygon), 0);
+  return Math.ceil(templates.reduce((sum, { cut }) => sum + areaOf(cut), 0) / free);
+}
+
+/** Half the gap all round: what is placed edge to edge lies a gap apart. */
+function withRoom(footprint: readonly Spot[]): Polygon {
+  const [near, far] = [(GAP / 2) * (Math.SQRT2 - 1), GAP / 2];
+  const octagon: readonly Spot[] = [near, -near].flatMap((a) => [far, -far].flatMap((b): Spot[] => [[a, b], [b, a]]));
+  return hullOf(footprint.flatMap((spot) => movedBy(octagon, spot)));
+}
+
+/** Turns, in degrees, that lay one of the edges level and are no quarter turns. */
+function levelTurns({ cut }: TemplateInk): readonly number[] {
+  const turns = cut.map(([x, y], i) => {
+    const [nextX, nextY] = cut[(i + 1) % cut.length]!;
+    return (360 - (Math.atan2(nextY - y, nextX - x) * 180) / Math.PI) % 360;
+  });
+  const apart = (a: number, b: number): boolean => Math.abs(a - b) > 0.01;
+  return turns.filter((turn, i) => apart(Math.round(turn / 90) * 90, turn) && turns.slice(0, i).every((other) => apart(other, turn)));
+}
+
+function sheetPage(laid: readonly Laid[], { width, height, top, drawn, order }: Plan, head: Head, setting: Setting): Page {
+  const inner = width - 2 * MARGIN;
+  const templates = [...laid]
+    .sort((a, b) => a.item - b.item)
+    .flatMap(({ item, turn, at }) => drawn.get(order[item]!)![turn]!.items.map((one) => movedItem(one, MARGIN + at[0], top + at[1])));
+  return {
+    width,
+    height,
+    margin: MARGIN,
+    items: [
+      ...headItems(head, MARGIN, MARGIN, inner, setting),
+      ...templates,
+      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting).height - 0.5, setting),
+    ],
+  };
+}

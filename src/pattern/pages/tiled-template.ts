@@ -1,0 +1,139 @@
+import { ASCENT, DESCENT, type Setting } from './face.ts';
+import { headHeight, headItems, lineOf, measureItems, measureRoom, type Head } from './furniture.ts';
+import type { Spot } from './ink.ts';
+import { MATCH_LINE, QUIET } from './looks.ts';
+import { linePath, movedItem, type Item, type Page, type TextItem } from './page.ts';
+import { MARGIN, sheetOf, type Lie, type Paper } from './paper.ts';
+import { areaOf, type Polygon } from './polygons.ts';
+import { drawTemplate, type TemplateInk, type TurnedTemplate } from './template-drawing.ts';
+import { tilingOver, within, type Tile, type Tiling } from './tiles.ts';
+
+/** How far two sheets of one template overlap, in points: room for glue. */
+const OVERLAP = 36;
+/** A window's lines keep so far from the margin, which a line's own width would else cross. */
+const INSET = 1;
+const LETTER = 11;
+
+/**
+ * Lays a template that is larger than a page out over several, in the turn and the lie that need fewest.
+ * @param headOf makes the head from what is said of the parts
+ * @returns its pages, each waiting to be told its place in the document
+ */
+export function tiledPages(
+  ink: TemplateInk,
+  paper: Paper,
+  headOf: (said: string, place: string) => Head,
+  setting: Setting,
+): readonly ((place: string) => Page)[] {
+  const lies = (['portrait', 'landscape'] as const).flatMap((lie) => [0, 90].map((degrees) => tiled(ink, degrees, paper, lie, headOf, setting)));
+  const { tiles, tiling, drawn, window, size } = lies.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
+  const letters = lettersOf(tiling, tiles);
+  const uses = ink.says.map((said) => said.join(': ')).join('; ');
+  return tiles.map((tile, i) => (place: string): Page => {
+    const said = `${ink.name}, part ${i + 1} of ${tiles.length}: lay the parts on each other so that lines with the same letter meet, and glue them. ${uses}`;
+    const shown = drawn.items.flatMap((item) => within(item, tile, window.width, window.height));
+    const matches = matchItems(tile, tiling, window, letters, shown, setting);
+    const moved = [...shown, ...matches].map((item) => movedItem(item, MARGIN + INSET, window.top));
+    return {
+      ...size,
+      margin: MARGIN,
+      items: [
+        ...headItems(headOf(said, place), MARGIN, MARGIN, size.width - 2 * MARGIN, setting),
+        ...moved,
+        ...measureItems(MARGIN + 0.5, size.height - MARGIN - measureRoom(setting).height - 0.5, setting),
+      ],
+    };
+  });
+}
+
+interface Tiled {
+  readonly tiles: readonly Tile[];
+  readonly tiling: Tiling;
+  readonly drawn: TurnedTemplate;
+  readonly window: { readonly width: number; readonly height: number; readonly top: number };
+  readonly size: { readonly width: number; readonly height: number };
+}
+
+function tiled(ink: TemplateInk, degrees: number, paper: Paper, lie: Lie, headOf: (said: string, place: string) => Head, setting: Setting): Tiled {
+  const size = sheetOf(paper, lie);
+  const top = MARGIN + headHeight(headOf('', '')) + INSET;
+  const window = {
+    width: size.width - 2 * MARGIN - 2 * INSET,
+    height: size.height - MARGIN - measureRoom(setting).height - 10 - INSET - top,
+    top,
+  };
+  const drawn = drawTemplate(ink, degrees, setting);
+  const tiling = tilingOver(drawn.footprint, window.width, window.height, OVERLAP);
+  return { tiles: tiling.tiles.filter((tile) => shows(drawn.cut, tile, window)), tiling, drawn, window, size };
+}
+
+/** Whether anything of a template lies in a window: neither has an edge with all of the other behind it. */
+function shows(cut: Polygon, { left, top }: Tile, { width, height }: Tiled['window']): boolean {
+  const frame: Polygon = [[left, top], [left + width, top], [left + width, top + height], [left, top + height]];
+  const parts = (a: Polygon, b: Polygon): boolean =>
+    a.some((p, i) => {
+      const q = a[(i + 1) % a.length]!;
+      return b.every(([x, y]) => (q[0] - p[0]) * (y - p[1]) - (q[1] - p[1]) * (x - p[0]) <= 0);
+    });
+  return areaOf(cut) > 0 && !parts(cut, frame) && !parts(frame, cut);
+}
+
+/** A letter for each place where two printed parts meet, by "row column side". */
+function lettersOf({ rows, columns }: Tiling, tiles: readonly Tile[]): ReadonlyMap<string, string> {
+  const printed = (row: number, column: number): boolean => tiles.some((tile) => tile.row === row && tile.column === column);
+  const letters = new Map<string, string>();
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      if (!printed(row, column)) continue;
+      if (printed(row, column + 1)) letters.set(`${row} ${column} right`, letterName(letters.size));
+      if (printed(row + 1, column)) letters.set(`${row} ${column} below`, letterName(letters.size));
+    }
+  }
+  return letters;
+}
+
+/** A, B, … Z, AA, AB, … */
+function letterName(i: number): string {
+  const last = String.fromCharCode(65 + (i % 26));
+  return i < 26 ? last : `${letterName(Math.floor(i / 26) - 1)}${last}`;
+}
+
+/** The lines along which a part meets its neighbours, in the middle of what overlaps, each with its letter. */
+function matchItems(
+  { row, column }: Tile,
+  { across, down }: Tiling,
+  { width, height }: Tiled['window'],
+  letters: ReadonlyMap<string, string>,
+  shown: readonly Item[],
+  setting: Setting,
+): readonly Item[] {
+  const half = OVERLAP / 2;
+  const sides: readonly (readonly [string, Spot, Spot])[] = [
+    [`${row} ${column} right`, [across + half, 0], [across + half, height]],
+    [`${row} ${column - 1} right`, [half, 0], [half, height]],
+    [`${row} ${column} below`, [0, down + half], [width, down + half]],
+    [`${row - 1} ${column} below`, [0, half], [width, half]],
+  ];
+  return sides.flatMap(([name, from, to]): Item[] => {
+    const letter = letters.get(name);
+    if (letter === undefined) return [];
+    const upright = from[0] === to[0];
+    const texts = shown.filter((item): item is TextItem => item.kind === 'text');
+    const written = [0.3, 0.7].flatMap((share): TextItem[] => {
+      const at = (part: number): Spot => [from[0] + (to[0] - from[0]) * part, from[1] + (to[1] - from[1]) * part];
+      for (const part of [share, share - 0.1, share + 0.1, share - 0.2, share + 0.2]) {
+        const [x, y] = at(part);
+        const line = lineOf(letter, upright ? [x + 3, y] : [x, y - 3], { size: LETTER, weight: 'strong', color: QUIET }, setting);
+        if (!texts.some((text) => overlap(text, line))) return [line];
+      }
+      return [];
+    });
+    return [{ kind: 'path', what: `match line ${letter}`, steps: linePath(from, to), stroke: MATCH_LINE }, ...written];
+  });
+}
+
+const overlap = (a: TextItem, b: TextItem): boolean =>
+  a.x < b.x + b.width &&
+  b.x < a.x + a.width &&
+  a.y - ASCENT * a.size < b.y + DESCENT * b.size &&
+  b.y - ASCENT * b.size < a.y + DESCENT * a.size;

@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import type { UnitKind } from '../../src/geometry/piecing/assembly.ts';
+import type { Point } from '../../src/geometry/point.ts';
+import { samePoint } from '../../src/geometry/point.ts';
+import { cutOutline } from '../../src/cutting/template.ts';
+import { templatesOf } from '../../src/cutting/template-list.ts';
+import { tipsIn } from '../../src/cutting/tips.ts';
+import { toNumber } from '../../src/measure/rational.ts';
+import { inkOf, type Spot } from '../../src/pattern/pages/ink.ts';
+import type { Pattern } from '../../src/pattern/pattern.ts';
+import { blockNamed, namesIn, patternOf } from '../pattern/made.ts';
+import { areaBetween, kept, offset } from './buffer.ts';
+
+const KINDS: readonly UnitKind[] = [
+  'half-square triangle',
+  'quarter-square triangle',
+  'split quarter-square triangle',
+  'flying geese',
+  'corner-triangle unit',
+  'square in a square',
+  'half-rectangle triangle',
+  'peak',
+];
+
+/** Blocks of every kind of unit, each piece of a unit cut round a template. */
+const blocks = namesIn('gallery').filter((name, i) => (i % 3 === 0 || i < 12) && name !== 'treble-nine-patch-27');
+const patterns = new Map<string, Pattern>();
+const patternIn = (name: string): Pattern => {
+  const known = patterns.get(name) ?? patternOf(blockNamed('gallery', name), { methods: Object.fromEntries(KINDS.map((kind) => [kind, 'template'])) });
+  patterns.set(name, known);
+  return known;
+};
+
+const floats = (outline: readonly Point[], step: number): readonly Spot[] => outline.map(({ x, y, w }) => [(x / w) * step, (y / w) * step]);
+const away = ([ax, ay]: Spot, [bx, by]: Spot, [x, y]: Spot): number => ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+
+describe('a printed template', () => {
+  test.each(blocks)('of %s is the offset outline of another library, but for tips cut off a seam allowance from their corner', (name) => {
+    const pattern = patternIn(name);
+    const [step, seam] = [toNumber(pattern.lattice.step), toNumber(pattern.choices.seam)];
+    for (const { finished, outline } of templatesOf(pattern)) {
+      const corners = floats(finished, step);
+      const cut = outline.flat().map(inkOf);
+      const trims = outline.flatMap((places, i) => places.slice(1).map((place, j) => ({ corner: corners[i]!, line: [inkOf(places[j]!), inkOf(place)] as const })));
+      for (const { corner, line } of trims) expect(away(...line, corner)).toBeGreaterThan(seam - 1e-9);
+      // The other library offsets the finished outline and cuts the tips off along the same lines.
+      const other = trims.reduce((shape, { line }) => kept(shape, line), offset(corners, seam, 'whole'));
+      for (const place of cut) expect(Math.min(...other.map((p) => Math.hypot(p[0] - place[0], p[1] - place[1])))).toBeLessThan(1e-6);
+      expect(areaBetween(cut, other)).toBeLessThan(1e-6);
+      // Everything within the allowance is still there.
+      expect(areaBetween(cut, offset(corners, seam, 'round'), 'missing')).toBeLessThan(1e-9);
+    }
+  });
+});
+
+describe('trimmed tips', () => {
+  test('let the raw edges of two pieces end together where they are first sewn', () => {
+    let [ends, trimmed] = [0, 0];
+    for (const name of blocks) {
+      const { piecing, lattice, choices } = patternIn(name);
+      const [step, tips] = [toNumber(lattice.step), tipsIn(piecing)];
+      const sewn = piecing.pieces.map((piece) => {
+        const trims = tips(piece);
+        return { outline: piece.outline, trims, places: cutOutline(piece.outline, lattice.step, choices.seam, trims).map((at) => at.map(inkOf)) };
+      });
+      for (const one of sewn) {
+        for (const [i, p] of one.outline.entries()) {
+          const q = one.outline[(i + 1) % one.outline.length]!;
+          for (const other of sewn) {
+            const j = other.outline.findIndex((r, k) => samePoint(r, q) && samePoint(other.outline[(k + 1) % other.outline.length]!, p));
+            // Only edges that two pieces have wholly in common, and only tips that are trimmed for this seam: each on its side.
+            if (j < 0) continue;
+            const n = one.outline.length;
+            const [a, b] = floats([p, q], step) as [Spot, Spot];
+            const long = Math.hypot(b[0] - a[0], b[1] - a[1]);
+            const along = ([x, y]: Spot): number => ((x - a[0]) * (b[0] - a[0]) + (y - a[1]) * (b[1] - a[1])) / long;
+            const mine = { end: along(one.places[(i + 1) % n]![0]!), angle: angleAt(one.outline, (i + 1) % n), trims: one.trims[(i + 1) % n]! };
+            const theirs = { end: along(other.places[j]!.at(-1)!), angle: angleAt(other.outline, j), trims: other.trims[j]! };
+            if (mine.trims.length === 0 && theirs.trims.length === 0) continue;
+            if (mine.angle < 89.9 && theirs.angle < 89.9 && (mine.trims.length === 0 || theirs.trims.length === 0)) continue;
+            trimmed += 1;
+            if (Math.abs(mine.end - theirs.end) < 1e-9) ends += 1;
+          }
+        }
+      }
+    }
+    expect(trimmed).toBeGreaterThan(500);
+    expect(ends).toBe(trimmed);
+  });
+});
+
+/** Of an outline at a corner, in degrees. */
+function angleAt(outline: readonly Point[], i: number): number {
+  const [before, here, after] = [-1, 0, 1].map((k) => floats([outline[(i + k + outline.length) % outline.length]!], 1)[0]!) as [Spot, Spot, Spot];
+  const [u, v] = [Math.atan2(before[1] - here[1], before[0] - here[0]), Math.atan2(after[1] - here[1], after[0] - here[0])];
+  const turn = Math.abs(((u - v) * 180) / Math.PI);
+  return Math.min(turn, 360 - turn);
+}
