@@ -40,12 +40,9 @@ function whereTo(cut: Cut): string {
   return places.length === 0 ? `for ${last}` : `for ${places.join(', ')} and ${last}`;
 }
 
-/** What unfolds below a fabric, and the names it is kept under. */
-const PARTS = { layout: 'Layout', source: 'Cut from' } as const;
-
-type Part = keyof typeof PARTS;
-
-const partOf = (part: Part, { fabric }: Cloth): string => `${part} of ${fabric.id}`;
+/** What unfolds below a fabric: where it is cut from, and how it is laid out; the names by which the sheet knows that. */
+const sourceOf = ({ fabric }: Cloth): string => `source of ${fabric.id}`;
+const layoutOf = ({ fabric }: Cloth): string => `layout of ${fabric.id}`;
 
 /** Whether a line is cut larger than it need be, for want of a mark. */
 const isRounded = ({ exact, width, height }: Cut): boolean =>
@@ -60,7 +57,7 @@ export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: 
   readonly acts: Pick<Acts, 'choose' | 'alarm'>;
 }): ReactNode {
   const { unit } = pattern.block;
-  const layouts = pattern.fabrics.map((cloth) => partOf('layout', cloth));
+  const layouts = pattern.fabrics.map(layoutOf);
   const shown = useStore(unfolded, (now) => layouts.every((name) => now.has(name)));
   const rounded = useStore(unfolded, (now) => now.has('rounded up')) && pattern.cuts.some(isRounded);
   const rules = useStore(unfolded, (now) => now.has('cloth rules'));
@@ -86,9 +83,7 @@ export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: 
           <ClothCard key={cloth.fabric.id} cloth={cloth} pattern={pattern} choices={choices} letter={letters.get(cloth.fabric.id)} choose={choose} failed={failed} />
         ))}
         {pattern.scraps.map((fabric) => (
-          <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`}>
-            {null}
-          </Card>
+          <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`} />
         ))}
       </div>
       {pattern.cuts.some(isRounded) && (
@@ -128,7 +123,7 @@ function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
 }): ReactNode {
   const { fabric, buy, strips } = cloth;
   const { unit } = pattern.block;
-  const [source, layout] = (['source', 'layout'] as const).map((part) => partOf(part, cloth)) as [string, string];
+  const [source, layout] = [sourceOf(cloth), layoutOf(cloth)];
   const showsSource = useStore(unfolded, (now) => now.has(source));
   const showsLayout = useStore(unfolded, (now) => now.has(layout));
   return (
@@ -145,10 +140,10 @@ function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
       )}
       <p className="cloth-acts">
         <Unfold names={[layout]} open={showsLayout}>
-          {PARTS.layout} <span className="unseen">of {fabric.name}</span>
+          Layout <span className="unseen">of {fabric.name}</span>
         </Unfold>
         <Unfold names={[source]} open={showsSource}>
-          {PARTS.source} <span className="unseen">what: {fabric.name}</span>
+          Cut from <span className="unseen">what: {fabric.name}</span>
         </Unfold>
       </p>
       {(showsSource || showsLayout) && (
@@ -168,7 +163,7 @@ function Card({ fabric, letter, pattern, buy, takes, children }: {
   readonly buy: ReactNode;
   /** What its pieces take of that, in words. */
   readonly takes?: string;
-  readonly children: ReactNode;
+  readonly children?: ReactNode;
 }): ReactNode {
   return (
     <section className="cloth" aria-labelledby={`cloth-${fabric.id}`}>

@@ -1,7 +1,9 @@
 import { useMemo, useRef, type ReactNode } from 'react';
 import { useRoom } from '../../../canvas/use-room.ts';
 import { clothTiles, leftovers, type ClothTiles } from '../../../cutting/laid.ts';
+import { printLength } from '../../../measure/lengths.ts';
 import { subtract, ZERO } from '../../../measure/rational.ts';
+import { several } from '../../../measure/words.ts';
 import type { Cloth, Pattern } from '../../../pattern/pattern.ts';
 import { Prose } from '../Length.tsx';
 import { ClothPicture } from './ClothPicture.tsx';
@@ -21,6 +23,11 @@ export function Layouts({ cloth, pattern }: { readonly cloth: Cloth; readonly pa
       {tiles.map((each, i) => (
         <Layout key={i} tiles={each} color={cloth.fabric.color} pattern={pattern} named={tiles.length > 1 || each.source.form !== 'by length'} />
       ))}
+      {cloth.joined.map(({ cut, count, widths, length }, i) => (
+        <p key={i}>
+          <Prose text={joinedWords(cut, count, widths, printLength(length, unit))} />
+        </p>
+      ))}
       {left !== null && (
         <p className="left">
           <span className="word">Left over</span> <Prose text={left} />
@@ -29,6 +36,10 @@ export function Layouts({ cloth, pattern }: { readonly cloth: Cloth; readonly pa
     </div>
   );
 }
+
+/** @returns how pieces are cut that no cloth is wide enough for */
+const joinedWords = (cut: string, count: number, widths: number, length: string): string =>
+  `Line ${cut}: ${several(count, 'piece')}, ${count === 1 ? 'cut' : 'each cut'} from ${widths} widths of cloth, ${length} long, sewn together first; not drawn here.`;
 
 function Layout({ tiles, color, pattern, named }: {
   readonly tiles: ClothTiles;
