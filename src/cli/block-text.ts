@@ -5,25 +5,25 @@ import { bad, good, type Result } from '../measure/problem.ts';
 
 const LONGEST_NAME = 200;
 
-/** A file's name as a sentence shows it. */
-const shown = (path: string): string => `"${path.length > LONGEST_NAME ? `…${path.slice(-LONGEST_NAME)}` : path}"`;
+/** @returns a file's name as a sentence shows it */
+export const shownPath = (path: string): string => `"${path.length > LONGEST_NAME ? `…${path.slice(-LONGEST_NAME)}` : path}"`;
 
 /**
  * @param path a file's path, or - for standard input
  * @returns the text of a block file, never reading on past the longest one; or in one sentence why it cannot be read
  */
 export async function readBlockText(path: string, standardInput: NodeJS.ReadableStream): Promise<Result<string>> {
-  const name = path === '-' ? 'Standard input' : `The file ${shown(path)}`;
+  const name = path === '-' ? 'Standard input' : `The file ${shownPath(path)}`;
   try {
     if (path === '-') return await textOf(standardInput, name);
     const found = await stat(path);
-    if (found.isDirectory()) return bad('a-folder', `${shown(path)} is a folder; name a block file in it.`);
+    if (found.isDirectory()) return bad('a-folder', `${shownPath(path)} is a folder; name a block file in it.`);
     const tooLarge = fileSizeProblem(found.size);
     if (tooLarge) return bad(tooLarge.code, tooLarge.sentence);
     return await textOf(createReadStream(path), name);
   } catch (error) {
     const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    if (code === 'ENOENT' || code === 'ENOTDIR') return bad('no-file', `There is no file ${shown(path)}; check its name and folder.`);
+    if (code === 'ENOENT' || code === 'ENOTDIR') return bad('no-file', `There is no file ${shownPath(path)}; check its name and folder.`);
     if (code === 'EACCES' || code === 'EPERM') return bad('unreadable', `${name} may not be read; ask for the right to read it.`);
     return bad('unreadable', `${name} cannot be read${code === '' ? '' : ` (${code})`}; check it and try again.`);
   }

@@ -9,6 +9,8 @@ export const HELP = `piecewright: the sewing pattern of a painted block, proven
   piecewright plan FILE [--json]   print the pattern as text, or as data
   piecewright sizes FILE [--from LENGTH --to LENGTH --step LENGTH] [--json]
                                    print what to cut at other finished widths, and which the ruler has marks for
+  piecewright templates FILE -o OUT.pdf [--paper letter|a4]
+                                   write every template at full size, as PDF, or as SVG (OUT.svg)
   piecewright check FILE           say whether the file is sound and the proof of its pattern holds
 
 FILE is a block file; - stands for what is piped in.

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { quoted } from '../block/problems.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { listed } from '../measure/words.ts';
+import { readTemplateOrder, type TemplateOrder } from './templates.ts';
 
 /** The choices as typed, not yet read: lengths need the unit of the block they are for. */
 export interface Wishes {
@@ -15,7 +16,7 @@ export interface Wishes {
 }
 
 /** The commands that read a block. */
-export const COMMANDS = ['plan', 'sizes', 'check'] as const;
+export const COMMANDS = ['plan', 'sizes', 'templates', 'check'] as const;
 
 /** The finished sizes of a table as typed. */
 export type WishedRange = Readonly<Partial<Record<'from' | 'to' | 'step', string>>>;
@@ -29,6 +30,8 @@ export type Order =
       readonly json: boolean;
       readonly wishes: Wishes;
       readonly range: WishedRange;
+      /** Only with templates. */
+      readonly templates: TemplateOrder | null;
     };
 
 const OPTIONS = {
@@ -42,6 +45,8 @@ const OPTIONS = {
   from: { type: 'string' },
   to: { type: 'string' },
   step: { type: 'string' },
+  out: { type: 'string', short: 'o' },
+  paper: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean', short: 'v' },
@@ -74,12 +79,17 @@ export function readOrder(args: readonly string[]): Result<Order> {
   if (!isCommand(command)) return wrong(`There is no command ${quoted(command)}; the commands are ${listed(COMMANDS)}.`);
   if (file === undefined) return wrong(`Name the block file: piecewright ${command} FILE, or ${command} - to read what is piped in.`);
   if (others.length > 0) return wrong(`One file at a time: leave out ${quoted(others.join(' '))}.`);
-  const { json = false, help: _, version: __, from, to, step, ...wishes } = values;
+  const { json = false, help: _, version: __, from, to, step, out, paper, ...wishes } = values;
   if (json && command === 'check') return wrong('The option --json goes with plan and sizes; check answers in one sentence.');
+  if (json && command === 'templates') return wrong('The option --json goes with plan and sizes; templates are written to a file.');
   const range = { ...(from !== undefined && { from }), ...(to !== undefined && { to }), ...(step !== undefined && { step }) };
   const [ranged] = Object.keys(range);
   if (ranged !== undefined && command !== 'sizes') return wrong(`The option --${ranged} goes with sizes, not with ${command}.`);
-  return good({ command, file, json: json === true, wishes: wishes as Wishes, range: range as WishedRange });
+  const asked = [...(out === undefined ? [] : ['out']), ...(paper === undefined ? [] : ['paper'])];
+  if (asked.length > 0 && command !== 'templates') return wrong(`The option --${asked[0]} goes with templates, not with ${command}.`);
+  const templates = command === 'templates' ? readTemplateOrder(out as string | undefined, paper as string | undefined) : good(null);
+  if (!templates.ok) return templates;
+  return good({ command, file, json: json === true, templates: templates.value, wishes: wishes as Wishes, range: range as WishedRange });
 }
 
 const isCommand = (text: string): text is (typeof COMMANDS)[number] => COMMANDS.some((each) => each === text);

@@ -13,6 +13,7 @@ import { choicesIn, readChoices } from './choices.ts';
 import { HELP } from './help.ts';
 import { readOrder, type Order, type WishedRange } from './order.ts';
 import { readRange } from './range.ts';
+import { writeTemplates, type TemplateOrder } from './templates.ts';
 
 /** What the program says and how it ends: 0, 1 where the file or the drawing is at fault, 2 for wrong usage. */
 export interface Answer {
@@ -42,7 +43,7 @@ export async function run(args: readonly string[], standardInput: NodeJS.Readabl
 
 type BlockOrder = Extract<Order, { readonly file: string }>;
 
-async function answer({ command, file, json, wishes, range }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
+async function answer({ command, file, json, wishes, range, templates }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
   const typed = readChoices(wishes);
   if (!typed.ok) return refused(2, typed.problem.sentence);
   const text = await readBlockText(file, standardInput);
@@ -58,7 +59,16 @@ async function answer({ command, file, json, wishes, range }: BlockOrder, standa
     const offered = [pattern.value, ...pattern.value.alternatives].map((other) => `"${other.way}"`);
     return refused(2, `--way: this block has no way "${way}"; choose ${offered.join(' or ')}.`);
   }
-  return command === 'sizes' ? answerSizes(pattern.value, range, json) : report(command, pattern.value, json);
+  if (templates !== null) return answerTemplates(pattern.value, templates);
+  return command === 'sizes' ? answerSizes(pattern.value, range, json) : report(command === 'plan' ? 'plan' : 'check', pattern.value, json);
+}
+
+/** @returns what was written; templates of a pattern whose proof does not hold say so on every page, and here */
+async function answerTemplates(pattern: Pattern, order: TemplateOrder): Promise<Answer> {
+  const written = await writeTemplates(pattern, order);
+  if (!written.ok) return refused(1, written.problem.sentence);
+  const { complaint, exit } = report('check', pattern, false);
+  return { print: `${harmless(written.value)}\n`, complaint, exit };
 }
 
 /** @returns a block at other sizes; the way to sew it is that of its pattern, whose proof holds at any size or at none */

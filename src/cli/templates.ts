@@ -1,0 +1,69 @@
+import { writeFile } from 'node:fs/promises';
+import { bad, good, type Result } from '../measure/problem.ts';
+import { several } from '../measure/words.ts';
+import { settingIn } from '../pattern/pages/face.ts';
+import type { Document } from '../pattern/pages/page.ts';
+import { pageSvg } from '../pattern/pages/page-svg.ts';
+import { PAPERS, type Paper } from '../pattern/pages/paper.ts';
+import { templatePages } from '../pattern/pages/template-pages.ts';
+import type { Pattern } from '../pattern/pattern.ts';
+import { readFaces } from './faces.ts';
+import { shownPath } from './block-text.ts';
+
+/** Where the templates go, and on what paper they are laid out. */
+export interface TemplateOrder {
+  readonly out: string;
+  readonly paper: Paper;
+}
+
+/** @returns where and on what to print, or in one sentence what is wrong with that */
+export function readTemplateOrder(out: string | undefined, paper: string | undefined): Result<TemplateOrder> {
+  if (out === undefined) return bad('usage', 'Say where the templates go: piecewright templates FILE -o OUT.pdf.');
+  if (!/\.(pdf|svg)$/i.test(out)) return bad('usage', `--out: ${shownPath(out)} ends neither in .pdf nor in .svg; templates are written as one of these.`);
+  const known = PAPERS.find((each) => each === (paper ?? PAPERS[0]));
+  if (known === undefined) return bad('usage', `--paper: there is no paper ${shownPath(paper!)}; choose ${PAPERS.join(' or ')}.`);
+  return good({ out, paper: known });
+}
+
+/**
+ * Writes the templates of a pattern to a file, as PDF; as SVG, a page to a file, numbered where there are several.
+ * @returns what was written, in a sentence, or in one why nothing was
+ */
+export async function writeTemplates(pattern: Pattern, { out, paper }: TemplateOrder): Promise<Result<string>> {
+  const name = pattern.block.name.trim() || 'The block';
+  if (pattern.cuts.every(({ template }) => template === null)) {
+    return bad('no-templates', `${name} needs no templates: a ruler cuts every piece. Nothing was written.`);
+  }
+  const faces = await readFaces();
+  const document = templatePages(pattern, paper, settingIn(faces));
+  const files = /\.svg$/i.test(out) ? svgFiles(document, out) : [{ path: out, content: await pdfOf(document, faces) }];
+  for (const { path, content } of files) {
+    try {
+      await writeFile(path, content);
+    } catch (error) {
+      return cannotWrite(path, error);
+    }
+  }
+  const where = files.length === 1 ? shownPath(files[0]!.path) : `${shownPath(files[0]!.path)} to ${shownPath(files.at(-1)!.path)}`;
+  return good(`The templates of ${name} are on ${several(document.pages.length, 'page')}, in ${where}. Print at actual size, and measure the squares first.`);
+}
+
+/** What writes PDF takes a while to load. */
+const pdfOf = async (...[document, faces]: Parameters<typeof import('../pattern/pages/page-pdf.ts').pagesPdf>): Promise<Uint8Array> =>
+  (await import('../pattern/pages/page-pdf.ts')).pagesPdf(document, faces);
+
+function svgFiles({ title, language, pages }: Document, out: string): readonly { readonly path: string; readonly content: string }[] {
+  return pages.map((page, i) => ({
+    path: pages.length === 1 ? out : out.replace(/(?=\.svg$)/i, `-${i + 1}`),
+    content: pageSvg(page, pages.length === 1 ? title : `${title}, page ${i + 1} of ${pages.length}`, language),
+  }));
+}
+
+function cannotWrite(path: string, error: unknown): Result<never> {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  const file = shownPath(path);
+  if (code === 'ENOENT' || code === 'ENOTDIR') return bad('no-folder', `${file} cannot be written: its folder is not there; make it, or name another.`);
+  if (code === 'EISDIR') return bad('a-folder', `${file} is a folder; name a file in it.`);
+  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return bad('unwritable', `${file} may not be written; name another place.`);
+  return bad('unwritable', `${file} cannot be written${code === '' ? '' : ` (${code})`}; check the place and try again.`);
+}
