@@ -1,5 +1,5 @@
 import { WAYS } from '../geometry/piecing/way.ts';
-import { methodsOfKinds } from './choices.ts';
+import { methodsOfKinds } from './methods.ts';
 
 const kinds = methodsOfKinds.map(([kind, methods]) => `  ${kind.padEnd(30)} ${methods.join(', ')}`);
 
@@ -16,7 +16,9 @@ export const HELP = `piecewright: the sewing pattern of a painted block, proven
 FILE is a block file; - stands for what is piped in.
 
 Choices, each before what the file says and what is usual:
-  --method "KIND=METHOD"   how one kind of unit is cut and sewn; may be given for several kinds
+  --method "KIND=METHOD"   how one kind of unit is cut and sewn; may be given several times
+  --method LETTER=METHOD   the same for one unit of the pattern, like A=triangles
+  --method METHOD          the same for every unit that knows it or something like it; usual
   --trim LENGTH            added to cuts that meet a diagonal seam, to trim off after sewing; 0
   --seam LENGTH            seam allowance; 1/4 in. or 0,75 cm
   --ruler LENGTH           smallest step of the ruler; 1/8 in. or 1 mm

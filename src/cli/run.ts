@@ -11,6 +11,7 @@ import { otherSizes } from '../pattern/sizes.ts';
 import { readBlockText } from './block-text.ts';
 import { choicesIn, readChoices } from './choices.ts';
 import { HELP } from './help.ts';
+import { withUnitMethods } from './methods.ts';
 import { readOrder, type Order, type WishedRange } from './order.ts';
 import { readRange } from './range.ts';
 import { writeTemplates, type TemplateOrder } from './templates.ts';
@@ -52,7 +53,12 @@ async function answer({ command, file, json, wishes, range, templates }: BlockOr
   if (!block.ok) return refused(1, block.problem.sentence);
   const choices = choicesIn(block.value.finished.unit, typed.value);
   if (!choices.ok) return refused(2, choices.problem.sentence);
-  const pattern = makePattern(block.value, choices.value);
+  const { units } = typed.value;
+  const lettered = units.size > 0 ? makePattern(block.value, choices.value, 'chosen way') : null;
+  if (lettered && !lettered.ok) return refused(1, lettered.problem.sentence);
+  const asked = lettered ? withUnitMethods(block.value, lettered.value, units) : block;
+  if (!asked.ok) return refused(2, asked.problem.sentence);
+  const pattern = makePattern(asked.value, choices.value);
   if (!pattern.ok) return refused(1, pattern.problem.sentence);
   const { way } = choices.value;
   if (way !== undefined && way !== pattern.value.way) {

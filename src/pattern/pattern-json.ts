@@ -6,6 +6,7 @@ import { formatLength } from '../measure/lengths.ts';
 import type { Rational } from '../measure/rational.ts';
 import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
 import type { Step } from '../sewing/step.ts';
+import { optionsFor } from './effects.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
 import { refusedPinText } from './knots.ts';
 import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
@@ -32,7 +33,10 @@ export function patternJson(pattern: Pattern) {
       trim: formatLength(choices.trim),
       width: formatLength(choices.width),
       blocks: choices.blocks,
+      method: choices.method,
       methods: choices.methods,
+      /** By the letters of units for which something else is chosen. */
+      units: pattern.chosenUnits,
     },
     way: pattern.way,
     patches: figures.pieces,
@@ -45,7 +49,7 @@ export function patternJson(pattern: Pattern) {
     divisions: pattern.divisions.reduce((sum, { places }) => sum + places.length, 0),
     dividedAt: pattern.divisions.map((division) => divisionJson(division, lattice.step)),
     ...boundJson(figures),
-    units: pattern.units.map(unitJson),
+    units: pattern.units.map((line) => unitJson(pattern, line)),
     cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
     steps: pattern.steps.map(stepJson),
     fabrics: pattern.fabrics.map(clothJson),
@@ -59,16 +63,35 @@ export function patternJson(pattern: Pattern) {
   };
 }
 
-const unitJson = ({ unit, count, finished, unfinished, method, methods, pieces }: UnitLine) => ({
-  id: unit.id,
-  kind: unit.kind,
-  count,
-  finished: sizeText(finished),
-  unfinished: sizeText(unfinished),
-  method,
-  methods,
-  pieces,
-});
+const unitJson = (pattern: Pattern, line: UnitLine) => {
+  const { unit, count, finished, unfinished, method, settledBy, methods, pieces } = line;
+  return {
+    id: unit.id,
+    kind: unit.kind,
+    count,
+    finished: sizeText(finished),
+    unfinished: sizeText(unfinished),
+    method,
+    settledBy,
+    methods,
+    ...(isCheap(pattern) && method !== null && { effects: effectsJson(pattern, line) }),
+    pieces,
+  };
+};
+
+/** Of so many pieces and ways to cut them what each would take is worked out in a moment; beyond, it is left out. */
+const MOST_EFFECTS = 20_000;
+
+const isCheap = ({ pieces, units }: Pattern): boolean =>
+  pieces.length * units.reduce((sum, { methods }) => sum + methods.length, 0) <= MOST_EFFECTS;
+
+/** What the whole pattern would take with each method of one unit. */
+const effectsJson = (pattern: Pattern, line: UnitLine) =>
+  Object.fromEntries(
+    optionsFor(pattern, line, 'unit').flatMap(({ method, trimmed, effect: { cloth, ...counts } }) =>
+      method === null ? [] : [[method, { ...counts, cloth: formatLength(cloth), trimmed }]],
+    ),
+  );
 
 /** One line of the cutting list; step: length of a lattice step. */
 export const cutJson = (cut: Cut, step: Rational) => ({

@@ -48,6 +48,39 @@ describe('--method', () => {
   });
 });
 
+describe('--method without a kind, or with a letter', () => {
+  // sewingwithstitcher.com, block 6: 1 at 5 1/4, 4 at 2 7/8, 4 at 2 1/2, 1 at 4 1/2.
+  it('speaks of every unit that knows it: a star of cut triangles', async () => {
+    const data = await planned(caseFile('sawtooth-star-8'), '--method', 'triangles');
+    expect(data.cuts.map(({ quantity, width, height }) => `${quantity} of ${width} by ${height}`).sort()).toEqual(
+      ['1 of 5 1/4 by 5 1/4', '4 of 2 7/8 by 2 7/8', '4 of 2 1/2 by 2 1/2', '1 of 4 1/2 by 4 1/2'].sort(),
+    );
+  });
+
+  it('means its like where a kind does not know it: one at a time for half-square triangles', async () => {
+    const data = await planned(SHOO_FLY, '--method', 'triangles');
+    expect(data.units[0]).toMatchObject({ kind: 'half-square triangle', method: 'one-at-a-time', settledBy: 'pattern' });
+  });
+
+  // blocksnswaps.blogspot.com, 2009-09: four geese of 3 by 1 1/2 from one square 4 1/4 and four 2 3/8.
+  it('speaks of one unit, before its kind and before the whole pattern', async () => {
+    const data = await planned(STAR, '--method', 'A=four-at-a-time', '--method', 'flying geese=triangles', '--method', 'template');
+    expect(data.units.find(({ id }) => id === 'A')).toMatchObject({ method: 'four-at-a-time', settledBy: 'unit' });
+    expect(cutsOf(data, 'print')).toContain('4 of 2 3/8 by 2 3/8');
+    expect(cutsOf(data, 'solid')).toContain('1 of 4 1/4 by 4 1/4');
+  });
+
+  it('tells beforehand what the whole pattern will take', async () => {
+    const [{ effects }] = (await planned(STAR)).units as unknown as [{ effects: Record<string, { pieces: number; spare: number }> }];
+    expect(Object.keys(effects)).toContain('triangles-from-strips');
+    for (const [method, told] of Object.entries(effects)) {
+      const { cuts } = await planned(STAR, '--method', `A=${method}`);
+      const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
+      expect(told).toMatchObject({ pieces: sum(cuts.map(({ quantity }) => quantity)), spare: sum(cuts.map(({ spare }) => spare)) });
+    }
+  });
+});
+
 describe('--trim', () => {
   const nine = (): string => shooFlyWith({ finished: { width: '9', height: '9', unit: 'in' } });
 
