@@ -81,6 +81,10 @@ export const reversed = (l: Line): Line => ({ a: l.a === 0 ? 0 : -l.a, b: l.b ==
 /** @returns the line with a > 0, or a = 0 and b > 0: one form for both ways round */
 export const undirected = (l: Line): Line => (l.a > 0 || (l.a === 0 && l.b > 0) ? l : reversed(l));
 
+/** @returns whether two lines are the same one, either way round */
+export const sameLine = (l: Line, m: Line): boolean =>
+  l.a === m.a && l.b === m.b ? l.c === m.c : l.a === -m.a && l.b === -m.b && l.c === -m.c;
+
 /** @returns a name that two lines share exactly when they are the same undirected line */
 export function lineKey(l: Line): string {
   const u = undirected(l);
@@ -100,10 +104,12 @@ export function meet(l: Line, m: Line): Point {
   return w > 0 ? { x: x + 0, y: y + 0, w } : { x: x === 0 ? 0 : -x, y: y === 0 ? 0 : -y, w: -w };
 }
 
+const order = (a: number, b: number): number => (a < b ? -1 : a > b ? 1 : 0);
+
 /** @returns the order (−1, 0, 1) of two points from left to right */
-export const compareX = (p: Point, q: Point): number => signOfProducts(p.x, q.w, -q.x, p.w, 0, 0);
+export const compareX = (p: Point, q: Point): number => (p.w === q.w ? order(p.x, q.x) : signOfProducts(p.x, q.w, -q.x, p.w, 0, 0));
 /** @returns the order (−1, 0, 1) of two points from top to bottom */
-export const compareY = (p: Point, q: Point): number => signOfProducts(p.y, q.w, -q.y, p.w, 0, 0);
+export const compareY = (p: Point, q: Point): number => (p.w === q.w ? order(p.y, q.y) : signOfProducts(p.y, q.w, -q.y, p.w, 0, 0));
 
 /** @returns the order of two points along any line: left to right, on a vertical line top to bottom */
 export const compareAlong = (p: Point, q: Point): number => compareX(p, q) || compareY(p, q);

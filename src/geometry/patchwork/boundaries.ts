@@ -1,6 +1,6 @@
 import { compareAlong, latticePoint, lineKey, lineThrough, undirected, type Line, type Point } from '../point.ts';
 import { atomEdges, fuses, type Label, type Patchwork } from './patchwork.ts';
-import { taken, takenLine, type Symmetry } from './symmetry.ts';
+import { isStill, taken, takenLine, type Symmetry } from './symmetry.ts';
 
 /** A stretch of one line, from < to in the order of compareAlong. */
 export interface Stretch {
@@ -72,6 +72,7 @@ const inOrder = ({ line: l }: { line: Line }, { line: m }: { line: Line }): numb
 
 /** @returns the boundaries as they are after a symmetry, in their order */
 export function takenBoundaries(s: Symmetry, boundaries: ReadonlyMap<string, Boundary>): ReadonlyMap<string, Boundary> {
+  if (isStill(s)) return boundaries;
   const stretch = ({ from, to }: Stretch): Stretch => {
     const [p, q] = [taken(s, from), taken(s, to)];
     return compareAlong(p, q) < 0 ? { from: p, to: q } : { from: q, to: p };

@@ -11,6 +11,16 @@ export interface Pin {
   readonly to: Lattice;
 }
 
+/** What is painted. */
+export interface DrawnPatch {
+  readonly fabric: string;
+  readonly points: readonly Lattice[];
+  /** Must stay one piece of cloth. */
+  readonly whole?: boolean;
+  /** Is no cloth with its neighbours, even of the same fabric: one of many prints. It may be divided. */
+  readonly apart?: boolean;
+}
+
 /**
  * A drawing in true proportion: one lattice step is the same length across and down,
  * so that a right angle here is a right angle in cloth.
@@ -22,7 +32,7 @@ export interface Drawing {
   readonly columns: readonly number[];
   readonly rows: readonly number[];
   readonly ground: string;
-  readonly patches: readonly { readonly fabric: string; readonly points: readonly Lattice[]; readonly whole?: boolean }[];
+  readonly patches: readonly DrawnPatch[];
   readonly seams: readonly (readonly [Lattice, Lattice])[];
   readonly pins?: readonly Pin[];
 }

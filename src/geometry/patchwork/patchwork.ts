@@ -8,8 +8,10 @@ export interface Label {
   readonly fabric: string;
   /** Index of the patch on top here; −1 is the ground. */
   readonly patch: number;
-  /** Index of the patch when it must stay one piece, else −1. Two places of one fabric fuse unless this differs. */
+  /** Index of the patch when it must stay one piece, else −1. */
   readonly whole: number;
+  /** Index of the patch when it must stay one piece or is no cloth with its neighbours, else −1. Two places of one fabric fuse unless this differs. */
+  readonly own: number;
 }
 
 /** A convex piece of the plane inside one pane, all of one label. */
@@ -35,7 +37,7 @@ export interface Patchwork {
 }
 
 /** @returns whether two places of the drawing are the same cloth where they touch */
-export const fuses = (a: Label, b: Label): boolean => a.fabric === b.fabric && a.whole === b.whole;
+export const fuses = (a: Label, b: Label): boolean => a.fabric === b.fabric && a.own === b.own;
 
 const ascending = (values: Iterable<number>): number[] => [...new Set(values)].sort((a, b) => a - b);
 
@@ -83,8 +85,11 @@ function withCrossings(levels: readonly number[], gridLines: readonly number[], 
  * @throws RangeError when a crossing leaves the range that is held exactly
  */
 export function patchworkOf(drawing: Drawing): Patchwork {
-  const ground: Label = { fabric: drawing.ground, patch: -1, whole: -1 };
-  const labels = [ground, ...drawing.patches.map((p, i): Label => ({ fabric: p.fabric, patch: i, whole: p.whole ? i : -1 }))];
+  const ground: Label = { fabric: drawing.ground, patch: -1, whole: -1, own: -1 };
+  const labels = [
+    ground,
+    ...drawing.patches.map((p, i): Label => ({ fabric: p.fabric, patch: i, whole: p.whole ? i : -1, own: p.whole || p.apart ? i : -1 })),
+  ];
   const [columns, rows] = [drawnLevels(drawing, 0), drawnLevels(drawing, 1)];
   const panes = laidOut(drawing, columns, rows, labels);
   const [allColumns, allRows] = [withCrossings(columns, drawing.columns, panes, 'x'), withCrossings(rows, drawing.rows, panes, 'y')];
@@ -104,12 +109,11 @@ export function patchworkOf(drawing: Drawing): Patchwork {
 /** Lays the patches of a drawing into panes between given levels. */
 function laidOut(drawing: Drawing, columns: readonly number[], rows: readonly number[], labels: readonly Label[]): readonly (readonly Atom[])[] {
   const across = columns.length - 1;
-  const panes: (readonly Atom[])[] = [];
+  const wholes: Convex[] = [];
   for (let j = 0; j + 1 < rows.length; j++) {
-    for (let i = 0; i < across; i++) {
-      panes.push([{ shape: rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!), label: labels[0]! }]);
-    }
+    for (let i = 0; i < across; i++) wholes.push(rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!));
   }
+  const panes = wholes.map((shape): readonly Atom[] => [{ shape, label: labels[0]! }]);
   drawing.patches.forEach((patch, index) => {
     for (const part of convexParts(patch.points)) {
       const xs = part.points.map((p) => p.x);
@@ -119,8 +123,7 @@ function laidOut(drawing: Drawing, columns: readonly number[], rows: readonly nu
       for (let j = paneIndex(rows, Math.min(...ys)); j <= lastRow; j++) {
         for (let i = paneIndex(columns, Math.min(...xs)); i <= lastColumn; i++) {
           const pane = i + j * across;
-          const whole = rectangle(columns[i]!, rows[j]!, columns[i + 1]!, rows[j + 1]!);
-          panes[pane] = laid(panes[pane]!, whole, part, labels[index + 1]!);
+          panes[pane] = laid(panes[pane]!, wholes[pane]!, part, labels[index + 1]!);
         }
       }
     }

@@ -26,6 +26,9 @@ export function symmetriesOf(width: number, height: number): readonly Symmetry[]
   return found;
 }
 
+/** @returns whether a symmetry leaves everything where it is */
+export const isStill = ({ a, d }: Symmetry): boolean => a === 1 && d === 1;
+
 /** @returns whether a symmetry turns the plane over */
 export const mirrors = ({ a, b, c, d }: Symmetry): boolean => a * d - b * c < 0;
 
@@ -54,6 +57,7 @@ function takenConvex(s: Symmetry, { points, lines }: Convex): Convex {
 
 /** @returns the patchwork after a symmetry */
 export function takenPatchwork(s: Symmetry, patchwork: Patchwork): Patchwork {
+  if (isStill(s)) return patchwork;
   const drawing = takenDrawing(s, patchwork.drawing);
   const { width, height } = drawing;
   const [columns, rows] = takenLevels(s, patchwork.columns, patchwork.rows, width, height);

@@ -102,10 +102,11 @@ export function fieldOf(patchwork: Patchwork, boundaries: ReadonlyMap<string, Bo
     }
   }
   const slantSums = new Sums(m, n, (i, j) => slants[i + j * m]!.length);
-  const stretchesOn = (key: string, which: 'drawn' | 'locked'): readonly Stretch[] => boundaries.get(key)?.[which] ?? [];
+  const [uprights, levelLines] = [xs.map((x) => boundaries.get(`1,0,${x}`)), ys.map((y) => boundaries.get(`0,1,${y}`))];
   // What is drawn (2: all along, 1: in part) on the upright edge i of row j, and on the level edge j of column i.
-  const edge = (stretches: readonly Stretch[], from: Point, to: Point): number => {
+  const edge = (stretches: readonly Stretch[] | undefined, from: Point, to: Point): number => {
     let touched = 0;
+    if (stretches === undefined) return touched;
     for (const s of stretches) {
       if (compareAlong(s.from, from) <= 0 && compareAlong(s.to, to) >= 0) return 2;
       if (compareAlong(s.from, to) < 0 && compareAlong(s.to, from) > 0) touched = 1;
@@ -113,17 +114,20 @@ export function fieldOf(patchwork: Patchwork, boundaries: ReadonlyMap<string, Bo
     return touched;
   };
   const upright = (which: 'drawn' | 'locked') =>
-    grid(m + 1, n, (i, j) => edge(stretchesOn(`1,0,${xs[i]}`, which), { x: xs[i]!, y: ys[j]!, w: 1 }, { x: xs[i]!, y: ys[j + 1]!, w: 1 }));
+    grid(m + 1, n, (i, j) => edge(uprights[i]?.[which], { x: xs[i]!, y: ys[j]!, w: 1 }, { x: xs[i]!, y: ys[j + 1]!, w: 1 }));
   const level = (which: 'drawn' | 'locked') =>
-    grid(m, n + 1, (i, j) => edge(stretchesOn(`0,1,${ys[j]}`, which), { x: xs[i]!, y: ys[j]!, w: 1 }, { x: xs[i + 1]!, y: ys[j]!, w: 1 }));
+    grid(m, n + 1, (i, j) => edge(levelLines[j]?.[which], { x: xs[i]!, y: ys[j]!, w: 1 }, { x: xs[i + 1]!, y: ys[j]!, w: 1 }));
   const [uprightDrawn, levelDrawn] = [upright('drawn'), level('drawn')];
-  const [uprightLocked, levelLocked] = [upright('locked'), level('locked')];
   const drawnUpright = new Sums(m + 1, n, (i, j) => (uprightDrawn[i + j * (m + 1)]! > 0 ? 1 : 0));
   const drawnLevel = new Sums(m, n + 1, (i, j) => (levelDrawn[i + j * m]! > 0 ? 1 : 0));
   const fullUpright = new Sums(m + 1, n, (i, j) => (uprightDrawn[i + j * (m + 1)] === 2 ? 1 : 0));
   const fullLevel = new Sums(m, n + 1, (i, j) => (levelDrawn[i + j * m] === 2 ? 1 : 0));
-  const lockUpright = new Sums(m + 1, n, (i, j) => (uprightLocked[i + j * (m + 1)]! > 0 ? 1 : 0));
-  const lockLevel = new Sums(m, n + 1, (i, j) => (levelLocked[i + j * m]! > 0 ? 1 : 0));
+  const locked = (columns: number, rows: number, edges: (which: 'locked') => Uint8Array): Sums | null => {
+    if (!patchwork.anyWhole) return null;
+    const table = edges('locked');
+    return new Sums(columns, rows, (i, j) => (table[i + j * columns]! > 0 ? 1 : 0));
+  };
+  const [lockUpright, lockLevel] = [locked(m + 1, n, upright), locked(m, n + 1, level)];
   return {
     patchwork,
     boundaries,
@@ -132,8 +136,8 @@ export function fieldOf(patchwork: Patchwork, boundaries: ReadonlyMap<string, Bo
     slants,
     slantsIn: (i0, j0, i1, j1) => slantSums.over(i0, j0, i1, j1),
     edgesIn: (i0, j0, i1, j1) => drawnUpright.over(i0 + 1, j0, i1, j1) + drawnLevel.over(i0, j0 + 1, i1, j1),
-    uprightLocked: (i, j0, j1) => lockUpright.over(i, j0, i + 1, j1) > 0,
-    levelLocked: (j, i0, i1) => lockLevel.over(i0, j, i1, j + 1) > 0,
+    uprightLocked: (i, j0, j1) => lockUpright !== null && lockUpright.over(i, j0, i + 1, j1) > 0,
+    levelLocked: (j, i0, i1) => lockLevel !== null && lockLevel.over(i0, j, i1, j + 1) > 0,
     uprightDrawn: (i, j0, j1) => fullUpright.over(i, j0, i + 1, j1),
     levelDrawn: (j, i0, i1) => fullLevel.over(i0, j, i1, j + 1),
     uprightTouched: (i, j0, j1) => drawnUpright.over(i, j0, i + 1, j1) > 0,

@@ -1,5 +1,5 @@
 import { chord, split, type Convex } from '../convex.ts';
-import { lineKey, meet, parallel, side, type Line, type Point } from '../point.ts';
+import { meet, parallel, sameLine, side, type Line, type Point } from '../point.ts';
 import { covers, within, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
 import { labelOf, labelsIn, type Patchwork } from '../patchwork/patchwork.ts';
 import type { Tree } from './tree.ts';
@@ -50,7 +50,7 @@ export function searchFreely(
  * @param lines the seam that is sewn last first; each is drawn right across what is left when its turn comes
  */
 export function cutInOrder(patchwork: Patchwork, region: Convex, drawn: readonly Drawn[], lines: readonly Line[]): Tree {
-  const next = lines.find((line) => drawn.some((d) => lineKey(d.line) === lineKey(line)));
+  const next = lines.find((line) => drawn.some((d) => sameLine(d.line, line)));
   if (!next) return { form: 'piece', region, label: labelOf(patchwork, region) };
   const { front, back } = split(region, next);
   const half = (part: Convex, wanted: 1 | -1): Tree => cutInOrder(patchwork, part, onSide(drawn, next, wanted), lines);

@@ -94,20 +94,6 @@ function tablesFor(size: number): Tables {
   return made;
 }
 
-/** rectId(i0, j0, i1, j1) is the sum of acrossAt for the columns and downAt for the rows. */
-function numbering(m: number, n: number): { readonly stride: number; readonly acrossAt: Int32Array; readonly downAt: Int32Array } {
-  const stride = Math.max(m, n) + 1;
-  const acrossAt = new Int32Array(stride * stride);
-  const downAt = new Int32Array(stride * stride);
-  for (let a = 0; a < stride; a++) {
-    for (let b = a + 1; b < stride; b++) {
-      if (b <= m) acrossAt[a * stride + b] = rectId(n, a, 0, b, 1);
-      if (b <= n) downAt[a * stride + b] = rectId(n, 0, a, 1, b) - rectId(n, 0, 0, 1, 1);
-    }
-  }
-  return { stride, acrossAt, downAt };
-}
-
 /**
  * Prepares to find the cheapest way to cut a field into leaves by rows and columns, by dynamic programming over all
  * rectangles of cells, smallest first. A row of three is one join, not a join of joins.
@@ -122,7 +108,8 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   const size = rectCount(field);
   const { upright, level, single, closed, inRow, inColumn, uprightAt, levelAt } = tablesFor(size);
   const id = (i0: number, j0: number, i1: number, j1: number): number => rectId(n, i0, j0, i1, j1);
-  const { stride, acrossAt, downAt } = numbering(m, n);
+  /** By how much ids differ from one column of cells to the next; from one row to the next it is 1. */
+  const column = id(1, 0, 2, 1) - id(0, 0, 2, 1);
   const rings = new Map<number, Ring>();
   /** Of parts kept whole: what they cost as a row and as a column. */
   const keptRow = new Map<number, readonly [number, number]>();
@@ -139,12 +126,10 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
     for (let w = 1; w <= m; w++) {
       for (let i0 = 0; i0 + w <= m; i0++) {
         const i1 = i0 + w;
-        const across = acrossAt[i0 * stride + i1]!;
         for (let h = 1; h <= n; h++) {
           for (let j0 = 0; j0 + h <= n; j0++) {
             const j1 = j0 + h;
-            const down = downAt[j0 * stride + j1]!;
-            const at = across + down;
+            const at = id(i0, j0, i1, j1);
             const leaf = classOf[at]!;
             const lies = kept === null ? apart : kept[at]!;
             if (lies === overEdge) {
@@ -154,40 +139,49 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
             let finished = Infinity;
             if (leaf >= 0 && lies !== roundParts && lies !== fromParts) finished = price[leaf]!;
             single[at] = finished;
-            let least = Infinity;
-            let cut = 0;
-            for (let i = i0 + 1; i < i1; i++) {
-              const cost = inRow[acrossAt[i0 * stride + i]! + down]! + closed[acrossAt[i * stride + i1]! + down]!;
-              if (cost < least - MARGIN && !field.uprightLocked(i, j0, j1)) [least, cut] = [cost, i];
-            }
-            upright[at] = least;
-            uprightAt[at] = cut;
-            least = Infinity;
-            for (let j = j0 + 1; j < j1; j++) {
-              const cost = inColumn[across + downAt[j0 * stride + j]!]! + closed[across + downAt[j * stride + j1]!]!;
-              if (cost < least - MARGIN && !field.levelLocked(j, i0, i1)) [least, cut] = [cost, j];
-            }
-            level[at] = least;
-            levelAt[at] = cut;
-            for (const ring of anyRings ? (ringsAt.get(at) ?? []) : []) {
-              const cost = [ring.centre, ...ring.arms].reduce(
-                (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
-                weights.unit['partial-seam ring'],
-              );
-              if (cost < finished && lies !== onePart) {
-                finished = single[at] = cost;
-                rings.set(at, ring);
+            // The two sides of a cut, from cut to cut: what is before it grows a column wider, then a row higher.
+            let [asRow, cut] = [Infinity, 0];
+            for (let i = i0 + 1, before = id(i0, j0, i, j1), after = at + column; i < i1; before += i * column, i++, after += column) {
+              const cost = inRow[before]! + closed[after]!;
+              if (cost < asRow - MARGIN && !field.uprightLocked(i, j0, j1)) {
+                asRow = cost;
+                cut = i;
               }
             }
-            const joined = Math.min(upright[at]!, level[at]!) + closing[contents[at]!]!;
-            closed[at] = finished < joined ? finished : joined;
+            uprightAt[at] = cut;
+            let asColumn = Infinity;
+            for (let j = j0 + 1, before = id(i0, j0, i1, j), after = at + 1; j < j1; before += j, j++, after++) {
+              const cost = inColumn[before]! + closed[after]!;
+              if (cost < asColumn - MARGIN && !field.levelLocked(j, i0, i1)) {
+                asColumn = cost;
+                cut = j;
+              }
+            }
+            levelAt[at] = cut;
+            if (anyRings && lies !== onePart) {
+              for (const ring of ringsAt.get(at) ?? []) {
+                const cost = [ring.centre, ...ring.arms].reduce(
+                  (sum, c) => sum + closed[id(c.i0, c.j0, c.i1, c.j1)]!,
+                  weights.unit['partial-seam ring'],
+                );
+                if (cost < finished) {
+                  finished = single[at] = cost;
+                  rings.set(at, ring);
+                }
+              }
+            }
+            const joined = Math.min(asRow, asColumn) + closing[contents[at]!]!;
+            const whole = finished < joined ? finished : joined;
+            closed[at] = whole;
             // What is to be made by itself is finished before it becomes part of a row.
             if (lies === onePart || lies === fromParts) {
-              keptRow.set(at, [upright[at]!, level[at]!]);
-              upright[at] = level[at] = Infinity;
+              keptRow.set(at, [asRow, asColumn]);
+              asRow = asColumn = Infinity;
             }
-            inRow[at] = Math.min(upright[at]!, closed[at]!);
-            inColumn[at] = Math.min(level[at]!, closed[at]!);
+            upright[at] = asRow;
+            level[at] = asColumn;
+            inRow[at] = asRow < whole ? asRow : whole;
+            inColumn[at] = asColumn < whole ? asColumn : whole;
           }
         }
       }
@@ -203,7 +197,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   }
 
   function visit(found: Reading, i0: number, j0: number, i1: number, j1: number, form: number, continues: boolean): void {
-    const at = acrossAt[i0 * stride + i1]! + downAt[j0 * stride + j1]!;
+    const at = id(i0, j0, i1, j1);
     const { used, joined, order } = found;
     order.push(continues ? form + GOES_ON : form);
     if (form === LEAF) {
@@ -220,11 +214,11 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
       const cut = across ? uprightAt[at]! : levelAt[at]!;
       order.push(cut);
       const [i, j] = across ? [cut, j1] : [i1, cut];
-      const first = acrossAt[i0 * stride + i]! + downAt[j0 * stride + j]!;
+      const first = id(i0, j0, i, j);
       const goesOn = (across ? upright : level)[first]! <= closed[first]!;
       visit(found, i0, j0, i, j, goesOn ? form : formOf(first), goesOn);
       const [i2, j2] = across ? [cut, j0] : [i0, cut];
-      visit(found, i2, j2, i1, j1, formOf(acrossAt[i2 * stride + i1]! + downAt[j2 * stride + j1]!), false);
+      visit(found, i2, j2, i1, j1, formOf(id(i2, j2, i1, j1)), false);
     }
   }
 

@@ -61,7 +61,7 @@ const OFFERED = 8;
 /** @returns the drawing with only these patches marked whole */
 function withWholes(drawing: Drawing, wholes: readonly number[]): Drawing {
   const kept = new Set(wholes);
-  return { ...drawing, patches: drawing.patches.map(({ fabric, points }, i) => ({ fabric, points, whole: kept.has(i) })) };
+  return { ...drawing, patches: drawing.patches.map((patch, i) => ({ ...patch, whole: kept.has(i) })) };
 }
 
 /** @returns the drawing with two whole patches in the place of one */

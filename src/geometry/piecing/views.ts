@@ -1,6 +1,6 @@
 import { fromLeastCorner } from '../convex.ts';
 import { compareAlong, type Point } from '../point.ts';
-import { mirrors, taken, takenOutline, turnOf, type Symmetry } from '../patchwork/symmetry.ts';
+import { isStill, mirrors, taken, takenOutline, turnOf, type Symmetry } from '../patchwork/symmetry.ts';
 import type { Assembly, Piece } from './assembly.ts';
 import type { Congruences } from './congruence.ts';
 
@@ -18,18 +18,20 @@ export interface Sewn {
  */
 export function inView({ root, pieces }: Sewn, view: Symmetry, congruence: Congruences): Sewn {
   const turn = mirrors(view) ? null : turnOf(view);
-  const moved = pieces.map((piece): Piece => ({ ...piece, outline: takenOutline(view, piece.outline) }));
+  const still = isStill(view);
+  const moved = still ? pieces : pieces.map((piece): Piece => ({ ...piece, outline: takenOutline(view, piece.outline) }));
   const walk = (node: Assembly): Assembly => {
     const parts = node.parts.map(walk);
-    const seams = node.seams.map((seam) => ({ ...seam, from: taken(view, seam.from), to: taken(view, seam.to) }));
+    const seams = still ? node.seams : node.seams.map((seam) => ({ ...seam, from: taken(view, seam.from), to: taken(view, seam.to) }));
     // Rows still read from left to right and from top to bottom; a ring keeps its centre first.
     const backwards = node.kind !== 'partial-seam ring' && parts.length > 1 && compareAlong(leastCorner(parts[0]!), leastCorner(parts.at(-1)!)) > 0;
+    if (still && !backwards && parts.every((part, i) => part === node.parts[i])) return node;
     const now: Assembly = {
       ...node,
-      outline: takenOutline(view, node.outline),
+      outline: still ? node.outline : takenOutline(view, node.outline),
       ...(node.piece ? { piece: moved[node.piece.id]! } : {}),
       parts: backwards ? parts.reverse() : parts,
-      seams: backwards ? seams.reverse() : seams,
+      seams: backwards ? seams.toReversed() : seams,
     };
     if (node.kind && node !== root && turn !== null) congruence.turned(node, now, turn);
     return now;
