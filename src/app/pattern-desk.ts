@@ -69,6 +69,9 @@ const STOPPED: Problem = {
 /** What of a block decides which ways there are to sew it. */
 const DRAWN = ['finished', 'grid', 'denominator', 'ground', 'patches', 'seams', 'pins'] as const satisfies readonly (keyof Block)[];
 
+/** @returns which fabrics stand for scraps, whose patches lie apart */
+const familiesOf = ({ fabrics }: Block): string => fabrics.flatMap(({ id, scraps }) => (scraps ? [id] : [])).join();
+
 /**
  * Keeps the pattern of the newest drawing: first the chosen way, then every way there is. One drawing is worked on at a time;
  * a newer one waits for it briefly, then stops it.
@@ -127,7 +130,7 @@ export function createDesk(begin: () => Bench, rest: () => Promise<void>): { rea
         desk.set({ drawn: block, pattern: null, ways: null, problem: made?.problem ?? STOPPED, working: false, standing: null });
         return;
       }
-      const known = explored !== null && DRAWN.every((name) => explored![name] === block[name]);
+      const known = explored !== null && DRAWN.every((name) => explored![name] === block[name]) && familiesOf(explored) === familiesOf(block);
       desk.change(({ ways }) => ({ drawn: block, pattern: made.value, ways: known ? ways : null, problem: null, working: false, standing }));
       if (!known) explored = null;
       follow(block, standing);

@@ -1,7 +1,7 @@
 import type { Drawing, Lattice } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
 import { commonMeasure, divide, rational, type Rational } from '../measure/rational.ts';
-import type { Block, UnitMethod } from './block.ts';
+import type { Block, PressedSeam, UnitMethod } from './block.ts';
 import { cellsOf } from './cells.ts';
 import { coarsest, onLattice } from './lattice.ts';
 import { MAX_STEPS } from './limits.ts';
@@ -13,6 +13,8 @@ export interface TrueDrawing {
   readonly step: Rational;
   /** The block's unit methods, their corners in the drawing's steps. */
   readonly unitMethods: readonly UnitMethod[];
+  /** The block's pressed seams, their ends in the drawing's steps. */
+  readonly pressedSeams: readonly PressedSeam[];
 }
 
 /**
@@ -27,8 +29,9 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
   if (!fine.ok) return fine;
   const scale = latticeScale(fine.value);
   if (scale === null) return refused(noCommonStep(width, height, unit));
-  const { grid, denominator, patches, seams, pins, unitMethods = [] } = fine.value;
+  const { grid, denominator, patches, seams, pins, unitMethods = [], pressedSeams = [] } = fine.value;
   const { across, down, step } = scale;
+  const families = new Set(block.fabrics.flatMap(({ id, scraps }) => (scraps ? [id] : [])));
   const place = ([x, y]: Lattice): Lattice => [x * across, y * down];
   const line = (by: number) => (at: number): number => at * (denominator / cells.denominator) * by;
   return good({
@@ -38,12 +41,14 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
       columns: cells.across.map(line(across)),
       rows: cells.down.map(line(down)),
       ground: block.ground,
-      patches: patches.map((patch) => ({ ...patch, points: patch.points.map(place) })),
+      // Each patch of a family of scraps is of a print of its own.
+      patches: patches.map((patch) => ({ ...patch, points: patch.points.map(place), ...(families.has(patch.fabric) && { apart: true }) })),
       seams: seams.map(([from, to]) => [place(from), place(to)] as const),
       ...(pins && { pins: pins.map(({ pin, from, to }) => ({ pin, from: place(from), to: place(to) })) }),
     },
     step,
     unitMethods: unitMethods.map((unit) => ({ ...unit, from: place(unit.from), to: place(unit.to) })),
+    pressedSeams: pressedSeams.map((seam) => ({ ...seam, from: place(seam.from), to: place(seam.to) })),
   });
 }
 

@@ -34,7 +34,8 @@ function place(plan: Plan, outline: Outline): string {
 
 /**
  * Lays every piece where the steps bring it and compares with the drawing: the pieces fill the block without gap or overlap,
- * each shows its own fabric everywhere, no whole patch is divided and no drawn seam runs through a piece.
+ * each shows its own fabric everywhere, no whole patch is divided, no patch that lies apart is in one piece with another, and no drawn
+ * seam runs through a piece.
  */
 export function compareWithDrawing(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   const block = tables.find((table) => table.step.makes === 'block');
@@ -47,6 +48,7 @@ export function compareWithDrawing(plan: Plan, tables: readonly SewnStep[], tell
   checkCovering(plan, pieces, tell);
   const shown = checkFabrics(plan, pieces, tell);
   checkWhole(plan.drawing, shown, tell);
+  checkApart(plan.drawing, pieces, shown, tell);
   checkDrawnSeams(plan, pieces, shown, tell);
 }
 
@@ -114,6 +116,16 @@ function checkWhole(drawing: Drawing, shown: readonly (readonly Shown[])[], tell
         : `${name} what shows of it has an inner corner, so it is sewn from ${parts.length} pieces.`,
     );
   });
+}
+
+/** What shows of a patch that lies apart is in no piece with anything else. */
+function checkApart({ patches }: Drawing, pieces: readonly Placed[], shown: readonly (readonly Shown[])[], tell: Tell): void {
+  const joined = counted(tell, (n) => `So do ${n} more pieces.`);
+  shown.forEach((inPiece, i) => {
+    const own = inPiece.find(({ patch }) => patch >= 0 && patches[patch].apart);
+    if (own && inPiece.length > 1) joined.tell(`The ${pieces[i].fabric} piece (${pieces[i].where}) joins patch ${own.patch + 1}, which lies apart, to others.`);
+  });
+  joined.close();
 }
 
 /** A drawn seam is sewn wherever no whole patch forbids it. */

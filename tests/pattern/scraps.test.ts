@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/block/block.ts';
+import { toDrawing } from '../../src/block/drawing.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import { patternJson } from '../../src/pattern/pattern-json.ts';
 import { patternText } from '../../src/pattern/pattern-text.ts';
 import { eachWords, scrapsOf } from '../../src/pattern/scraps.ts';
+import { prove } from '../../src/sewing/proof.ts';
 import { must, unpainted } from '../block/drawn.ts';
 
 const square = (x: number, y: number) => ({ fabric: 'teal', points: [[x, y], [x + 1, y], [x + 1, y + 1], [x, y + 1]] as const });
@@ -38,6 +40,22 @@ describe('a fabric that stands for scraps', () => {
     expect((scraps as { spread: { corners: unknown }[] }[])[0]!.spread.map(({ corners }) => JSON.stringify(corners))).toContain(
       '[["0","0"],["3","0"],["3","3"],["0","3"]]',
     );
+  });
+
+  it('lies in the block patch by patch: side by side they are pieces of their own, which the proof sees to', () => {
+    const four = [square(0, 0), square(1, 0), square(0, 1), square(1, 1)];
+    const family = must(makePattern(checkers(3, { patches: four })));
+    const plain = must(makePattern(unpainted(4, 4, { patches: four })));
+    const own = (pattern: typeof family) => pattern.pieces.filter(({ fabric }) => fabric === 'teal').map(({ patches }) => patches);
+    expect(own(plain)).toEqual([[0, 1, 2, 3]]);
+    expect(own(family).sort()).toEqual([[0], [1], [2], [3]]);
+    expect(family.proof).toMatchObject({ holds: true });
+    expect(scrapsOf(family)[0]).toMatchObject({ seams: 0 });
+    // The steps of the plain block, held against the drawing in scraps.
+    const { drawing, step } = must(toDrawing(checkers(3, { patches: four })));
+    const { choices, cuts, steps } = plain;
+    const { faults } = prove({ drawing, step, ...choices, cuts, steps });
+    expect(faults).toEqual([expect.stringContaining('joins patch 4, which lies apart, to others.')]);
   });
 
   it('may be all there is', () => {
