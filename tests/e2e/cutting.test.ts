@@ -100,6 +100,22 @@ describe('where a fabric is cut from', () => {
   });
 });
 
+describe('how many blocks', () => {
+  test('is typed digit by digit and taken as a whole: undoing it once brings back the one before', async ({ page }) => {
+    await shooFly(page);
+    const field = page.getByRole('spinbutton', { name: 'Blocks' });
+    await field.focus();
+    await page.keyboard.type('120');
+    await eventually(() => cutsOf(page, 'Lamp')).toEqual([expect.stringContaining('120 squares')]);
+    await field.fill('0');
+    await eventually(() => sheet(page).getByRole('alert').allTextContents()).toEqual(['1 to 10000 blocks']);
+    await field.blur();
+    await eventually(() => field.inputValue()).toBe('120');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await eventually(() => cutsOf(page, 'Lamp')).toEqual([expect.stringContaining('1 square')]);
+  });
+});
+
 describe('the cloth of all fabrics', () => {
   test('a margin, squaring up and longer steps of the shop make what is bought more', async ({ page }) => {
     await shooFly(page);

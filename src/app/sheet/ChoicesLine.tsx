@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useState, type ReactNode } from 'react';
 import type { LengthUnit } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
+import { MAX_BLOCKS } from '../../block/limits.ts';
 import { printLength } from '../../measure/lengths.ts';
 import { toNumber, type Rational } from '../../measure/rational.ts';
 
@@ -51,7 +52,6 @@ function LengthChoice({ label, value, usual, unit, none, choose }: {
   );
 }
 
-const MOST_BLOCKS = 999;
 /** So long after the last key a number is taken for whole, in milliseconds. */
 const TYPED = 500;
 
@@ -62,7 +62,7 @@ const TYPED = 500;
 function BlocksChoice({ value, choose }: { readonly value: number; readonly choose: (some: Choices) => void }): ReactNode {
   const [typed, setTyped] = useState<string | null>(null);
   const blocks = typed === null ? value : /^\d+$/.test(typed) ? Number(typed) : 0;
-  const fits = blocks >= 1 && blocks <= MOST_BLOCKS;
+  const fits = blocks >= 1 && blocks <= MAX_BLOCKS;
   const take = useCallback(() => {
     setTyped(null);
     if (fits && blocks !== value) choose({ blocks });
@@ -78,7 +78,7 @@ function BlocksChoice({ value, choose }: { readonly value: number; readonly choo
       <input
         type="number"
         min={1}
-        max={MOST_BLOCKS}
+        max={MAX_BLOCKS}
         step={1}
         value={typed ?? value}
         onFocus={(event) => event.currentTarget.select()}
@@ -86,7 +86,7 @@ function BlocksChoice({ value, choose }: { readonly value: number; readonly choo
         onKeyDown={(event) => event.key === 'Enter' && take()}
         onChange={(event) => setTyped(event.target.value)}
       />
-      {!fits && <span role="alert">1 to {MOST_BLOCKS} blocks</span>}
+      {!fits && <span role="alert">1 to {MAX_BLOCKS} blocks</span>}
     </label>
   );
 }

@@ -19,7 +19,7 @@ export function takesWords({ layout, joined, order: { bought }, added }: Cloth, 
   } else if (length === null) {
     said.push(`takes ${printLength(takes, unit)} of cloth ${printLength(width, unit)} wide${own}`);
   } else {
-    said.push(`takes ${takes.n} of ${printLength(width, unit, 'bare')} × ${printLength(length, unit)}${own}`);
+    said.push(`takes ${takes.n}${own}, each ${printLength(width, unit, 'bare')} × ${printLength(length, unit)}`);
   }
   if (equals(over, ZERO)) said.push(...(equals(takes, ZERO) ? [] : ['proved least']));
   else said.push(`at most ${length === null ? printLength(over, unit) : over.n} above the least`);

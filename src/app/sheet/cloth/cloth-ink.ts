@@ -72,6 +72,8 @@ const WIDE = 0.56;
 const SMALL = 0.85;
 const SMALLEST = 0.66;
 const LINE = 1.15;
+/** What a line of them needs beside its own height. */
+const ROOMY = 1.06;
 /** Margins in letters: for the numbers of the strips, with their widths where the picture is wide enough; for selvages; for the width. */
 const MARGIN = { number: 2, lengths: 5.2, wide: 30, side: 1.1, top: 1.9 } as const;
 
@@ -235,8 +237,8 @@ function fitting(text: string, { x, y, width, height }: Box, em: number): Label 
   const middle = { text, x: x + width / 2, y: y + height / 2 };
   for (const high of [SMALL * em, SMALLEST * em]) {
     const long = (text.length * WIDE + 0.3) * high;
-    if (long <= width && high <= height) return { ...middle, upright: false, high };
-    if (long <= height && high <= width) return { ...middle, upright: true, high };
+    if (long <= width && ROOMY * high <= height) return { ...middle, upright: false, high };
+    if (long <= height && ROOMY * high <= width) return { ...middle, upright: true, high };
   }
   return null;
 }
