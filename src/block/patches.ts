@@ -1,4 +1,3 @@
-import { produce, type Draft } from 'immer';
 import { good, type Result } from '../measure/problem.ts';
 import type { Point } from '../geometry/point.ts';
 import type { Block, Patch } from './block.ts';
@@ -27,15 +26,10 @@ export function recolourPatch(block: Block, index: number, fabric: string): Resu
 
 /** @returns the block with a patch that must stay one piece, or again may be divided */
 export function toggleWhole(block: Block, index: number): Result<Block> {
-  return changed(
-    block,
-    index,
-    produce((patches: Draft<Block['patches']>) => {
-      const patch = patches[index]!;
-      if (patch.whole) delete patch.whole;
-      else patch.whole = true;
-    }),
-  );
+  return changed(block, index, (patches) => {
+    const { whole, ...patch } = patches[index]!;
+    return patches.with(index, whole ? patch : { ...patch, whole: true });
+  });
 }
 
 /** @returns the block with patches that must stay one piece; where the first of them must already, all may be divided again */

@@ -1,4 +1,3 @@
-import { produce } from 'immer';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, LatticePoint } from './block.ts';
@@ -48,11 +47,11 @@ export function removePin(block: Block, index: number): Result<Block> {
 }
 
 /** @returns the block without the pins of these indices; where none is left, without the list of them */
-export const withoutPins = (block: Block, indices: readonly number[]): Block =>
-  produce(block, (draft) => {
-    draft.pins = draft.pins?.filter((_, i) => !indices.includes(i));
-    if (!draft.pins?.length) delete draft.pins;
-  });
+export function withoutPins(block: Block, indices: readonly number[]): Block {
+  const { pins = [], ...pinless } = block;
+  const left = pins.filter((_, i) => !indices.includes(i));
+  return left.length > 0 ? { ...block, pins: left } : pinless;
+}
 
 /** @returns whether two pins ask for the same */
 const samePin = (a: Pin, b: Pin): boolean => a.pin === b.pin && boxName(a) === boxName(b);

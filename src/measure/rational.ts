@@ -2,7 +2,7 @@ import Fraction from 'fraction.js';
 
 /**
  * An exact number n/d as plain data: d > 0, lowest terms, both safe integers.
- * It survives JSON, structuredClone and immer, which an instance of a number class does not.
+ * It survives JSON and structuredClone, which an instance of a number class does not.
  */
 export interface Rational {
   readonly n: number;
