@@ -22,7 +22,7 @@ export interface Change {
 }
 
 const NAMES: readonly PropertyChange['name'][] = [
-  'name', 'finished', 'grid', 'denominator', 'fabrics', 'ground', 'seams', 'pins', 'unitMethods', 'choices',
+  'name', 'finished', 'grid', 'denominator', 'fabrics', 'ground', 'seams', 'pins', 'unitMethods', 'pressedSeams', 'choices',
 ];
 
 /** @returns the change from one block to the next; patches that an operation left alone are recognised by identity */

@@ -3,14 +3,14 @@ import { formatLength } from '../measure/lengths.ts';
 import type { Problem } from '../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
 import { ALONG, type Axis } from './axis.ts';
-import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, UnitMethod } from './block.ts';
+import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, PressedSeam, UnitMethod } from './block.ts';
 import type { Choices } from './choices.ts';
 import { checkCloths, clothPlace } from './cloth-checks.ts';
 import { toDrawing } from './drawing.ts';
 import { leastCommonMultiple } from './lattice.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
-  MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, MAY_BE_NONE, PLAIN_TEXT, PRINTS,
+  MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_PRESSED_SEAMS, MAX_UNIT_METHODS, MAY_BE_NONE, PLAIN_TEXT, PRINTS,
 } from './limits.ts';
 import { outlineFault, type Outline } from './outline.ts';
 import * as say from './problems.ts';
@@ -154,6 +154,26 @@ function checkUnitMethods(units: readonly UnitMethod[], ground: Ground): Checked
   return null;
 }
 
+/** @returns whether a seam to be pressed has length and lies on the block; whether one is sewn there is found when it is pieced */
+export const checkPressedSeam = (where: string, { from, to }: PressedSeam, ground: Ground): Checked => checkSeam(where, [from, to], ground);
+
+function checkPressedSeams(seams: readonly PressedSeam[], ground: Ground): Checked {
+  if (seams.length > MAX_PRESSED_SEAMS) return say.tooManyPressedSeams(seams.length);
+  const numbers = new Map<string, number>();
+  for (const [i, seam] of seams.entries()) {
+    const fault = checkPressedSeam(`Pressing ${i + 1}`, seam, ground);
+    if (fault) return fault;
+    const before = numbers.get(seamName(seam));
+    if (before !== undefined) return say.pressedTwice(before, i + 1);
+    numbers.set(seamName(seam), i + 1);
+  }
+  return null;
+}
+
+/** @returns what a seam is called by, whichever of its ends comes first */
+export const seamName = ({ from, to }: Pick<PressedSeam, 'from' | 'to'>): string =>
+  (from[0] - to[0] || from[1] - to[1]) < 0 ? [...from, ...to].join() : [...to, ...from].join();
+
 /** @returns whether what is chosen can be cut and sewn; for what is chosen by fabric, fabrics are not looked up */
 export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
   for (const name of ['seam', 'ruler', 'trim', 'width', 'squaringUp', 'shopStep'] as const) {
@@ -175,7 +195,7 @@ function checkClothsKnown({ cloths = {} }: Choices, fabrics: readonly Fabric[]):
 
 /** Checks a whole block, for blocks made from what somebody wrote. */
 export function checkBlock(block: Block): Checked {
-  const { finished, grid, fabrics, patches, seams, pins = [], unitMethods = [], choices } = block;
+  const { finished, grid, fabrics, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices } = block;
   const first =
     checkText("The block's name", block.name) ??
     checkSide('width', finished.width, finished.unit) ??
@@ -203,7 +223,7 @@ export function checkBlock(block: Block): Checked {
     const fault = checkPin(`Pin ${i + 1}`, pin, block);
     if (fault) return fault;
   }
-  const fault = checkUnitMethods(unitMethods, block);
+  const fault = checkUnitMethods(unitMethods, block) ?? checkPressedSeams(pressedSeams, block);
   if (fault) return fault;
   const drawn = toDrawing(block);
   return drawn.ok ? null : drawn.problem;

@@ -17,6 +17,7 @@ export interface Lost {
   readonly seams: readonly number[];
   readonly pins: readonly number[];
   readonly unitMethods: readonly number[];
+  readonly pressedSeams: readonly number[];
 }
 
 /** What is left of a drawing inside a window; everything keeps its place. */
@@ -29,8 +30,8 @@ export interface Cropped {
 }
 
 /**
- * Leaves out what lies outside a window and cuts off, exactly, what lies across its sides. A pin, and the rectangle of a unit, is
- * kept whole or left out.
+ * Leaves out what lies outside a window and cuts off, exactly, what lies across its sides. A pin, the rectangle of a unit, and
+ * how a seam is pressed, is kept whole or left out.
  * @returns the drawing that is left, on its own grid; a problem where the window's sides are too fine to be held
  */
 export function cropped(block: Block, window: Window): Result<Cropped> {
@@ -51,12 +52,12 @@ export function cropped(block: Block, window: Window): Result<Cropped> {
   if (!fine.ok) return fine;
   const times = fine.value.denominator / held.value.denominator;
   const bounds = boundsIn(window, fine.value.denominator);
-  const { grid, denominator, pins = [], unitMethods = [] } = fine.value;
+  const { grid, denominator, pins = [], unitMethods = [], pressedSeams = [] } = fine.value;
   const outside = around(bounds, grid.columns * denominator, grid.rows * denominator);
 
   const patches: Patch[] = [];
   const seams: DrawnSeam[] = [];
-  const lost = { patches: [] as number[], seams: [] as number[], pins: [] as number[], unitMethods: [] as number[] };
+  const lost = { patches: [] as number[], seams: [] as number[], pins: [] as number[], unitMethods: [] as number[], pressedSeams: [] as number[] };
   const cut = { patches: [] as number[], seams: [] as number[] };
   fine.value.patches.forEach((patch, i) => {
     const rest = unholdable.has(held.value.patches[i]!.points) ? [] : partsOf(patch.points, bounds, outside);
@@ -72,13 +73,18 @@ export function cropped(block: Block, window: Window): Result<Cropped> {
   });
   if (patches.length > MAX_PATCHES) return refused(tooManyPatches(patches.length));
   const inside = ({ from, to }: Pick<UnitMethod, 'from' | 'to'>): boolean => holds(bounds, from) && holds(bounds, to);
-  const [keptPins, keptUnits] = [pins.filter(inside), unitMethods.filter(inside)];
+  const [keptPins, keptUnits, keptSeams] = [pins.filter(inside), unitMethods.filter(inside), pressedSeams.filter(inside)];
   pins.forEach((pin, i) => inside(pin) || lost.pins.push(i));
   unitMethods.forEach((unit, i) => inside(unit) || lost.unitMethods.push(i));
-  const { pins: _, unitMethods: __, ...rest } = fine.value;
+  pressedSeams.forEach((seam, i) => inside(seam) || lost.pressedSeams.push(i));
+  const { pins: _, unitMethods: __, pressedSeams: ___, ...rest } = fine.value;
   const untouched = [...Object.values(lost), ...Object.values(cut)].every((indices) => indices.length === 0);
   if (untouched) return good({ block: times === 1 ? held.value : fine.value, lost, cut });
-  const kept = { ...(keptPins.length > 0 && { pins: keptPins }), ...(keptUnits.length > 0 && { unitMethods: keptUnits }) };
+  const kept = {
+    ...(keptPins.length > 0 && { pins: keptPins }),
+    ...(keptUnits.length > 0 && { unitMethods: keptUnits }),
+    ...(keptSeams.length > 0 && { pressedSeams: keptSeams }),
+  };
   return good({ block: { ...rest, patches, seams, ...kept }, lost, cut });
 }
 

@@ -8,12 +8,13 @@ import { refused, tooFine } from './problems.ts';
 export const leastCommonMultiple = (a: number, b: number): number => (a / gcd(a, b)) * b;
 
 /** @returns the block with every point changed by `move`; the same lists where nothing changes */
-export function withPoints(block: Block, move: (point: LatticePoint) => LatticePoint): Pick<Block, 'patches' | 'seams' | 'pins' | 'unitMethods'> {
+export function withPoints(block: Block, move: (point: LatticePoint) => LatticePoint): Pick<Block, 'patches' | 'seams' | 'pins' | 'unitMethods' | 'pressedSeams'> {
   return {
     patches: block.patches.map((patch) => ({ ...patch, points: patch.points.map(move) })),
     seams: block.seams.map(([from, to]): DrawnSeam => [move(from), move(to)]),
     ...(block.pins && { pins: block.pins.map((pin) => ({ ...pin, from: move(pin.from), to: move(pin.to) })) }),
     ...(block.unitMethods && { unitMethods: block.unitMethods.map((unit) => ({ ...unit, from: move(unit.from), to: move(unit.to) })) }),
+    ...(block.pressedSeams && { pressedSeams: block.pressedSeams.map((seam) => ({ ...seam, from: move(seam.from), to: move(seam.to) })) }),
   };
 }
 
@@ -42,7 +43,7 @@ export function coarsest(block: Block): Block {
   };
   for (const patch of block.patches) patch.points.forEach(take);
   for (const seam of block.seams) seam.forEach(take);
-  for (const { from, to } of [...(block.pins ?? []), ...(block.unitMethods ?? [])]) [from, to].forEach(take);
+  for (const { from, to } of [...(block.pins ?? []), ...(block.unitMethods ?? []), ...(block.pressedSeams ?? [])]) [from, to].forEach(take);
   if (common === 1) return block;
   return { ...block, denominator: block.denominator / common, ...withPoints(block, ([x, y]) => [x / common, y / common]) };
 }

@@ -7,6 +7,8 @@ export const MAX_SEAMS = 5_000;
 export const MAX_PINS = 50;
 /** Most units that have a method of their own. */
 export const MAX_UNIT_METHODS = 500;
+/** Most seams pressed as the maker wants. */
+export const MAX_PRESSED_SEAMS = 500;
 export const MAX_FABRICS = 500;
 /** Most points of one outline. */
 export const MAX_POINTS = 2_000;

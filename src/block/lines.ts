@@ -85,8 +85,8 @@ function movedAlong(block: Block, axis: Axis, before: readonly Rational[], after
     return { begin: from[i]!, end, start: to[i]!, ...share };
   });
   const cellOf = (p: number): (typeof cells)[number] => cells.find(({ end }) => p < end) ?? cells.at(-1)!;
-  const { patches, seams, pins = [], unitMethods = [] } = fine.value;
-  const boxes = [...pins, ...unitMethods];
+  const { patches, seams, pins = [], unitMethods = [], pressedSeams = [] } = fine.value;
+  const boxes = [...pins, ...unitMethods, ...pressedSeams];
   const points = [...patches.flatMap((patch) => patch.points), ...seams.flat(), ...boxes.flatMap(({ from, to }) => [from, to])];
   let common = 1;
   for (const point of points) {

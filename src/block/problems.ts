@@ -4,7 +4,7 @@ import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
   MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_CLOTH, MAX_FABRICS, MAX_FINISHED, MAX_HAVE, MAX_HAVE_COUNT, MAX_MARGIN, MAX_NAME, MAX_PATCHES,
-  MAX_PINS, MAX_POINTS, MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, MAY_BE_NONE, PRINTS, type ChosenLength,
+  MAX_PINS, MAX_POINTS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, MAY_BE_NONE, PRINTS, type ChosenLength,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
 
@@ -123,6 +123,15 @@ export const unitWithoutArea = (where: string): Problem =>
 
 export const unitTwice = (first: number, second: number): Problem =>
   problem('unit-twice', `Unit methods ${first} and ${second} are for the same rectangle; leave one of them out.`);
+
+export const tooManyPressedSeams = (seams: number): Problem =>
+  problem(
+    'too-many-pressed-seams',
+    `The block has ${count(seams)} seams with a pressing of their own; it may have at most ${count(MAX_PRESSED_SEAMS)}, so take some away.`,
+  );
+
+export const pressedTwice = (first: number, second: number): Problem =>
+  problem('pressed-twice', `Pressings ${first} and ${second} are for the same seam; leave one of them out.`);
 
 export const noSuchPin = (number: number): Problem =>
   problem('no-such-pin', `The block has no pin ${number}; choose one that is there.`);

@@ -1,5 +1,5 @@
 import { rational, subtract, type Rational } from '../measure/rational.ts';
-import type { Block, Grid } from './block.ts';
+import type { Block, Grid, LatticePoint } from './block.ts';
 import { withPoints } from './lattice.ts';
 
 /** Which sides change places in a mirror. */
@@ -14,6 +14,7 @@ export function mirror(block: Block, exchange: Exchange): Block {
     ...block,
     grid: withLines(columns, rows, aside ? reversed(across, columns) : across, aside ? down : reversed(down, rows)),
     ...withPoints(block, ([x, y]) => (aside ? [right - x, y] : [x, bottom - y])),
+    ...mirroredSeams(block, ([x, y]) => (aside ? [right - x, y] : [x, bottom - y])),
   };
 }
 
@@ -30,6 +31,10 @@ export function turn(block: Block, way: 'right' | 'left' = 'right'): Block {
     ...withPoints(block, ([x, y]) => (clockwise ? [bottom - y, x] : [y, right - x])),
   };
 }
+
+/** In a mirror what lay to the right of the way from one end to the other lies to the right of the way back. */
+const mirroredSeams = ({ pressedSeams }: Block, move: (point: LatticePoint) => LatticePoint): Pick<Block, 'pressedSeams'> =>
+  pressedSeams ? { pressedSeams: pressedSeams.map(({ from, to, lies }) => ({ from: move(to), to: move(from), lies })) } : {};
 
 /** @returns lines counted from the other edge */
 const reversed = (lines: readonly Rational[] | undefined, units: number): readonly Rational[] | undefined =>

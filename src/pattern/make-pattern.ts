@@ -1,19 +1,19 @@
-import type { Block, Fabric, UnitMethod } from '../block/block.ts';
+import type { Block, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
-import { toDrawing } from '../block/drawing.ts';
+import { toDrawing, type TrueDrawing } from '../block/drawing.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { chosenUnits } from '../cutting/chosen-units.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
 import { box } from '../geometry/convex.ts';
-import type { Drawing } from '../geometry/patchwork/drawing.ts';
 import type { Figures, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import { last } from '../geometry/piecing/steps.ts';
 import { otherWays, sewing, type Sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
-import { add, multiply, rational, type Rational } from '../measure/rational.ts';
+import { add, multiply, rational } from '../measure/rational.ts';
 import { prove } from '../sewing/proof.ts';
-import { stepsOf } from '../sewing/steps.ts';
+import { sewingPlan } from '../sewing/steps.ts';
+import { unpressedNote } from './pressing-notes.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
 import { cuttingChoices, lostMethodNote } from './cutting-choices.ts';
@@ -66,7 +66,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
   const final = (pattern: () => Result<Pattern>, figures?: Figures): Answer => ({ pattern, fewest: fewestOf(figures), left: 0 });
   const placed = toDrawing(block);
   if (!placed.ok) return final(() => placed);
-  const { drawing, step, unitMethods } = placed.value;
+  const { drawing, step } = placed.value;
   const chosen = settled(block, choices);
   try {
     const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit }, chosen.way) });
@@ -78,7 +78,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
       const { done, value } = steps.next();
       if (!done) {
         const { piecing, cost, bound, left } = value;
-        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, drawing, step, unitMethods, chosen, sew, piecing(), [], [])))];
+        if (piecing !== known) [known, pattern] = [piecing, exactly(() => good(patternOf(block, placed.value, chosen, sew, piecing(), [], [])))];
         yield { pattern, fewest: bound === null ? null : { pieces: cost, bound }, left };
         continue;
       }
@@ -89,7 +89,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
       if (known?.() === piecing && scope === 'chosen way') return final(pattern, piecing.figures);
       const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
       const others = (): readonly Piecing[] => (scope === 'all ways' ? otherWays(sew, piecing) : []);
-      return final(exactly(() => good(patternOf(block, drawing, step, unitMethods, chosen, sew, piecing, others(), notes))), piecing.figures);
+      return final(exactly(() => good(patternOf(block, placed.value, chosen, sew, piecing, others(), notes))), piecing.figures);
     }
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -102,9 +102,7 @@ const fewestOf = (figures: Figures | undefined): Answer['fewest'] =>
 
 function patternOf(
   block: Block,
-  drawing: Drawing,
-  step: Rational,
-  unitMethods: readonly UnitMethod[],
+  { drawing, step, unitMethods, pressedSeams }: TrueDrawing,
   choices: Required<Choices>,
   sew: Sewing,
   piecing: Piecing,
@@ -116,13 +114,14 @@ function patternOf(
   const { methods: chosen, lost } = chosenUnits(piecing, unitMethods);
   const list = cutList(piecing, cuttingChoices(choices, { step, unit, fabrics: block.fabrics.map((f) => f.id), units: chosen }));
   const names = new Map(block.fabrics.map((f) => [f.id, f]));
-  const steps = stepsOf(piecing, list, {
+  const { steps, pressing, unpressed } = sewingPlan(piecing, list, {
     step,
     seam,
     trim,
     blocks,
     words: { unit, seam, fabricName: (id) => names.get(id)!.name },
     darkness: (id) => -brightness(names.get(id)!.color),
+    pressed: pressedSeams,
   });
   const cutsOf = (fabric: Fabric): readonly Cut[] => list.cuts.filter((cut) => cut.fabric === fabric.id);
   const cutFrom = block.fabrics.filter((fabric) => cutsOf(fabric).length > 0);
@@ -161,13 +160,14 @@ function patternOf(
     chosenUnits: chosen,
     cuts: list.cuts,
     steps,
+    pressing,
     fabrics,
     scraps: cutFrom.filter(({ scraps }) => scraps),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
     warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished) }),
-    notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
+    notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };
 }

@@ -11,7 +11,7 @@ import type { ClothOrder } from '../cutting/cloth/order.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { SettledBy } from '../cutting/cutting.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
-import type { Step, Proof } from '../sewing/step.ts';
+import type { Pressing, Step, Proof } from '../sewing/step.ts';
 import type { Warning } from './warnings.ts';
 
 /** A size in the block's unit; width and height as the thing lies when its step describes it. */
@@ -97,6 +97,8 @@ export interface Pattern {
   readonly chosenUnits: Readonly<Record<string, Method>>;
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];
+  /** How the seams of one block are pressed, and how good that is. */
+  readonly pressing: Pressing;
   readonly fabrics: readonly Cloth[];
   /** Fabrics that stand for a family of scraps: cut from what there is, neither laid out nor bought. How their prints lie: `scrapsOf`. */
   readonly scraps: readonly Fabric[];

@@ -25,7 +25,7 @@ describe('another number of columns and rows', () => {
         const { columns: c, rows: r } = drawn.grid;
         const more = regrid(drawn, { columns: c + columns, rows: r + rows }, kept);
         fc.pre(more.ok);
-        expect(must(more).lost).toEqual({ patches: [], seams: [], pins: [], unitMethods: [] });
+        expect(must(more).lost).toEqual({ patches: [], seams: [], pins: [], unitMethods: [], pressedSeams: [] });
         const { block: back } = must(regrid(must(more).block, { columns: c, rows: r }, kept));
         expect(coarsest(back)).toEqual(coarsest(drawn));
       }),
@@ -97,7 +97,7 @@ describe('another number of columns and rows', () => {
     expect(fewer).toMatchObject({ denominator: 2, finished: { width: { n: 9 }, height: { n: 12 } }, grid: { columns: 3, rows: 4 } });
     expect(fewer.patches).toHaveLength(1);
     expect(new Set(fewer.patches[0]!.points.map(String))).toEqual(new Set(['0,0', '6,0', '6,5', '0,8']));
-    expect({ cut, lost }).toEqual({ cut: { patches: [0], seams: [] }, lost: { patches: [], seams: [], pins: [], unitMethods: [] } });
+    expect({ cut, lost }).toEqual({ cut: { patches: [0], seams: [] }, lost: { patches: [], seams: [], pins: [], unitMethods: [], pressedSeams: [] } });
   });
 
   it('makes two patches of a hook that is cut through', () => {

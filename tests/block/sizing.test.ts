@@ -37,13 +37,13 @@ describe('a block gets another grid', () => {
   it('and keeps what fits in its place, saying what does not', () => {
     const seams = [[[0, 2], [8, 2]], [[7, 0], [7, 8]]] as const;
     const { block: smaller, lost, cut } = must(regrid({ ...painted, seams }, { columns: 3, rows: 4 }));
-    expect(lost).toEqual({ patches: [1, 2], seams: [1], pins: [], unitMethods: [] });
+    expect(lost).toEqual({ patches: [1, 2], seams: [1], pins: [], unitMethods: [], pressedSeams: [] });
     expect(cut).toEqual({ patches: [], seams: [0] });
     expect(smaller.patches).toEqual([painted.patches[0]]);
     expect(smaller.seams).toEqual([[[0, 2], [6, 2]]]);
     expect(must(regrid(painted, { columns: 5, rows: 4 }))).toEqual({
       block: { ...painted, grid: { columns: 5, rows: 4 } },
-      lost: { patches: [], seams: [], pins: [], unitMethods: [] },
+      lost: { patches: [], seams: [], pins: [], unitMethods: [], pressedSeams: [] },
       cut: { patches: [], seams: [] },
     });
   });

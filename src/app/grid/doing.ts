@@ -75,6 +75,7 @@ export function lossInWords(before: Block, made: Block | Regridded): string | nu
       ...(some.seams?.length ? [several(some.seams.length, 'seam')] : []),
       ...(some.pins?.length ? [several(some.pins.length, 'pin')] : []),
       ...(some.unitMethods?.length ? [several(some.unitMethods.length, 'method of a unit', 'methods of units')] : []),
+      ...(some.pressedSeams?.length ? [several(some.pressedSeams.length, 'pressing of a seam', 'pressings of seams')] : []),
     ]);
   const [out, cut] = 'lost' in made ? [counts(made.lost), counts(made.cut)] : ['', ''];
   const off = cornersOffGrid(blockOf(made));
