@@ -78,6 +78,33 @@ export function mutants(plan: Plan): Mutant[] {
       `line ${i} cut with another diagonal`,
       cutOf(plan, i, () => ({ subcut: cut.subcut === 'once' ? 'twice' : 'once' })),
     );
+    const { nested } = cut;
+    if (nested) {
+      const strips: readonly Partial<typeof nested>[] = [
+        { triangles: nested.triangles + 1 },
+        { triangles: nested.triangles - 1 },
+        { measure: larger(nested.measure) },
+        { measure: smaller(nested.measure) },
+        { form: nested.form === 'half' ? 'quarter' : 'half' },
+      ];
+      for (const change of strips)
+        add(
+          `line ${i}, its strips with other ${Object.keys(change).join()}`,
+          cutOf(plan, i, () => ({ nested: { ...nested, ...change } })),
+        );
+      add(
+        `line ${i}, its strips longer`,
+        cutOf(plan, i, () => ({ height: larger(cut.height) })),
+      );
+      add(
+        `line ${i}, its strips higher`,
+        cutOf(plan, i, () => ({ width: larger(cut.width) })),
+      );
+      add(
+        `line ${i}, its strips without triangles`,
+        cutOf(plan, i, () => ({ nested: undefined })),
+      );
+    }
     cut.uses.forEach((_, u) =>
       add(
         `line ${i} without use ${u}`,

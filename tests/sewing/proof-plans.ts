@@ -218,6 +218,26 @@ export const cutGoose = goose(
   ],
 );
 
+/**
+ * The same goose for three blocks from strips as high as a plain rectangle beside it, 3 + 1/2 (Lou Quilts, Half square triangles with a
+ * triangle ruler; atbquilting, 2011-08-16: strips 1/2 wider than the finished size). What is measured along them is the side of the
+ * squares above. Each further goose takes 7 1/4 − 3 1/2 of its strip; of the wings two lie in 2 · 3 7/8 − 3 1/2, and the seventh, which
+ * is spare, takes 3 7/8.
+ */
+export const stripGoose = goose(
+  'triangles-from-strips',
+  3,
+  list(
+    { cut: '1 gull 3 1/2 x 14 3/4', subcut: 'head to tail', nested: ['quarter', 3, '7 1/4'], for: [['A', 'strip-quarter', 1]] },
+    { cut: '1 sky 3 1/2 x 16 5/8', subcut: 'head to tail', nested: ['half', 7, '3 7/8'], for: [['A', 'strip-half', 1]], spare: 1 },
+  ),
+  [
+    ['gull', 1, 'strip-quarter'],
+    ['sky', 2, 'strip-half'],
+    ['sky', 2, 'strip-half'],
+  ],
+);
+
 /** Whirl 9 in. with a partial seam: centre 4 1/2, four 3 × 7. Source: New England Fiber Arts, node 253. */
 export const whirl: Plan = {
   ...COMMON,
@@ -375,6 +395,7 @@ export const ALL: Readonly<Record<string, Plan>> = {
   flippedGoose,
   fourGeese,
   cutGoose,
+  stripGoose,
   whirl,
   slanted,
   squareInSquare,

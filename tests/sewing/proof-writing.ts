@@ -30,6 +30,8 @@ export interface Line {
   readonly for: readonly (readonly [unit: string, role: Role, quantity: number])[];
   readonly spare?: number;
   readonly diagonals?: Cut['diagonals'];
+  /** Of a strip: how its triangles lie, how many it gives, what is measured for each. */
+  readonly nested?: readonly [form: 'half' | 'quarter', triangles: number, measure: string];
   readonly template?: readonly Corner[];
 }
 
@@ -49,6 +51,7 @@ export function list(...lines: Line[]): Cut[] {
       subcut: line.subcut ?? 'none',
       uses: line.for.map(([unit, role, n]): CutUse => ({ unit, role, quantity: n })),
       ...(line.diagonals ? { diagonals: line.diagonals } : {}),
+      ...(line.nested ? { nested: { form: line.nested[0], triangles: line.nested[1], measure: inches(line.nested[2]) } } : {}),
       spare: line.spare ?? 0,
       template: line.template?.map(at) ?? null,
       pieces: [],
