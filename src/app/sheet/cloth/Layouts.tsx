@@ -23,6 +23,7 @@ export function Layouts({ cloth, pattern }: { readonly cloth: Cloth; readonly pa
       {tiles.map((each, i) => (
         <Layout key={i} tiles={each} color={cloth.fabric.color} pattern={pattern} named={tiles.length > 1 || each.source.form !== 'by length'} />
       ))}
+      {cloth.fabric.directional && <p>No piece is turned: the print runs along the cloth, from the top of each picture down.</p>}
       {cloth.joined.map(({ cut, count, widths, length }, i) => (
         <p key={i}>
           <Prose text={joinedWords(cut, count, widths, printLength(length, unit))} />
