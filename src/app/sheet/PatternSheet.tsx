@@ -1,15 +1,15 @@
-import { memo, useDeferredValue, useMemo, type ReactNode } from 'react';
+import { lazy, memo, useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Block, Grid } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
 import { SEWING_CAUTIONS } from '../../pattern/cautions.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
+import { Later } from '../Later.tsx';
 import type { Standing } from '../pattern-maker.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
 import { Divisions } from './Divisions.tsx';
-import { Knot } from './Knot.tsx';
 import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
 import { Pins } from './Pins.tsx';
@@ -19,6 +19,8 @@ import { StandingLine } from './StandingLine.tsx';
 import { Steps } from './Steps.tsx';
 import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
+
+const Knot = lazy(() => import('./Knot.tsx').then(({ Knot: part }) => ({ default: part })));
 
 /** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
 export function PatternSheet({ block, drawn, pattern, ways, standing, problem, working, letters, acts }: {
@@ -69,7 +71,9 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
         </p>
       )}
       {problem?.patches && drawn && (
-        <Knot block={drawn} problem={problem} mend={(remedy) => drawn === block && acts.mend(remedy)} />
+        <Later failed={() => acts.alarm(problem.sentence)}>
+          <Knot block={drawn} problem={problem} mend={(remedy) => drawn === block && acts.mend(remedy)} />
+        </Later>
       )}
       <Pins block={block} refused={drawn?.pins === block.pins && written ? written.refusedPins : []} unpin={acts.unpin} />
       {block.patches.length === 0 && (
