@@ -1,4 +1,4 @@
-import { lineThrough, signOfProducts, type Line, type Point } from './point.ts';
+import { compareX, compareY, lineThrough, signOfProducts, type Line, type Point } from './point.ts';
 
 /** What a ruler and rotary cutter can make of a piece, by its finished outline. */
 export type Shape =
@@ -34,6 +34,14 @@ export function shapeOf(outline: readonly Point[]): Shape {
   return { shape: 'other' };
 }
 
+/** @returns whether an outline is a rectangle along the block's sides: every other side of four is level, the rest upright */
+function isLevelRectangle(outline: readonly Point[]): boolean {
+  if (outline.length !== 4) return false;
+  const [p, q, r, s] = outline as readonly [Point, Point, Point, Point];
+  const [along, across] = compareY(p, q) === 0 ? [compareY, compareX] : [compareX, compareY];
+  return along(p, q) === 0 && across(q, r) === 0 && along(r, s) === 0 && across(s, p) === 0;
+}
+
 const level = (e: Line): boolean => e.a === 0 || e.b === 0;
 
 /** @returns whether two points are equally far from a third, exactly */
@@ -57,6 +65,7 @@ function squaredDistance(from: Point, to: Point): readonly [bigint, bigint] {
 
 /** @returns whether a piece of this outline needs a printed template */
 export function needsTemplate(outline: readonly Point[]): boolean {
+  if (isLevelRectangle(outline)) return false;
   const s = shapeOf(outline);
   if (s.shape === 'rectangle') return false;
   return !(s.shape === 'right triangle' && (s.level || (s.isosceles && s.longLevel)));

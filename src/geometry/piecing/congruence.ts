@@ -48,6 +48,13 @@ function outlineText(points: readonly Point[], start: number, left: Point, top: 
   return text;
 }
 
+/** @returns the text of a level rectangle of whole steps that begins with its top left corner; null for anything else */
+function levelText([p, q, r, s, more]: readonly Point[]): string | null {
+  if (more !== undefined || s === undefined || p!.w !== 1 || r!.w !== 1 || q!.w !== 1 || s.w !== 1) return null;
+  const level = p!.y === q!.y && q!.x === r!.x && r!.y === s.y && s.x === p!.x && p!.x < q!.x;
+  return level ? `${r!.x - p!.x}x${r!.y - p!.y}` : null;
+}
+
 /** @returns the text of n/d − m/e in lowest terms */
 function difference(n: number, d: number, m: number, e: number): string {
   if (d === e && d === 1) return `${n - m}`;
@@ -115,8 +122,8 @@ export class Congruences {
     let number = this.known.get(node);
     if (number !== undefined) return number;
     const origin = node.outline[0]!;
-    let text = `${node.kind ?? ''}|${outlineText(node.outline, 0, origin, origin)}|`;
-    if (node.piece) text += JSON.stringify(node.piece.fabric);
+    let text = `${node.kind ?? ''}|${levelText(node.outline) ?? outlineText(node.outline, 0, origin, origin)}|`;
+    if (node.piece) text += `:${node.piece.fabric}`;
     for (const part of node.parts) {
       const { x, y, w } = part.outline[0]!;
       text += `${this.numberOf(part)}@${difference(x, w, origin.x, origin.w)},${difference(y, w, origin.y, origin.w)} `;

@@ -161,11 +161,21 @@ export function looksOf(field: Field): (cloth: boolean) => Looks {
         (level[bottom + i1]! - level[below + i1]! - level[bottom + i0]! + level[below + i0]!);
       return Math.imul(sum | 0, Math.imul(columnBack[fromRight ? i1 : i0]!, rowBack[fromBottom ? j1 : j0]!));
     };
-    const number = (turn: number, i0: number, j0: number, i1: number, j1: number): number =>
-      (half(2 * turn, i0, j0, i1, j1) >>> 0) * 0x200000 + (half(2 * turn + 1, i0, j0, i1, j1) & 0x1fffff);
-    const content: ContentOf = (i0, j0, i1, j1) =>
-      Math.min(number(0, i0, j0, i1, j1), number(1, i0, j0, i1, j1), number(2, i0, j0, i1, j1), number(3, i0, j0, i1, j1));
-    return { content, upright: (i0, j0, i1, j1) => number(0, i0, j0, i1, j1) };
+    const upper = (turn: number, i0: number, j0: number, i1: number, j1: number): number => half(2 * turn, i0, j0, i1, j1) >>> 0;
+    const lower = (turn: number, i0: number, j0: number, i1: number, j1: number): number => half(2 * turn + 1, i0, j0, i1, j1) & 0x1fffff;
+    const content: ContentOf = (i0, j0, i1, j1) => {
+      const [first, second, third, fourth] = [upper(0, i0, j0, i1, j1), upper(1, i0, j0, i1, j1), upper(2, i0, j0, i1, j1), upper(3, i0, j0, i1, j1)];
+      const least = Math.min(first, second, third, fourth);
+      // Lower halves count only between equal upper ones.
+      const rest = Math.min(
+        first === least ? lower(0, i0, j0, i1, j1) : Infinity,
+        second === least ? lower(1, i0, j0, i1, j1) : Infinity,
+        third === least ? lower(2, i0, j0, i1, j1) : Infinity,
+        fourth === least ? lower(3, i0, j0, i1, j1) : Infinity,
+      );
+      return least * 0x200000 + rest;
+    };
+    return { content, upright: (i0, j0, i1, j1) => upper(0, i0, j0, i1, j1) * 0x200000 + lower(0, i0, j0, i1, j1) };
   };
 }
 

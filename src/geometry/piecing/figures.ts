@@ -1,7 +1,7 @@
 import type { Assembly, Figures, Piece, Piecing } from './assembly.ts';
 import { piecesOf } from './congruence.ts';
 import { needsTemplate } from '../shape.ts';
-import { lineThrough, samePoint, side, type Point } from '../point.ts';
+import { lineThrough, samePoint, side, type Line, type Point } from '../point.ts';
 
 /** @returns the figures by which a way to sew is compared with others */
 export function figuresOf({ root, pieces, units }: Pick<Piecing, 'root' | 'pieces' | 'units'>): Figures {
@@ -27,21 +27,27 @@ export function figuresOf({ root, pieces, units }: Pick<Piecing, 'root' | 'piece
 
 /** How many points along a join's seams have seams arriving from both sides, which must meet. */
 function matchedIn(node: Assembly): number {
+  if (node.seams.length === 0) return 0;
   const pieces = node.parts.map(piecesOf);
-  return node.seams.reduce((sum, { from, to }, i) => {
+  let matched = 0;
+  node.seams.forEach(({ from, to }, i) => {
     const line = lineThrough(from, to);
-    const before = cornersOn(line, from, to, pieces.slice(0, i + 1).flat());
     const added = cornersOn(line, from, to, pieces[i + 1]!);
-    return sum + [...added].filter((corner) => before.has(corner)).length;
-  }, 0);
+    if (added.size === 0) return;
+    const before = cornersOn(line, from, to, pieces.slice(0, i + 1).flat());
+    for (const corner of added) if (before.has(corner)) matched++;
+  });
+  return matched;
 }
 
-/** The corners of pieces that lie on a seam, its ends left out. */
-function cornersOn(line: ReturnType<typeof lineThrough>, from: Point, to: Point, pieces: readonly Piece[]): ReadonlySet<string> {
-  const found = new Set<string>();
+/** The corners of pieces that lie on a seam, its ends left out: by how far across they are, or how far down on an upright seam. */
+function cornersOn(line: Line, from: Point, to: Point, pieces: readonly Piece[]): ReadonlySet<number | string> {
+  const found = new Set<number | string>();
   for (const { outline } of pieces) {
     for (const p of outline) {
-      if (side(line, p) === 0 && !samePoint(p, from) && !samePoint(p, to)) found.add(`${p.x},${p.y},${p.w}`);
+      if (side(line, p) !== 0 || samePoint(p, from) || samePoint(p, to)) continue;
+      const far = line.b === 0 ? p.y : p.x;
+      found.add(p.w === 1 ? far : `${far}/${p.w}`);
     }
   }
   return found;
