@@ -27,12 +27,12 @@ export function longCuts({ list, fabrics, block: { unit }, choices: { seam } }: 
     const sizes = [...new Set(cuts.map(({ width, height }) => `${printLength(width, unit, 'bare')} × ${printLength(height, unit)}`))];
     const what = `${one ? 'Cut' : 'Cuts'} ${listed(cuts.map(({ id }) => id))} (${listed(sizes)}) ${one ? 'is' : 'are'}`;
     const it = one ? 'it' : 'them';
-    const cloth = `the cloth is wide (${printLength(room, unit)})`;
+    const wide = `(${printLength(room, unit)})`;
     return {
       code: 'longer than the cloth',
       says: joined
-        ? `${what} wider than ${cloth}: sew widths of cloth together before you cut ${it}.`
-        : `${what} longer than ${cloth}: cut ${it} along the length of the cloth, or first join ${stripsFor(cuts, room, seam)} strips end to end with a ${printLength(seam, unit)} seam.`,
+        ? `${what} wider than the cloth ${wide}: sew widths of cloth together before you cut ${it}.`
+        : `${what} longer than the cloth is wide ${wide}: cut ${it} along the length of the cloth, or first join ${stripsFor(cuts, room, seam)} strips end to end with a ${printLength(seam, unit)} seam.`,
       pieces: cuts.flatMap(({ pieces }) => pieces).sort((a, b) => a - b),
       cuts: cuts.map(({ id }) => id),
     };
