@@ -41,7 +41,8 @@ function spreadWords(name: string, prints: number, { of, seams, corners, enough,
       says.push(`${name}: ${pairs}; ${why}, ${would}.`);
     }
   } else if (corners > 0) {
-    says.push(`${name}: no print touches itself along a seam; at ${corners === 1 ? 'one corner' : `${corners} corners`} it cannot be helped, or costs an even use.`);
+    const where = corners === 1 ? 'one corner' : `${corners} corners`;
+    says.push(`${name}: no pieces of one print touch along a seam, but at ${where} they do.`);
   }
   const idle = prints - new Set(of.values()).size;
   if (idle > 0) says.push(`${name}: ${several(idle, 'print')} ${idle === 1 ? 'is' : 'are'} not used, for there are fewer pieces than prints.`);

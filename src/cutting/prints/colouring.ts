@@ -12,12 +12,15 @@ export interface Use {
 /** Prints from 0 on, by thing; 'none' where it is proved that there are none; 'unknown' where looking took too long. */
 export type Coloured = readonly number[] | 'none' | 'unknown';
 
+/** Which print is tried first: the one used least, or the first that may be; then as many as need not be used are left. */
+export type First = 'least used' | 'first';
+
 /**
  * Gives every thing a print that none of its neighbours has, by trying: the thing with the fewest prints left comes first
- * (D. Brélaz, New methods to color the vertices of a graph, Communications of the ACM 22, 1979), the print used least comes first.
+ * (D. Brélaz, New methods to color the vertices of a graph, Communications of the ACM 22, 1979).
  * @param effort how many prints may be tried in all
  */
-export function coloured(neighbours: Neighbours, prints: number, use: Use, effort: number, chance: Chance): Coloured {
+export function coloured(neighbours: Neighbours, prints: number, use: Use, first: First, effort: number, chance: Chance): Coloured {
   const count = neighbours.length;
   if (count < prints * use.least || count > prints * use.most) return 'none';
   const given = new Array<number>(count).fill(-1);
@@ -57,11 +60,11 @@ export function coloured(neighbours: Neighbours, prints: number, use: Use, effor
     if (wanting > count - done) return false;
     const thing = next();
     const fresh = used.indexOf(0);
-    const possible = chance
-      .shuffled(used.map((_, print) => print))
-      // One print that is not used yet is as good as another.
-      .filter((print) => taken[thing]![print] === 0 && used[print]! < use.most && (used[print]! > 0 || print === fresh))
-      .sort((a, b) => used[a]! - used[b]!);
+    // One print that is not used yet is as good as another.
+    const possible = used
+      .map((_, print) => print)
+      .filter((print) => taken[thing]![print] === 0 && used[print]! < use.most && (used[print]! > 0 || print === fresh));
+    if (first === 'least used') possible.splice(0, possible.length, ...chance.shuffled(possible).sort((a, b) => used[a]! - used[b]!));
     for (const print of possible) {
       if (left-- <= 0) return null;
       place(thing, print, 1);

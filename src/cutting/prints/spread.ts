@@ -1,5 +1,5 @@
 import type { Chance } from './chance.ts';
-import { coloured, type Neighbours } from './colouring.ts';
+import { coloured, type Coloured, type Neighbours } from './colouring.ts';
 
 /** Things that get prints. All are counted from 0. */
 export interface Spreading {
@@ -31,18 +31,33 @@ const EFFORT = 30_000;
  * a corner and each line of the list uses all of them.
  */
 export function spreadOf(things: Spreading, prints: number, chance: Chance): Spread {
-  const count = things.along.length;
-  const free = { least: 0, most: count };
-  const apart = coloured(things.along, prints, free, EFFORT, chance);
+  const apart = keptApart(things.along, prints, chance);
   if (typeof apart === 'string') {
     return found(things, bettered(things, patchedUp(things.along, prints, chance), prints, chance), prints, apart === 'none');
   }
   const even = evenly(things.along, prints, apart, chance);
-  const most = unevenness(even, prints);
-  const everywhere = things.along.map((around, i) => new Set([...around, ...things.atCorner[i]!]));
-  const corners = usesOf(count, prints, most).map((use) => coloured(everywhere, prints, use, EFFORT, chance));
-  const best = corners.find((one) => typeof one !== 'string') ?? even;
-  return found(things, bettered(things, best as readonly number[], prints, chance), prints, false);
+  const best = atCornersToo(things, prints, unevenness(even, prints), chance) ?? even;
+  return found(things, bettered(things, best, prints, chance), prints, false);
+}
+
+/** Looks for any spread in which nothing equal touches. */
+function keptApart(neighbours: Neighbours, prints: number, chance: Chance): Coloured {
+  const free = { least: 0, most: neighbours.length };
+  const even = coloured(neighbours, prints, free, 'least used', EFFORT, chance);
+  // Fewer prints are sooner found, if they are enough.
+  return even === 'unknown' ? coloured(neighbours, prints, free, 'first', EFFORT, chance) : even;
+}
+
+/** Looks for a spread in which nothing equal touches at a corner either, and that is as even; null where none is found. */
+function atCornersToo({ along, atCorner }: Spreading, prints: number, uneven: number, chance: Chance): readonly number[] | null {
+  const everywhere = along.map((around, i) => new Set([...around, ...atCorner[i]!]));
+  for (const use of usesOf(along.length, prints, uneven)) {
+    const even = coloured(everywhere, prints, use, 'least used', EFFORT, chance);
+    if (typeof even !== 'string') return even;
+  }
+  const apart = coloured(everywhere, prints, { least: 0, most: along.length }, 'first', EFFORT, chance);
+  const exchanged = typeof apart === 'string' ? null : exchangedChains(everywhere, prints, apart);
+  return exchanged && unevenness(exchanged, prints) <= uneven ? exchanged : null;
 }
 
 /** @returns how often prints are used, where the most used one is used so much more often than the least used one: every way there is */
@@ -58,7 +73,7 @@ function evenly(along: Neighbours, prints: number, apart: readonly number[], cha
   const count = along.length;
   for (let uneven = count % prints === 0 ? 0 : 1; uneven < unevenness(exchanged, prints); uneven++) {
     for (const use of usesOf(count, prints, uneven)) {
-      const better = coloured(along, prints, use, EFFORT, chance);
+      const better = coloured(along, prints, use, 'least used', EFFORT, chance);
       if (typeof better !== 'string') return better;
     }
   }
@@ -76,6 +91,9 @@ function unevenness(given: readonly number[], prints: number): number {
   return Math.max(...used) - Math.min(...used);
 }
 
+/** Longest chain of things that exchange their prints. */
+const LONGEST = 300;
+
 /**
  * Exchanges two prints in a chain of things that have one or the other and touch (a Kempe chain): nothing equal comes to touch by it.
  * @returns the prints after every exchange that makes their use more even
@@ -83,43 +101,33 @@ function unevenness(given: readonly number[], prints: number): number {
 function exchangedChains(along: Neighbours, prints: number, given: readonly number[]): readonly number[] {
   const now = [...given];
   const used = usedOf(now, prints);
-  for (;;) {
-    const chain = chainThatEvens(along, now, used);
-    if (!chain) return now;
-    const [one, other] = [now[chain[0]!]!, chain.other];
-    for (const thing of chain.things) {
-      used[now[thing]!]!--;
-      now[thing] = now[thing] === one ? other : one;
-      used[now[thing]!]!++;
+  for (let changed = true; changed; ) {
+    changed = false;
+    for (let start = 0; start < now.length; start++) {
+      for (let other = 0; other < prints; other++) {
+        const one = now[start]!;
+        const gap = used[one]! - used[other]!;
+        const things = gap < 2 ? [] : chainFrom(along, now, start, other);
+        const more = things.filter((thing) => now[thing] === one).length * 2 - things.length;
+        // The gap becomes |gap − 2 · more|.
+        if (more <= 0 || more >= gap) continue;
+        for (const thing of things) now[thing] = now[thing] === one ? other : one;
+        used[one]! -= more;
+        used[other]! += more;
+        changed = true;
+      }
     }
   }
+  return now;
 }
 
-interface Chain {
-  readonly 0: number;
-  readonly other: number;
-  readonly things: readonly number[];
-}
-
-function chainThatEvens(along: Neighbours, now: readonly number[], used: readonly number[]): Chain | null {
-  for (let start = 0; start < now.length; start++) {
-    const one = now[start]!;
-    for (let other = 0; other < used.length; other++) {
-      const gap = used[one]! - used[other]!;
-      if (gap < 2) continue;
-      const things = chainFrom(along, now, start, other);
-      const more = things.filter((thing) => now[thing] === one).length * 2 - things.length;
-      // The gap becomes |gap − 2 · more|.
-      if (more > 0 && more < gap) return { 0: start, other, things };
-    }
-  }
-  return null;
-}
-
+/** @returns the chain of things of two prints that one of them is in; none where it is too long */
 function chainFrom(along: Neighbours, now: readonly number[], start: number, other: number): readonly number[] {
-  const both = new Set([now[start]!, other]);
   const seen = new Set([start]);
-  for (const thing of seen) for (const next of along[thing]!) if (both.has(now[next]!)) seen.add(next);
+  for (const thing of seen) {
+    for (const next of along[thing]!) if (now[next] === other || now[next] === now[start]) seen.add(next);
+    if (seen.size > LONGEST) return [];
+  }
   return [...seen];
 }
 
@@ -177,7 +185,8 @@ function bettered({ along, atCorner, line }: Spreading, given: readonly number[]
         const [la, lb] = [inLine[lineOf[a]!]!, inLine[lineOf[b]!]!];
         const lineCost = la === lb ? 0 : 2 * (la[q]! - la[p]! + 1) + 2 * (lb[p]! - lb[q]! + 1);
         const seams = gain(along, a, b);
-        if (seams < 0 || (seams === 0 && 4 * gain(atCorner, a, b) <= lineCost)) continue;
+        const corners = seams === 0 ? gain(atCorner, a, b) : 0;
+        if (seams < 0 || corners < 0 || (seams === 0 && corners === 0 && lineCost >= 0)) continue;
         [now[a], now[b]] = [q, p];
         la[p]!--;
         la[q]!++;
@@ -201,6 +210,6 @@ function found({ along, atCorner }: Spreading, prints: readonly number[], of: nu
 /** @returns the fewest prints, more than these, that can be kept apart as far as is known; each tried with the same effort */
 export function printsEnough(along: Neighbours, more: number, chance: Chance): number {
   for (let prints = more + 1; ; prints++) {
-    if (typeof coloured(along, prints, { least: 0, most: along.length }, EFFORT, chance) !== 'string') return prints;
+    if (typeof keptApart(along, prints, chance) !== 'string') return prints;
   }
 }
