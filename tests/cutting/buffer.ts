@@ -1,6 +1,7 @@
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
 import GeometryFactory from 'jsts/org/locationtech/jts/geom/GeometryFactory.js';
 import BufferOp from 'jsts/org/locationtech/jts/operation/buffer/BufferOp.js';
+import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import BufferParameters from 'jsts/org/locationtech/jts/operation/buffer/BufferParameters.js';
 
@@ -64,4 +65,13 @@ export function areaBetween(
 ): number {
   const [a, b] = [polygonOf(outline), polygonOf(other.slice(0, -1))];
   return (which === 'all' ? OverlayOp.symDifference(a, b) : OverlayOp.difference(b, a)).getArea() as number;
+}
+
+/** The area that two polygons have in common, and how far they are apart, by another library. */
+export function between(
+  outline: readonly (readonly [number, number])[],
+  other: readonly (readonly [number, number])[],
+): { readonly shared: number; readonly distance: number } {
+  const [a, b] = [polygonOf(outline), polygonOf(other)];
+  return { shared: OverlayOp.intersection(a, b).getArea() as number, distance: DistanceOp.distance(a, b) as number };
 }

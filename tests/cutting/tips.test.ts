@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import type { UnitKind } from '../../src/geometry/piecing/assembly.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import { samePoint } from '../../src/geometry/point.ts';
 import { cutOutline } from '../../src/cutting/template.ts';
@@ -8,25 +7,15 @@ import { tipsIn } from '../../src/cutting/tips.ts';
 import { toNumber } from '../../src/measure/rational.ts';
 import { inkOf, type Spot } from '../../src/pattern/pages/ink.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
-import { blockNamed, namesIn, patternOf } from '../pattern/made.ts';
+import { blockNamed, namesIn } from '../pattern/made.ts';
+import { byTemplate } from '../pattern/pages/laid.ts';
 import { areaBetween, kept, offset } from './buffer.ts';
-
-const KINDS: readonly UnitKind[] = [
-  'half-square triangle',
-  'quarter-square triangle',
-  'split quarter-square triangle',
-  'flying geese',
-  'corner-triangle unit',
-  'square in a square',
-  'half-rectangle triangle',
-  'peak',
-];
 
 /** Blocks of every kind of unit, each piece of a unit cut round a template. */
 const blocks = namesIn('gallery').filter((name, i) => (i % 3 === 0 || i < 12) && name !== 'treble-nine-patch-27');
 const patterns = new Map<string, Pattern>();
 const patternIn = (name: string): Pattern => {
-  const known = patterns.get(name) ?? patternOf(blockNamed('gallery', name), { methods: Object.fromEntries(KINDS.map((kind) => [kind, 'template'])) });
+  const known = patterns.get(name) ?? byTemplate(blockNamed('gallery', name));
   patterns.set(name, known);
   return known;
 };

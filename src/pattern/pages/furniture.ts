@@ -41,8 +41,8 @@ export interface Head {
 const TITLE = 15;
 const SMALL = 8.5;
 
-/** How high the head of a page is, with the air below it. */
-export const headHeight = ({ lines }: Pick<Head, 'lines'>): number => TITLE * 1.2 + lines.length * SMALL * 1.3 + 8;
+/** How high the head of a page with so many lines under its title is, with the air below it. */
+export const headHeight = (lines: number): number => TITLE * 1.2 + lines * SMALL * 1.3 + 8;
 
 /** @returns the head of a page, from this corner on */
 export function headItems(head: Head, left: number, top: number, width: number, setting: Setting): readonly Item[] {

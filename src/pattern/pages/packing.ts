@@ -29,20 +29,26 @@ export interface Room {
 /** So many places on a sheet are looked at edge by edge; beyond, only corners are. */
 const FEW = 24;
 
-/** @returns for each sheet what lies where on it; null where something fits on no sheet */
-export function packed(items: readonly Loose[], room: Room): readonly (readonly Laid[])[] | null {
+/**
+ * @param least no fewer sheets can do; where one order needs more, others are tried
+ * @returns for each sheet what lies where on it; null where something fits on no sheet
+ */
+export function packed(items: readonly Loose[], room: Room, least: number): readonly (readonly Laid[])[] | null {
   const size = ({ turns: [first] }: Loose): number => areaOf(first!);
   const span = ({ turns: [first] }: Loose): number => {
     const { left, right, top, bottom } = extentOf(first!);
     return Math.max(right - left, bottom - top);
   };
-  const orders = [size, span].map((by) => items.map((_, i) => i).sort((a, b) => by(items[b]!) - by(items[a]!) || a - b));
+  const [bySize, bySpan] = [size, span].map((by) => items.map((_, i) => i).sort((a, b) => by(items[b]!) - by(items[a]!) || a - b));
   let best: readonly (readonly Laid[])[] | null = null;
-  for (const order of orders) {
+  let order = bySize!;
+  for (let tries = 0; tries < (items.length > FEW ? 2 : 5); tries++) {
     const sheets = inOrder(items, order, room);
     if (sheets === null) return null;
     if (best === null || sheets.length < best.length) best = sheets;
-    if (best.length === 1) break;
+    if (best.length <= least) break;
+    // What found its place last goes first.
+    order = tries === 0 ? bySpan! : [...sheets].reverse().flatMap((sheet) => sheet.map(({ item }) => item));
   }
   return best;
 }

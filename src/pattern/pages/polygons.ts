@@ -97,6 +97,21 @@ export function chordIn(polygon: Polygon, [x, y]: Spot, [dx, dy]: Spot, inset: n
     : null;
 }
 
+/** @returns the part of a polygon that lies within a rectangle; fewer than three corners where there is none */
+export function partWithin(polygon: Polygon, { left, top, right, bottom }: Extent): Polygon {
+  const sides: readonly ((spot: Spot) => number)[] = [([x]) => x - left, ([, y]) => y - top, ([x]) => right - x, ([, y]) => bottom - y];
+  return sides.reduce<Polygon>(
+    (part, depth) =>
+      part.flatMap((p, i): Spot[] => {
+        const q = part[(i + 1) % part.length]!;
+        const [a, b] = [depth(p), depth(q)];
+        const crossing: Spot[] = a * b < 0 ? [[p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)]] : [];
+        return a >= 0 ? [p, ...crossing] : crossing;
+      }),
+    polygon,
+  );
+}
+
 /**
  * @returns where the moving polygon's origin must not come, so that the two do not overlap: the set of all p − q for p in the one that
  * stands and q in the one that moves

@@ -76,28 +76,39 @@ interface Words {
 
 const LEAD = 1.22;
 
-/** @returns a template turned clockwise by so many degrees, its words level: inside where they find room there, else below it */
-export function drawTemplate(ink: TemplateInk, degrees: number, setting: Setting): TurnedTemplate {
+/** @returns the lines of a template that is turned clockwise by so many degrees: to cut, to sew, and where seams cross */
+export function templateLines(ink: TemplateInk, degrees: number): TurnedTemplate & { readonly grain: Spot } {
   const turn = turnedBy(degrees);
-  const [cut, sewn, grain] = [ink.cut.map(turn), ink.sewn.map(turn), turn(ink.grain)];
-  const lines: readonly Item[] = [
+  const [cut, sewn] = [ink.cut.map(turn), ink.sewn.map(turn)];
+  const items: readonly Item[] = [
     { kind: 'path', what: `cut line ${ink.name}`, steps: closedPath(cut), stroke: CUT_LINE },
     { kind: 'path', what: `seam line ${ink.name}`, steps: closedPath(sewn), stroke: SEAM_LINE },
     ...sewn.map((corner): Item => ({ kind: 'path', what: `dot ${ink.name}`, steps: circlePath(corner, DOT), fill: INK })),
   ];
-  for (const [sizes, broken] of SIZES.flatMap((sizes) => [[sizes, false] as const, [sizes, true] as const])) {
-    const words = wordsOf(ink, sizes, setting, broken);
-    const inside = insideOf(sewn, words, grain);
-    if (inside === null) continue;
-    const items = [...lines, ...arrow(ink.name, inside.arrow), ...set(words, inside.at)];
-    return { items, footprint: cut, cut, sewn };
+  return { items, footprint: cut, cut, sewn, grain: turn(ink.grain) };
+}
+
+/** @returns what is said of a template, level, and its arrow, inside this part of it, as large as they find room; null where they do not */
+export function templateWords(ink: Pick<TemplateInk, 'name' | 'says'>, room: Polygon, grain: Spot, setting: Setting): readonly Item[] | null {
+  for (const sizes of SIZES) {
+    for (const broken of [false, true]) {
+      const words = wordsOf(ink, sizes, setting, broken);
+      const inside = insideOf(room, words, grain);
+      if (inside !== null) return [...arrow(ink.name, inside.arrow), ...set(words, inside.at)];
+    }
   }
+  return null;
+}
+
+/** @returns a template turned clockwise by so many degrees, its words level: inside where they find room there, else below it */
+export function drawTemplate(ink: TemplateInk, degrees: number, setting: Setting): TurnedTemplate {
+  const { items: lines, cut, sewn, grain } = templateLines(ink, degrees);
+  const inside = templateWords(ink, sewn, grain, setting);
+  if (inside !== null) return { items: [...lines, ...inside], footprint: cut, cut, sewn };
   const words = wordsOf(ink, BESIDE, setting, false);
   const { left, right, bottom } = extentOf(cut);
-  // Not wider than it need be to the left: a small template stands at the beginning of its words.
-  const at: Spot = [Math.min(left, (left + right - words.width) / 2 + words.width * 0.25), bottom + AIR];
-  const middle = middleOf(sewn);
-  const along = chordIn(sewn, middle, grain, 2);
+  const at: Spot = [(left + right - words.width) / 2, bottom + AIR];
+  const along = chordIn(sewn, middleOf(sewn), grain, 2);
   const corners: readonly Spot[] = [at, [at[0] + words.width, at[1]], [at[0] + words.width, at[1] + words.height], [at[0], at[1] + words.height]];
   return {
     items: [...lines, ...(along === null ? [] : arrow(ink.name, shortened(along))), ...set(words, at)],
@@ -108,7 +119,7 @@ export function drawTemplate(ink: TemplateInk, degrees: number, setting: Setting
 }
 
 /** What is said of a template; `broken`: fabrics have lines of their own. */
-function wordsOf({ name, says }: TemplateInk, [nameSize, size]: readonly [number, number], { shown, widthOf }: Setting, broken: boolean): Words {
+function wordsOf({ name, says }: Pick<TemplateInk, 'name' | 'says'>, [nameSize, size]: readonly [number, number], { shown, widthOf }: Setting, broken: boolean): Words {
   const line = (text: string, at: number, weight: Weight): Words['lines'][number] => {
     const set = shown(text);
     return { text: set, size: at, weight, width: widthOf(set, at, weight) };
@@ -137,9 +148,10 @@ function insideOf(sewn: Polygon, words: Words, grain: Spot): { readonly at: Spot
   // From the middle of the words to the arrow beside them.
   const beside = Math.abs(grain[1]) * (words.width / 2) + Math.abs(grain[0]) * (words.height / 2) + ARROW.room + ARROW.head / 2;
   const { left, top, right, bottom } = extentOf(sewn);
+  if (2 * w > right - left || 2 * h > bottom - top) return null;
   let best: { readonly worth: number; readonly at: Spot; readonly arrow: readonly [Spot, Spot] } | null = null;
   const centre = middleOf(sewn);
-  const FINE = 24;
+  const FINE = 16;
   for (let i = 1; i < FINE; i++) {
     for (let j = 1; j < FINE; j++) {
       const middle: Spot = [left + ((right - left) * i) / FINE, top + ((bottom - top) * j) / FINE];

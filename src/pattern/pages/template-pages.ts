@@ -16,6 +16,7 @@ import { tiledPages } from './tiled-template.ts';
 const GAP = 9;
 /** Up to so many templates are also turned until one of their edges lies level, where that saves a page. */
 const FEW = 12;
+const QUARTERS: readonly number[] = [0, 90, 180, 270];
 
 /** What of a pattern its pages of templates tell. */
 export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'lattice' | 'piecing' | 'proof'> & {
@@ -35,8 +36,16 @@ export function templatePages(pattern: TemplatePattern, paper: Paper, setting: S
     inkOfTemplate(template, lattice.step, POINTS[block.unit], (id) => names.get(id) ?? id),
   );
   const lines = headLines(pattern, templates);
-  const plans = (['portrait', 'landscape'] as const).map((lie) => planFor(inks, { paper, lie, head: lines, setting }));
-  const [portrait, landscape] = plans as [Plan, Plan];
+  const known = new Map<string, TurnedTemplate>();
+  const draw = (ink: TemplateInk, degrees: number): TurnedTemplate => {
+    const key = `${ink.name} ${degrees}`;
+    const drawn = known.get(key) ?? drawTemplate(ink, degrees, setting);
+    known.set(key, drawn);
+    return drawn;
+  };
+  const planFor = (lie: Lie): Plan => laidOut(inks, { ...sheetOf(paper, lie), lie, lines: lines.length, setting, draw });
+  const portrait = planFor('portrait');
+  const landscape = portrait.large.length === 0 && portrait.sheets.length <= portrait.least ? portrait : planFor('landscape');
   // A template that fits only one way settles the lie, for parts have to be stuck together.
   const better = landscape.large.length < portrait.large.length || (landscape.large.length === portrait.large.length && landscape.sheets.length < portrait.sheets.length);
   const plan = better ? landscape : portrait;
@@ -65,54 +74,54 @@ function headLines({ block, choices, proof }: TemplatePattern, templates: readon
 }
 
 interface Setup {
-  readonly paper: Paper;
   readonly lie: Lie;
-  readonly head: readonly string[];
+  readonly width: number;
+  readonly height: number;
+  /** Under the title. */
+  readonly lines: number;
   readonly setting: Setting;
+  readonly draw: (ink: TemplateInk, degrees: number) => TurnedTemplate;
 }
 
 interface Plan {
-  readonly lie: Lie;
   readonly width: number;
   readonly height: number;
   /** Where the room for templates begins. */
   readonly top: number;
-  readonly drawn: ReadonlyMap<number, readonly TurnedTemplate[]>;
+  /** What fits a page, in each of its turns. */
+  readonly loose: readonly (readonly TurnedTemplate[])[];
   readonly sheets: readonly (readonly Laid[])[];
+  /** The area of the templates alone takes so many sheets. */
+  readonly least: number;
   /** Templates that are larger than a page. */
   readonly large: readonly TemplateInk[];
-  readonly order: readonly number[];
 }
 
-function planFor(inks: readonly TemplateInk[], { paper, lie, head, setting }: Setup): Plan {
-  const { width, height } = sheetOf(paper, lie);
-  const top = MARGIN + headHeight({ lines: head });
+function laidOut(inks: readonly TemplateInk[], { width, height, lines, setting, draw }: Setup): Plan {
+  const top = MARGIN + headHeight(lines);
   const measure = measureRoom(setting);
   const inner = { width: width - 2 * MARGIN, height: height - MARGIN - top };
   const corner = cornersOf({ left: 0, top: inner.height - measure.height - GAP / 2, right: measure.width + GAP, bottom: inner.height });
   const room: Room = { ...inner, taken: [corner] };
-  const quarters = inks.map((ink) => [0, 90, 180, 270].map((degrees) => drawTemplate(ink, degrees, setting)));
-  const looseOf = (turns: readonly TurnedTemplate[]): Loose => ({ turns: turns.map(({ footprint }) => withRoom(footprint)) });
-  const fits = (turns: readonly TurnedTemplate[]): boolean => packed([looseOf(turns)], room) !== null;
-  const all = inks.map((_, i) => i);
-  const wider = (i: number): readonly TurnedTemplate[] => [...quarters[i]!, ...levelTurns(inks[i]!).map((degrees) => drawTemplate(inks[i]!, degrees, setting))];
-  const turnsOf = new Map(all.map((i) => [i, fits(quarters[i]!) ? quarters[i]! : wider(i)]));
-  const order = all.filter((i) => fits(turnsOf.get(i)!));
-  const large = inks.filter((_, i) => !order.includes(i));
-  let drawn: ReadonlyMap<number, readonly TurnedTemplate[]> = turnsOf;
-  let sheets = packed(order.map((i) => looseOf(drawn.get(i)!)), room) ?? [];
-  if (order.length <= FEW && sheets.length > leastSheets(order.map((i) => drawn.get(i)![0]!), room)) {
-    const freer = new Map(order.map((i) => [i, wider(i)]));
-    const tighter = packed(order.map((i) => looseOf(freer.get(i)!)), room);
-    if (tighter !== null && tighter.length < sheets.length) [drawn, sheets] = [freer, tighter];
-  }
-  return { lie, width, height, top, drawn, sheets, large, order };
-}
-
-/** No fewer sheets can do: the area of the templates alone takes so many. */
-export function leastSheets(templates: readonly Pick<TurnedTemplate, 'cut'>[], { width, height, taken }: Room): number {
-  const free = width * height - taken.reduce((sum, polygon) => sum + areaOf(polygon), 0);
-  return Math.ceil(templates.reduce((sum, { cut }) => sum + areaOf(cut), 0) / free);
+  const pack = (all: readonly (readonly TurnedTemplate[])[], least: number): Plan['sheets'] | null =>
+    packed(all.map((turns): Loose => ({ turns: turns.map(({ footprint }) => withRoom(footprint)) })), room, least);
+  const turned = (ink: TemplateInk, turns: readonly number[]): readonly TurnedTemplate[] => turns.map((degrees) => draw(ink, degrees));
+  const fitting = inks.map((ink) => {
+    const quarters = turned(ink, QUARTERS);
+    if (pack([quarters], 1) !== null) return quarters;
+    const freer = [...quarters, ...turned(ink, levelTurns(ink))];
+    return pack([freer], 1) === null ? null : freer;
+  });
+  const small = inks.filter((_, i) => fitting[i] !== null);
+  const large = inks.filter((_, i) => fitting[i] === null);
+  const loose = fitting.filter((turns) => turns !== null);
+  const free = inner.width * inner.height - areaOf(corner);
+  const least = Math.ceil(loose.reduce((sum, [first]) => sum + areaOf(first!.cut), 0) / free);
+  const plain: Plan = { width, height, top, loose, sheets: pack(loose, least) ?? [], least, large };
+  if (plain.sheets.length <= least || small.length > FEW) return plain;
+  const freer = small.map((ink) => turned(ink, [...QUARTERS, ...levelTurns(ink)]));
+  const sheets = pack(freer, least) ?? [];
+  return sheets.length < plain.sheets.length ? { ...plain, loose: freer, sheets } : plain;
 }
 
 /** Half the gap all round: what is placed edge to edge lies a gap apart. */
@@ -132,11 +141,11 @@ function levelTurns({ cut }: TemplateInk): readonly number[] {
   return turns.filter((turn, i) => apart(Math.round(turn / 90) * 90, turn) && turns.slice(0, i).every((other) => apart(other, turn)));
 }
 
-function sheetPage(laid: readonly Laid[], { width, height, top, drawn, order }: Plan, head: Head, setting: Setting): Page {
+function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting): Page {
   const inner = width - 2 * MARGIN;
   const templates = [...laid]
     .sort((a, b) => a.item - b.item)
-    .flatMap(({ item, turn, at }) => drawn.get(order[item]!)![turn]!.items.map((one) => movedItem(one, MARGIN + at[0], top + at[1])));
+    .flatMap(({ item, turn, at }) => loose[item]![turn]!.items.map((one) => movedItem(one, MARGIN + at[0], top + at[1])));
   return {
     width,
     height,

@@ -1,11 +1,11 @@
-import { ASCENT, DESCENT, type Setting } from './face.ts';
+import type { Setting } from './face.ts';
 import { headHeight, headItems, lineOf, measureItems, measureRoom, type Head } from './furniture.ts';
 import type { Spot } from './ink.ts';
 import { MATCH_LINE, QUIET } from './looks.ts';
 import { linePath, movedItem, type Item, type Page, type TextItem } from './page.ts';
 import { MARGIN, sheetOf, type Lie, type Paper } from './paper.ts';
-import { areaOf, type Polygon } from './polygons.ts';
-import { drawTemplate, type TemplateInk, type TurnedTemplate } from './template-drawing.ts';
+import { movedBy, partWithin, type Polygon } from './polygons.ts';
+import { templateLines, templateWords, type TemplateInk } from './template-drawing.ts';
 import { tilingOver, within, type Tile, type Tiling } from './tiles.ts';
 
 /** How far two sheets of one template overlap, in points: room for glue. */
@@ -30,10 +30,12 @@ export function tiledPages(
   const letters = lettersOf(tiling, tiles);
   const uses = ink.says.map((said) => said.join(': ')).join('; ');
   return tiles.map((tile, i) => (place: string): Page => {
-    const said = `${ink.name}, part ${i + 1} of ${tiles.length}: lay the parts on each other so that lines with the same letter meet, and glue them. ${uses}`;
-    const shown = drawn.items.flatMap((item) => within(item, tile, window.width, window.height));
-    const matches = matchItems(tile, tiling, window, letters, shown, setting);
-    const moved = [...shown, ...matches].map((item) => movedItem(item, MARGIN + INSET, window.top));
+    const part = `part ${i + 1} of ${tiles.length}`;
+    const said = `${ink.name}, ${part}: lay the parts on each other so that lines with the same letter meet, and glue them. ${uses}.`;
+    const lines = drawn.items.flatMap((item) => within(item, tile, window.width, window.height));
+    const words = wordsOn(tile, window, { name: `${ink.name}, ${part}`, says: ink.says }, drawn, setting);
+    const matches = matchItems(tile, tiling, window, letters, setting);
+    const moved = [...lines, ...words, ...matches].map((item) => movedItem(item, MARGIN + INSET, window.top));
     return {
       ...size,
       margin: MARGIN,
@@ -49,22 +51,29 @@ export function tiledPages(
 interface Tiled {
   readonly tiles: readonly Tile[];
   readonly tiling: Tiling;
-  readonly drawn: TurnedTemplate;
+  readonly drawn: ReturnType<typeof templateLines>;
   readonly window: { readonly width: number; readonly height: number; readonly top: number };
   readonly size: { readonly width: number; readonly height: number };
 }
 
 function tiled(ink: TemplateInk, degrees: number, paper: Paper, lie: Lie, headOf: (said: string, place: string) => Head, setting: Setting): Tiled {
   const size = sheetOf(paper, lie);
-  const top = MARGIN + headHeight(headOf('', '')) + INSET;
+  const top = MARGIN + headHeight(headOf('', '').lines.length) + INSET;
   const window = {
     width: size.width - 2 * MARGIN - 2 * INSET,
     height: size.height - MARGIN - measureRoom(setting).height - 10 - INSET - top,
     top,
   };
-  const drawn = drawTemplate(ink, degrees, setting);
-  const tiling = tilingOver(drawn.footprint, window.width, window.height, OVERLAP);
+  const drawn = templateLines(ink, degrees);
+  const tiling = tilingOver(drawn.cut, window.width, window.height, OVERLAP);
   return { tiles: tiling.tiles.filter((tile) => shows(drawn.cut, tile, window)), tiling, drawn, window, size };
+}
+
+/** What is said of the whole template, on what only this part of it shows; nothing where there is no room. */
+function wordsOn(tile: Tile, { width, height }: Tiled['window'], said: Parameters<typeof templateWords>[0], drawn: Tiled['drawn'], setting: Setting): readonly Item[] {
+  const moved = movedBy(drawn.sewn, [-tile.left, -tile.top]);
+  const room = partWithin(moved, { left: OVERLAP, top: OVERLAP, right: width - OVERLAP, bottom: height - OVERLAP });
+  return room.length < 3 ? [] : (templateWords(said, room, drawn.grain, setting) ?? []);
 }
 
 /** Whether anything of a template lies in a window: neither has an edge with all of the other behind it. */
@@ -75,7 +84,7 @@ function shows(cut: Polygon, { left, top }: Tile, { width, height }: Tiled['wind
       const q = a[(i + 1) % a.length]!;
       return b.every(([x, y]) => (q[0] - p[0]) * (y - p[1]) - (q[1] - p[1]) * (x - p[0]) <= 0);
     });
-  return areaOf(cut) > 0 && !parts(cut, frame) && !parts(frame, cut);
+  return !parts(cut, frame) && !parts(frame, cut);
 }
 
 /** A letter for each place where two printed parts meet, by "row column side". */
@@ -104,7 +113,6 @@ function matchItems(
   { across, down }: Tiling,
   { width, height }: Tiled['window'],
   letters: ReadonlyMap<string, string>,
-  shown: readonly Item[],
   setting: Setting,
 ): readonly Item[] {
   const half = OVERLAP / 2;
@@ -118,22 +126,10 @@ function matchItems(
     const letter = letters.get(name);
     if (letter === undefined) return [];
     const upright = from[0] === to[0];
-    const texts = shown.filter((item): item is TextItem => item.kind === 'text');
-    const written = [0.3, 0.7].flatMap((share): TextItem[] => {
-      const at = (part: number): Spot => [from[0] + (to[0] - from[0]) * part, from[1] + (to[1] - from[1]) * part];
-      for (const part of [share, share - 0.1, share + 0.1, share - 0.2, share + 0.2]) {
-        const [x, y] = at(part);
-        const line = lineOf(letter, upright ? [x + 3, y] : [x, y - 3], { size: LETTER, weight: 'strong', color: QUIET }, setting);
-        if (!texts.some((text) => overlap(text, line))) return [line];
-      }
-      return [];
+    const written = [0.3, 0.7].map((share): TextItem => {
+      const [x, y]: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
+      return lineOf(letter, upright ? [x + 3, y] : [x, y - 3], { size: LETTER, weight: 'strong', color: QUIET }, setting);
     });
     return [{ kind: 'path', what: `match line ${letter}`, steps: linePath(from, to), stroke: MATCH_LINE }, ...written];
   });
 }
-
-const overlap = (a: TextItem, b: TextItem): boolean =>
-  a.x < b.x + b.width &&
-  b.x < a.x + a.width &&
-  a.y - ASCENT * a.size < b.y + DESCENT * b.size &&
-  b.y - ASCENT * b.size < a.y + DESCENT * a.size;
