@@ -1,11 +1,12 @@
-import type { ReactNode } from 'react';
+import { lazy, Suspense, type ReactNode } from 'react';
 import { toNumber } from '../../measure/rational.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
 import { Area, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 import { isWide } from './picture.ts';
-import { StepPicture } from './StepPicture.tsx';
+
+const StepPanels = lazy(() => import('./steps/StepPanels.tsx'));
 
 /** The word a pressing instruction begins with, so that the eye finds it. */
 const PRESS = 'Press';
@@ -33,14 +34,16 @@ function StepRow({ step, pattern, colors }: {
   const name = `step ${step.number}` as const;
   return (
     <Line name={name} className="step" wide={isWide({ width: toNumber(step.finished.width), height: toNumber(step.finished.height) })}>
+      <p className="step-title">
+        <span className="step-number">{step.number}</span>
+        <span className="step-makes">{titleOf(step)}</span>
+      </p>
       <Lamp name={name} says={`Step ${step.number}: show it in the drawing`} className="step-picture">
-        <StepPicture step={step} pattern={pattern} colors={colors} />
+        <Suspense fallback={<span className="panels-to-come" />}>
+          <StepPanels step={step} pattern={pattern} colors={colors} />
+        </Suspense>
       </Lamp>
       <div className="step-words">
-        <p className="step-title">
-          <span className="step-number">{step.number}</span>
-          <span className="step-makes">{titleOf(step)}</span>
-        </p>
         <p className="step-text">
           <Prose text={step.how} />
         </p>

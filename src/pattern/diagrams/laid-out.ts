@@ -1,0 +1,199 @@
+import type { Assembly, Piece } from '../../geometry/piecing/assembly.ts';
+import { piecesOf } from '../../geometry/piecing/congruence.ts';
+import { cornerRounds } from '../../sewing/corner-rounds.ts';
+import { isInRounds } from '../../sewing/join-words.ts';
+import type { Join, Step, StepPart } from '../../sewing/step.ts';
+import { between, direction, ink, inkAt, middle, panel, plus, times, type Drawn, type Mark, type Panel, type Spot } from './diagram.ts';
+
+/** How far the parts of a step lie from each other before they are sewn, as a share of the whole. */
+const APART = 0.07;
+/** How far an arrow reaches at least beyond its seam, in the same measure. */
+const ARROW = 0.045;
+
+/** A piece of what a step makes, its outline as it lies there. */
+export interface PlacedPiece {
+  readonly fabric: string;
+  readonly outline: readonly Spot[];
+  /** Number of the part that it lies in. */
+  readonly part: number;
+}
+
+/** What a step makes, as ink: everything from its top-left corner. */
+export interface Made {
+  readonly pieces: readonly PlacedPiece[];
+  readonly parts: readonly (readonly Spot[])[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** @returns what a step makes, piece by piece */
+export function madeBy({ step, pattern }: Drawn): Made {
+  const scale = ink(pattern.lattice.step);
+  const parts = step.parts.map(({ outline }) => outline.map((point) => inkAt(point, scale)));
+  const made = step.makes === 'block' ? pattern.piecing.root : placeOf(step, pattern);
+  const spots = made.outline.map((point) => inkAt(point, scale));
+  const corner: Spot = [-Math.min(...spots.map(([x]) => x)), -Math.min(...spots.map(([, y]) => y))];
+  const pieces = piecesOf(made).map(({ fabric, outline }: Piece): PlacedPiece => {
+    const moved = outline.map((point) => plus(inkAt(point, scale), corner));
+    return { fabric, outline: moved, part: parts.findIndex((part) => holds(part, middle(moved))) };
+  });
+  return { pieces, parts, width: ink(step.finished.width), height: ink(step.finished.height) };
+}
+
+function placeOf({ makes }: Step, pattern: Drawn['pattern']): Assembly {
+  const line = pattern.units.find(({ unit }) => unit.id === makes);
+  if (!line) throw new Error(`no unit ${makes}`);
+  return line.unit.places[0]!.assembly;
+}
+
+/** @returns whether a place lies inside a convex clockwise outline or on its edge, as far as ink can tell */
+const holds = (outline: readonly Spot[], [x, y]: Spot): boolean =>
+  outline.every(([ax, ay], i) => {
+    const [bx, by] = outline[(i + 1) % outline.length]!;
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= 0;
+  });
+
+/** @returns the parts as they lie, a little apart, with their names and the seams to sew */
+export function laidOut(drawn: Drawn): Panel {
+  const { step, pattern } = drawn;
+  const made = madeBy(drawn);
+  const gap = Math.max(made.width, made.height) * APART;
+  const shift = ([x, y]: Spot): Spot => [((x / made.width) * 2 - 1) * gap, ((y / made.height) * 2 - 1) * gap];
+  const shifts = made.parts.map((part) => shift(middle(part)));
+  const cloth = made.pieces.map(({ fabric, outline, part }): Mark => {
+    const by = shifts[part]!;
+    return { mark: 'cloth', fabric, side: 'right', outline: outline.map((spot) => plus(spot, by)) };
+  });
+  const scale = ink(pattern.lattice.step);
+  const ends = step.joins.map((join) => [inkAt(join.from, scale), inkAt(join.to, scale)] as const);
+  const seams = step.joins.map((join, i): Mark => {
+    const [from, to] = ends[i]!;
+    const by = shift(between(from, to));
+    return { mark: 'line', line: join.sew === 'finish' ? 'stitched later' : 'stitched', from: plus(from, by), to: plus(to, by) };
+  });
+  const numbers = isTold(step)
+    ? ends.map(([from, to], i): Mark => ({ mark: 'order', number: i + 1, at: plus(between(from, to), shift(between(from, to))) }))
+    : [];
+  const names = step.parts.flatMap((part, i) => nameMark(step, part, i, made.parts[i]!, shifts[i]!));
+  return panel([...cloth, ...seams, ...names, ...numbers], step.joins.length === 0 ? 'One piece' : 'Lay out and sew');
+}
+
+/** Seams of a row or column follow one another as they lie, and where pieces are told by numbers so are their seams. */
+const isTold = (step: Step): boolean =>
+  step.joins.length > 1 && (isInRounds(step) || step.kind === 'partial-seam ring' || (step.kind === 'free unit' && !isNumbered(step)));
+
+/** @returns whether the words tell the pieces by numbers: those of a free unit that no recipe fits */
+const isNumbered = (step: Step): boolean => step.kind === 'free unit' && cornerRounds(step) === null;
+
+/** A unit's letter, as it lies; the number of a piece where the words go by numbers. */
+function nameMark(step: Step, part: StepPart, index: number, outline: readonly Spot[], by: Spot): readonly Mark[] {
+  const text = 'unit' in part.from ? part.from.unit : isNumbered(step) ? String(index + 1) : null;
+  if (text === null) return [];
+  const at = plus(middle(outline), by);
+  return [{ mark: 'name', text, at, turn: part.turn, room: roomIn(outline) }];
+}
+
+/** @returns how wide a circle round the middle of an outline fits in it */
+function roomIn(outline: readonly Spot[]): number {
+  const [x, y] = middle(outline);
+  const distances = outline.map((p, i) => {
+    const [dx, dy] = direction(p, outline[(i + 1) % outline.length]!);
+    return Math.abs((x - p[0]) * dy - (y - p[1]) * dx);
+  });
+  return 2 * Math.min(...distances);
+}
+
+/**
+ * @returns the finished work with its allowances, and which way its seams are pressed; cut large, with the line on which it is trimmed
+ * @param says what the maker does now
+ */
+export function finished(drawn: Drawn, says: string): Panel {
+  const { step, pattern } = drawn;
+  const made = madeBy(drawn);
+  const seam = ink(pattern.choices.seam);
+  const over = step.trimmed ? ink(pattern.choices.trim) : 0;
+  const cloth = made.pieces.map(({ fabric, outline }): Mark => ({
+    mark: 'cloth',
+    fabric,
+    side: 'right',
+    outline: withAllowance(outline, made, seam + over / 2),
+  }));
+  const trims = step.trimmed ? trimLines(made, seam) : [];
+  return panel([...cloth, ...trims, ...pressed(drawn, made, seam)], says);
+}
+
+const NEAR = 1e-9;
+const isEnd = (at: number, most: number): boolean => at < NEAR || at > most - NEAR;
+
+/**
+ * @returns an outline with its cloth beyond the edge of the work: straight out from where it has a side on the edge; where two pieces
+ * meet in a corner of the work their seam runs on to the edge of the allowances, where more do it is shown to run to their corner
+ */
+function withAllowance(outline: readonly Spot[], { pieces, width, height }: Made, by: number): readonly Spot[] {
+  const onEdge = (p: Spot, q: Spot): 'level' | 'upright' | null => {
+    if (isEnd(p[1], height) && Math.abs(p[1] - q[1]) < NEAR) return 'level';
+    return isEnd(p[0], width) && Math.abs(p[0] - q[0]) < NEAR ? 'upright' : null;
+  };
+  const outX = ([x]: Spot): number => (x < NEAR ? -by : isEnd(x, width) ? width + by : x);
+  const outY = ([, y]: Spot): number => (y < NEAR ? -by : isEnd(y, height) ? height + by : y);
+  /** What lies beyond the end p of a side on the edge, from the side on; `inner` is where the piece goes on. */
+  const beyond = (p: Spot, side: 'level' | 'upright', inner: Spot): readonly Spot[] => {
+    const corner: Spot = [outX(p), outY(p)];
+    if (!isEnd(p[0], width) || !isEnd(p[1], height) || meeting(pieces, p) > 2) return [corner];
+    const [dx, dy] = direction(inner, p);
+    const [toSide, toEnd] = side === 'upright' ? [by / Math.abs(dx), by / Math.abs(dy)] : [by / Math.abs(dy), by / Math.abs(dx)];
+    const end = plus(p, times([dx, dy], Math.min(toSide, toEnd)));
+    return toSide <= toEnd ? [end] : [corner, end];
+  };
+  return outline.flatMap((p, i): readonly Spot[] => {
+    const [before, after] = [outline.at(i - 1)!, outline[(i + 1) % outline.length]!];
+    const [from, to] = [onEdge(before, p), onEdge(p, after)];
+    if (from && to) return [[outX(p), outY(p)]];
+    return [...(from ? beyond(p, from, after) : []), p, ...(to ? beyond(p, to, before).toReversed() : [])];
+  });
+}
+
+/** @returns how many pieces have a corner at a place */
+const meeting = (pieces: readonly PlacedPiece[], [x, y]: Spot): number =>
+  pieces.filter(({ outline }) => outline.some((q) => Math.abs(q[0] - x) < NEAR && Math.abs(q[1] - y) < NEAR)).length;
+
+function trimLines({ width, height }: Made, seam: number): readonly Mark[] {
+  const corners: readonly Spot[] = [
+    [-seam, -seam],
+    [width + seam, -seam],
+    [width + seam, height + seam],
+    [-seam, height + seam],
+  ];
+  return corners.map((from, i): Mark => ({ mark: 'line', line: 'cut', from, to: corners[(i + 1) % 4]! }));
+}
+
+/** @returns an arrow across the middle of every seam, toward where its allowances lie */
+function pressed({ step, pattern }: Drawn, made: Made, seam: number): readonly Mark[] {
+  const scale = ink(pattern.lattice.step);
+  const reach = Math.max(ARROW * Math.max(made.width, made.height), Math.min(seam * 1.6, Math.min(made.width, made.height) / 5));
+  return step.joins.flatMap((join, i): readonly Mark[] => {
+    const way = step.pressed[i];
+    if (way === undefined || join.sew === 'finish') return [];
+    const [a, b] = [inkAt(join.from, scale), inkAt(join.to, scale)];
+    const [dx, dy] = direction(a, b);
+    const at = between(a, b);
+    const across: Spot = [-dy * reach, dx * reach];
+    if (way === 'open') return [{ mark: 'pressed open', from: plus(at, times(across, -1)), to: plus(at, across) }];
+    const toward = sideOf(step, made, join, way, at, across);
+    return [{ mark: 'pressed', from: plus(at, times(across, -toward * 0.5)), to: plus(at, times(across, toward)) }];
+  });
+}
+
+/** @returns 1 where the thing lies on that side of the seam to which `across` points, else −1 */
+function sideOf(step: Step, made: Made, join: Join, way: 'first' | 'second', at: Spot, across: Spot): 1 | -1 {
+  const parts = partsIn(step, join[way]);
+  const far = parts.reduce((sum, part) => {
+    const [x, y] = middle(made.parts[part]!);
+    return sum + (x - at[0]) * across[0] + (y - at[1]) * across[1];
+  }, 0);
+  return far >= 0 ? 1 : -1;
+}
+
+/** @returns the numbers of the parts that a thing is made of */
+const partsIn = ({ parts, joins }: Step, thing: number): readonly number[] =>
+  thing < parts.length ? [thing] : [joins[thing - parts.length]!.first, joins[thing - parts.length]!.second].flatMap((each) => partsIn({ parts, joins } as Step, each));

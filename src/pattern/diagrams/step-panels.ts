@@ -1,0 +1,30 @@
+import { printLength } from '../../measure/lengths.ts';
+import type { Role } from '../../cutting/cut.ts';
+import type { Drawn, Panel } from './diagram.ts';
+import { flippedPanels, geesePanels } from './flipped.ts';
+import { finished, laidOut } from './laid-out.ts';
+import { crossedPanels, halfSquarePanels } from './paired.ts';
+import { stripPanels } from './strip-panel.ts';
+
+/**
+ * @returns the pictures of one step in the order in which things are done: what is laid on what, what is sewn and cut, and the work
+ * when it is pressed, with its allowances; all to one scale
+ */
+export function stepPanels(drawn: Drawn): readonly Panel[] {
+  const { step } = drawn;
+  if (step.joins.length === 0) return [laidOut(drawn)];
+  const { width, height } = step.unfinished;
+  const { unit } = drawn.pattern.block;
+  const measures = `${printLength(width, unit, 'bare')} × ${printLength(height, unit)}`;
+  return [...making(drawn), { ...finished(drawn, step.trimmed ? 'Press and trim' : 'Press'), measures }];
+}
+
+function making(drawn: Drawn): readonly Panel[] {
+  const { step } = drawn;
+  const roles = new Set(step.parts.map(({ from }): Role | null => ('cut' in from ? from.role : null)));
+  if (roles.has('eight')) return halfSquarePanels(drawn, true);
+  if (roles.has('pair')) return step.parts.length === 2 ? halfSquarePanels(drawn, false) : crossedPanels(drawn);
+  if (roles.has('large')) return geesePanels(drawn);
+  if (roles.has('corner')) return flippedPanels(drawn);
+  return [...stripPanels(drawn), laidOut(drawn)];
+}
