@@ -1,8 +1,10 @@
-import type { LengthUnit, UnitMethod } from '../block/block.ts';
+import type { Fabric, LengthUnit, UnitMethod } from '../block/block.ts';
 import type { Choices, Method } from '../block/choices.ts';
 import { sourcesOf } from '../cutting/cloth/sources.ts';
+import type { Cut } from '../cutting/cut.ts';
 import type { CuttingChoices } from '../cutting/cutting.ts';
 import { compare, type Rational } from '../measure/rational.ts';
+import { listed } from '../measure/words.ts';
 import { pointText, type Measure } from './places.ts';
 
 /** What a cutting list needs besides the choices. */
@@ -24,6 +26,14 @@ export function cuttingChoices(choices: Required<Choices>, { step, unit, fabrics
     return length !== null && compare(length, width) > 0 ? length : width;
   };
   return { step, seam, ruler, trim, blocks, method, methods, units, fabrics, room };
+}
+
+/** @returns which prints that have an up and a down are cut head to tail, so that it is lost: one sentence, or none */
+export function upsideDownNotes(cuts: readonly Cut[], fabrics: readonly Fabric[]): readonly string[] {
+  const turned = fabrics.filter(({ id, directional }) => directional && cuts.some((cut) => cut.fabric === id && cut.nested !== undefined));
+  if (turned.length === 0) return [];
+  const names = listed(turned.map(({ name, id }) => name.trim() || id));
+  return [`Triangles from strips lie head to tail, so every second one of ${names} is upside down; choose another method where the print must stand.`];
 }
 
 /** @returns that a method was chosen for a unit which is not sewn there, or not there alone */

@@ -16,7 +16,7 @@ import { sewingPlan } from '../sewing/steps.ts';
 import { unpressedNote } from './pressing-notes.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
-import { cuttingChoices, lostMethodNote } from './cutting-choices.ts';
+import { cuttingChoices, lostMethodNote, upsideDownNotes } from './cutting-choices.ts';
 import { clothNotes, clothOf } from './cloths.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
@@ -167,7 +167,7 @@ function patternOf(
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
     warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished) }),
-    notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
+    notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...upsideDownNotes(list.cuts, block.fabrics), ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };
 }

@@ -111,6 +111,16 @@ describe('what the sewer chooses', () => {
     expect(await page.getByRole('radio', { name: 'Unit A alone' }).evaluate((radio) => radio === document.activeElement)).toBe(true);
   });
 
+  test('any amount may be cut large by', async ({ page }) => {
+    await shooFly(page);
+    await page.getByRole('combobox', { name: 'Trim off' }).selectOption({ label: 'another amount …' });
+    await page.getByRole('textbox', { name: 'Trim amount' }).fill('7/8');
+    await page.getByRole('textbox', { name: 'Trim amount' }).press('Enter');
+    // 4 + 0.854 + 7/8 on the eighths.
+    await eventually(() => cutsOf(page, 'Chalk')).toEqual([expect.stringMatching(/^2 squares 5 3\/4 in\..* for A$/)]);
+    await eventually(() => sheet(page).innerText()).toMatch(/Trim to\s+4/);
+  });
+
   test('a seam allowance changes every size, and more blocks every count', async ({ page }) => {
     await shooFly(page);
     await page.getByRole('combobox', { name: 'Seams' }).selectOption({ label: '1/2 in.' });

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState, type ReactNode } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useState, type ReactNode } from 'react';
 import type { LengthUnit } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import { MAX_BLOCKS } from '../../block/limits.ts';
@@ -21,15 +21,22 @@ const USUAL: Readonly<Record<LengthUnit, Readonly<Record<'seam' | 'ruler' | 'tri
   },
 };
 
+const OtherTrim = lazy(() => import('./OtherTrim.tsx'));
+
+/** The answer that asks for an amount of one's own. */
+const OTHER = 'other';
+
 const key = (value: Rational): string => `${value.n}/${value.d}`;
 
-function LengthChoice({ label, value, usual, unit, none, choose }: {
+function LengthChoice({ label, value, usual, unit, none, choose, other }: {
   readonly label: string;
   readonly value: Rational;
   readonly usual: readonly Rational[];
   readonly unit: LengthUnit;
   readonly none?: string;
   readonly choose: (value: Rational) => void;
+  /** Where any amount may be typed: asks for it, or does so no more. */
+  readonly other?: (asked: boolean) => void;
 }): ReactNode {
   const offered = usual.some((each) => key(each) === key(value)) ? usual : [...usual, value].sort((a, b) => toNumber(a) - toNumber(b));
   return (
@@ -38,6 +45,7 @@ function LengthChoice({ label, value, usual, unit, none, choose }: {
       <select
         value={key(value)}
         onChange={(event) => {
+          other?.(event.target.value === OTHER);
           const chosen = offered.find((each) => key(each) === event.target.value);
           if (chosen) choose(chosen);
         }}
@@ -47,6 +55,7 @@ function LengthChoice({ label, value, usual, unit, none, choose }: {
             {each.n === 0 && none !== undefined ? none : printLength(each, unit)}
           </option>
         ))}
+        {other && <option value={OTHER}>another amount …</option>}
       </select>
     </label>
   );
@@ -98,6 +107,7 @@ export function ChoicesLine({ choices, unit, choose }: {
   readonly choose: (some: Choices) => void;
 }): ReactNode {
   const usual = USUAL[unit];
+  const [asked, ask] = useState(false);
   return (
     <div className="choices" role="group" aria-label="Choices for the whole pattern">
       <BlocksChoice value={choices.blocks} choose={choose} />
@@ -110,7 +120,13 @@ export function ChoicesLine({ choices, unit, choose }: {
         unit={unit}
         none="nothing"
         choose={(trim) => choose({ trim })}
+        other={ask}
       />
+      {asked && (
+        <Suspense fallback={null}>
+          <OtherTrim trim={choices.trim} unit={unit} choose={choose} />
+        </Suspense>
+      )}
     </div>
   );
 }

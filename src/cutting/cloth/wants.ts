@@ -6,14 +6,15 @@ import type { Wanted } from './order.ts';
 
 /**
  * @returns what lines of the list ask of the cloth. Where the print has a direction, each piece lies on the cloth as in the block, its
- * down along the cloth: a unit that is turned has its pieces the other way round. Squares are free: turned, they are cut alike.
+ * down along the cloth: a unit that is turned has its pieces the other way round. Squares are free: turned, they are cut alike; so are strips
+ * of triangles, every second of which lies upside down however they are cut.
  * @param pieces all pieces of the block, by id
  */
 export function wantsOf(cuts: readonly Cut[], pieces: readonly Piece[], directional: boolean): readonly Wanted[] {
   const outlines = new Map(pieces.map(({ id, outline }) => [id, outline]));
   return cuts.flatMap((cut): Wanted[] => {
     const { id, quantity, width, height } = cut;
-    if (!directional || equals(width, height)) return [{ cut: id, width, height, count: quantity, turn: true }];
+    if (!directional || cut.nested || equals(width, height)) return [{ cut: id, width, height, count: quantity, turn: true }];
     const lying = cut.pieces.filter((piece) => {
       const { left, right, top, bottom } = box(outlines.get(piece)!);
       const wide = subtract(rational(right.x, right.w), rational(left.x, left.w));
