@@ -3,9 +3,11 @@ import { roughBound } from './cloth.ts';
 import { layerOf } from './greedy.ts';
 import { jobOf, type CutSheet, type Job } from './job.ts';
 import type { ClothOrder } from './order.ts';
+import { leastCover } from './covering.ts';
+import { fittedWorths, stripsWithin } from './enumerating.ts';
 import { entryOf, followed, planKey, plansOf, type Plan } from './plans.ts';
 import { quickLayout, takenBy } from './quick.ts';
-import { relaxed, rowsOf } from './relaxed.ts';
+import { relaxed, rowsOf, SCALE, type Relaxed } from './relaxed.ts';
 import { searched } from './searching.ts';
 import type { Solver } from './solver.ts';
 import { writtenLayout } from './written.ts';
@@ -14,7 +16,16 @@ import { writtenLayout } from './written.ts';
 const LAYOUTS = 40;
 /** The programme in whole numbers is solved where there are at most so many kinds; with more it finds nothing in good time. */
 const FEW_KINDS = 10;
-const NODES = 300;
+/** Branches of it that are looked into. */
+const NODES = 100;
+/** All strips that a shorter layout may need are looked at, as long as there are not more. */
+const STRIPS = { steps: 1_500_000, plans: 4_000 };
+/** Work on choosing among them exactly; beyond that the solver chooses, among so many at most. */
+const COVER = 150_000_000;
+const SOLVED = 500;
+/** First those for an eighth of the gap, then a quarter of what is left, and so on. */
+const PARTS = 8;
+const TRIES = 10;
 
 /**
  * @returns the least layout that is found, and the bound below which there is none; never more than the quick one, and the quick one
@@ -41,12 +52,64 @@ export function leastCloth(order: ClothOrder, solver: Solver): ClothLayout {
 
   const tried = searched(job, layerOf(job), wanted, loose.worths, bound, LAYOUTS);
   keep(tried.cloths);
-  if (done() || job.kinds.length > FEW_KINDS) return result();
+  if (done()) return result();
 
-  const plans = eachOnce([...plansOf(job, best.cloths), ...loose.plans, ...tried.plans]);
-  const found = solver.whole(rowsOf(job, wanted), plans.map((plan) => entryOf(job, plan)), NODES, null);
-  if (found !== null) keep(followed(job, plans, found.uses));
+  if (job.kinds.length <= FEW_KINDS) {
+    const plans = eachOnce([...plansOf(job, best.cloths), ...loose.plans, ...tried.plans]);
+    const { uses } = solver.whole(rowsOf(job, wanted), plans.map((plan) => entryOf(job, plan)), NODES);
+    if (uses !== null) keep(followed(job, plans, uses));
+  }
+  if (job.sheets.length === 1 && job.sheets[0]!.length === Infinity) bound = closed(job, wanted, loose, bound, () => best.takes, keep, solver);
   return result();
+}
+
+/**
+ * Looks at every strip that a layout of a few marks more than the bound can need, then a few more again, and has the programme in whole
+ * numbers choose among them. It ends with the least layout, or with a bound raised as far as there was time for.
+ * @returns the bound: below it, there is none
+ */
+function closed(
+  job: Job,
+  wanted: readonly number[],
+  { worths }: Relaxed,
+  bound: number,
+  takes: () => number,
+  keep: (cloths: readonly CutSheet[]) => void,
+  solver: Solver,
+): number {
+  const fitted = fittedWorths(job, worths);
+  const base = wanted.reduce((sum, count, kind) => sum + BigInt(count) * BigInt(fitted[kind]!), 0n);
+  let least = bound;
+  let part = PARTS;
+  for (let tries = 0; tries < TRIES && least < takes(); tries++) {
+    const more = Math.floor((takes() - 1 - least) / part);
+    const target = least + more;
+    const plans = stripsWithin(job, wanted, fitted, Number(BigInt(target) * BigInt(SCALE) - base), STRIPS);
+    if (plans === null) {
+      if (more === 0) break;
+      part *= 4;
+      continue;
+    }
+    part = Math.max(1, part / 2);
+    const { uses, ended } = chosen(job, wanted, plans, solver);
+    const cloths = uses === null ? null : followed(job, plans, uses);
+    if (cloths !== null) keep(cloths);
+    if (!ended) break;
+    const found = cloths === null ? Infinity : takenBy(job, cloths);
+    if (found <= target) return found;
+    least = target + 1;
+  }
+  return least;
+}
+
+/** How often each plan is followed at least cost, and whether that is certain; no uses where the plans cannot give it all. */
+function chosen(job: Job, wanted: readonly number[], plans: readonly Plan[], solver: Solver): ReturnType<Solver['whole']> {
+  if (plans.length === 0) return { uses: null, ended: true };
+  const cover = leastCover(plans, wanted, COVER);
+  if (cover === 'none') return { uses: null, ended: true };
+  if (cover !== 'too much') return { uses: cover.times, ended: true };
+  if (plans.length > SOLVED) return { uses: null, ended: false };
+  return solver.whole(rowsOf(job, wanted), plans.map((plan) => entryOf(job, plan)), NODES);
 }
 
 function eachOnce(plans: readonly Plan[]): readonly Plan[] {

@@ -28,16 +28,18 @@ export interface Solver {
   readonly linear: (rows: readonly Row[]) => Linear;
   /**
    * @param nodes most branches looked into
-   * @param known how often each column is used in a solution that is there already
-   * @returns how often each column is used at least cost, as far as found, and whether the solver holds it least; null where none was found
+   * @returns how often each column is used at least cost, as far as found (null where nothing was), and whether the search came to its
+   * end: what was found is least, or there is nothing to find
    */
   readonly whole: (
     rows: readonly Row[],
     entries: readonly Entry[],
     nodes: number,
-    known: readonly number[] | null,
-  ) => { readonly uses: readonly number[]; readonly least: boolean } | null;
+  ) => { readonly uses: readonly number[] | null; readonly ended: boolean };
 }
+
+/** What HiGHS calls a solution that keeps to every row. */
+const FEASIBLE = 2;
 
 /**
  * Loads HiGHS, a general solver of linear and integer programmes.
@@ -87,17 +89,18 @@ export async function openSolver(locate?: (file: string) => string): Promise<Sol
         close: () => model.dispose(),
       };
     },
-    whole: (rows, entries, nodes, known) => {
+    whole: (rows, entries, nodes) => {
       const model = begun(rows);
       try {
         model.addCols(columns(rows.length, entries));
         entries.forEach((_, at) => model.changeColIntegrality(at, highs.constants.variableType.integer));
         // Costs are whole, so nothing is better than the best by less than 1.
         model.options.set({ mip_max_nodes: nodes, mip_rel_gap: 0, mip_abs_gap: 0.99 });
-        if (known !== null) model.setSolution({ colValue: new Float64Array(known) });
         model.run();
-        const uses = [...model.getSolution().colValue].map((use) => Math.round(use));
-        return uses.length === entries.length ? { uses, least: model.getModelStatus() === optimal } : null;
+        const status = model.getModelStatus();
+        const found = Number(model.info.get('primal_solution_status')) === FEASIBLE;
+        const uses = found ? [...model.getSolution().colValue].map((use) => Math.round(use)) : null;
+        return { uses, ended: status === optimal || status === highs.constants.modelStatus.infeasible };
       } finally {
         model.dispose();
       }
