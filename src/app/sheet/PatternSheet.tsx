@@ -98,11 +98,11 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
   readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'alarm'>;
+  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'alarm' | 'change'>;
 }): ReactNode {
   return (
     <div className="sheet-body">
-      <ProofLine proof={pattern.proof} />
+      <ProofLine pattern={pattern} colors={colors} alarm={acts.alarm} />
       <p className="figures">{figuresLine(pattern.figures)}</p>
       <StandingLine standing={standing} />
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={acts.choose} />

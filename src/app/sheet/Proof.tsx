@@ -1,19 +1,46 @@
-import type { ReactNode } from 'react';
-import type { Proof } from '../../sewing/step.ts';
+import { lazy, useState, type ReactNode } from 'react';
+import type { Pattern } from '../../pattern/pattern.ts';
+import { Later } from '../Later.tsx';
+
+const WatchDialog = lazy(() => import('./watch/WatchDialog.tsx'));
 
 /** What the virtual sewing found: one calm line when the pattern holds, every fault out loud when it does not. */
-export function ProofLine({ proof }: { readonly proof: Proof }): ReactNode {
+export function ProofLine({ pattern, colors, alarm }: {
+  readonly pattern: Pattern;
+  readonly colors: ReadonlyMap<string, string>;
+  readonly alarm: (sentence: string) => void;
+}): ReactNode {
+  const [watching, setWatching] = useState(false);
+  const { proof } = pattern;
+  const close = (): void => setWatching(false);
   if (proof.holds) {
     return (
-      <p className="proof" data-proof="holds">
-        <svg viewBox="0 0 24 24" className="proof-mark" aria-hidden="true" focusable="false">
-          <circle cx="12" cy="12" r="10.500" />
-          <path d="m7 12.500 3.500 3.500 6.500-7.500" />
-        </svg>
-        <span>
-          Sewn back in exact arithmetic: {proof.seams} {proof.seams === 1 ? 'seam' : 'seams'}, all straight, equal to the drawing.
-        </span>
-      </p>
+      <>
+        <p className="proof" data-proof="holds">
+          <svg viewBox="0 0 24 24" className="proof-mark" aria-hidden="true" focusable="false">
+            <circle cx="12" cy="12" r="10.500" />
+            <path d="m7 12.500 3.500 3.500 6.500-7.500" />
+          </svg>
+          <span>
+            Sewn back in exact arithmetic: {proof.seams} {proof.seams === 1 ? 'seam' : 'seams'}, all straight, equal to the drawing.{' '}
+            {proof.seams > 0 && (
+              <button type="button" className="plain" onClick={() => setWatching(true)}>
+                Watch it sewn
+              </button>
+            )}
+          </span>
+        </p>
+        {watching && (
+          <Later
+            failed={() => {
+              alarm('The sewing could not be shown; check that the app is still being served, then load the page again.');
+              close();
+            }}
+          >
+            <WatchDialog pattern={pattern} colors={colors} close={close} />
+          </Later>
+        )}
+      </>
     );
   }
   return (

@@ -41,15 +41,6 @@ export function middleOf(outline: readonly Point[]): readonly [number, number] {
   return [x / outline.length, y / outline.length];
 }
 
-/** @returns whether a place lies inside a convex clockwise outline or on its edge, as far as ink can tell */
-export function inkInside(outline: readonly Point[], x: number, y: number): boolean {
-  return outline.every((point, i) => {
-    const [ax, ay] = inkOf(point);
-    const [bx, by] = inkOf(outline[(i + 1) % outline.length]!);
-    return (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= 0;
-  });
-}
-
 /** A piece to draw, and how far it is moved from its place. */
 export interface Placed {
   readonly piece: Pick<Piece, 'fabric' | 'outline'>;
