@@ -132,13 +132,11 @@ function mixed(seed: number, values: Float64Array, count: number): number {
 
 /** Where the distances of a point from the sides of the block stand among its eight numbers: each a part n/d of the whole extent. */
 const [LEFT, RIGHT, TOP, BOTTOM] = [0, 2, 4, 6];
-/** Where the second point of a mark begins. */
-const SECOND = 8;
+/** Where the second point of a mark begins, and the next mark. */
+const [SECOND, NEXT] = [8, 16];
 
 /** One drawn stretch; fabrics are empty for a seam inside one cloth. */
 interface Mark {
-  /** How far both ends lie from each side of the block, as parts of its whole extent in lowest terms: the same on any lattice. */
-  readonly reach: Float64Array;
   /** The order of its ends from left to right, and from top to bottom. */
   readonly across: number;
   readonly down: number;
@@ -147,25 +145,23 @@ interface Mark {
   readonly back: string;
 }
 
-function reachOf(from: Point, to: Point, width: number, height: number): Float64Array {
-  const reach = new Float64Array(2 * SECOND);
-  const far = Math.max(width, height);
-  reachFrom(reach, 0, from, width, height, far);
-  reachFrom(reach, SECOND, to, width, height, far);
-  return reach;
+/**
+ * How far the ends of marks lie from each side of the block, as parts of its whole extent in lowest terms: the same on any lattice.
+ * One list holds them all, the numbers of one mark after those of another.
+ */
+type Reach = readonly number[];
+
+function addReach(reach: number[], { x, y, w }: Point, width: number, height: number): void {
+  const whole = w * Math.max(width, height);
+  addPart(reach, x, whole);
+  addPart(reach, width * w - x, whole);
+  addPart(reach, y, whole);
+  addPart(reach, height * w - y, whole);
 }
 
-function reachFrom(reach: Float64Array, at: number, { x, y, w }: Point, width: number, height: number, far: number): void {
-  part(reach, at + LEFT, x, w * far);
-  part(reach, at + RIGHT, width * w - x, w * far);
-  part(reach, at + TOP, y, w * far);
-  part(reach, at + BOTTOM, height * w - y, w * far);
-}
-
-function part(reach: Float64Array, at: number, n: number, whole: number): void {
+function addPart(reach: number[], n: number, whole: number): void {
   const common = gcd(n, whole) || 1;
-  reach[at] = n / common;
-  reach[at + 1] = whole / common;
+  reach.push(n / common, whole / common);
 }
 
 /** @returns where how far across, and how far down, a point lies after a symmetry stands among its numbers */
@@ -176,7 +172,7 @@ function places(s: Symmetry): readonly [number, number] {
 
 const scratch = new Float64Array(10);
 
-function take(reach: Float64Array, from: number, to: number): void {
+function take(reach: Reach, from: number, to: number): void {
   scratch[to] = reach[from]!;
   scratch[to + 1] = reach[from + 1]!;
 }
@@ -185,18 +181,20 @@ function take(reach: Float64Array, from: number, to: number): void {
  * Numbers for the fabrics that do not depend on what they are called: from where each one's edges lie, seen from all sides.
  * Two fabrics get the same number only when no view tells them apart by that.
  */
-function fabricNumbers(marks: readonly Mark[]): ReadonlyMap<string, number> {
+function fabricNumbers(marks: readonly Mark[], reach: Reach): ReadonlyMap<string, number> {
   const numbers = new Map<string, number>();
-  for (const { reach, front, back } of marks) {
+  for (let mark = 0; mark < marks.length; mark++) {
+    const { front, back } = marks[mark]!;
     if (front === '' && back === '') continue;
+    const at = mark * NEXT;
     let sum = 0;
     // Of the eight views those that only exchange across and down put the same distances in order.
     for (const x of [LEFT, RIGHT]) {
       for (const y of [TOP, BOTTOM]) {
-        take(reach, x, 0);
-        take(reach, y, 2);
-        take(reach, SECOND + x, 4);
-        take(reach, SECOND + y, 6);
+        take(reach, at + x, 0);
+        take(reach, at + y, 2);
+        take(reach, at + SECOND + x, 4);
+        take(reach, at + SECOND + y, 6);
         for (let i = 1; i < 8; i++) {
           const v = scratch[i]!;
           let k = i;
@@ -220,22 +218,26 @@ function fabricNumbers(marks: readonly Mark[]): ReadonlyMap<string, number> {
  */
 export function canonicalView(width: number, height: number, boundaries: Iterable<Boundary>): Symmetry {
   const marks: Mark[] = [];
+  const reach: number[] = [];
   const mark = (from: Point, to: Point, line: Line, front: string, back: string): void => {
-    marks.push({ reach: reachOf(from, to, width, height), across: compareX(from, to), down: compareY(from, to), line, front, back });
+    marks.push({ across: compareX(from, to), down: compareY(from, to), line, front, back });
+    addReach(reach, from, width, height);
+    addReach(reach, to, width, height);
   };
   for (const { line, drawn, between } of boundaries) {
     for (const { from, to, front, back } of between) mark(from, to, line, front, back);
     for (const { from, to } of drawn) mark(from, to, line, '', '');
   }
-  const numbers = fabricNumbers(marks);
+  const numbers = fabricNumbers(marks, reach);
   const views = symmetriesOf(width, height);
   let [best, bestHigh, bestLow] = [views[0]!, Infinity, Infinity];
   for (const s of views) {
     let [high, low] = [width === height ? 0 : s.a === 0 === height > width ? 1 : 2, 0];
     const [x, y] = places(s);
-    for (const { reach, across, down, line, front, back } of marks) {
+    for (let i = 0; i < marks.length; i++) {
+      const { across, down, line, front, back } = marks[i]!;
       const order = s.a === 0 ? s.b * down || s.c * across : s.a * across || s.d * down;
-      const [first, second] = order < 0 ? [0, SECOND] : [SECOND, 0];
+      const [first, second] = order < 0 ? [i * NEXT, i * NEXT + SECOND] : [i * NEXT + SECOND, i * NEXT];
       take(reach, first + x, 0);
       take(reach, first + y, 2);
       take(reach, second + x, 4);

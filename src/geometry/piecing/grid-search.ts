@@ -46,6 +46,7 @@ const GOES_ON = 4;
 
 /** A plan as it is read. */
 interface Reading {
+  readonly kept: Uint8Array | null;
   readonly used: Map<number, number>;
   readonly leaves: Cells[];
   readonly joined: Map<number, number>;
@@ -111,8 +112,6 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   /** By how much ids differ from one column of cells to the next; from one row to the next it is 1. */
   const column = id(1, 0, 2, 1) - id(0, 0, 2, 1);
   const rings = new Map<number, Ring>();
-  /** Of parts kept whole: what they cost as a row and as a column. */
-  const keptRow = new Map<number, readonly [number, number]>();
   let closing: readonly number[] = [];
   const prices = leafPrices(classes, weights);
   /** Plans found before, and from which prices. */
@@ -121,7 +120,6 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   function weigh(price: readonly number[], kept: Uint8Array | null): void {
     const [apart, roundParts, overEdge, onePart, fromParts] = [FREE, AROUND, ACROSS, KEPT, JOINED];
     rings.clear();
-    keptRow.clear();
     const anyRings = ringsAt.size > 0;
     for (let w = 1; w <= m; w++) {
       for (let i0 = 0; i0 + w <= m; i0++) {
@@ -173,15 +171,12 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
             const joined = Math.min(asRow, asColumn) + closing[contents[at]!]!;
             const whole = finished < joined ? finished : joined;
             closed[at] = whole;
-            // What is to be made by itself is finished before it becomes part of a row.
-            if (lies === onePart || lies === fromParts) {
-              keptRow.set(at, [asRow, asColumn]);
-              asRow = asColumn = Infinity;
-            }
             upright[at] = asRow;
             level[at] = asColumn;
-            inRow[at] = asRow < whole ? asRow : whole;
-            inColumn[at] = asColumn < whole ? asColumn : whole;
+            // What is to be made by itself is finished before it becomes part of a row.
+            const byItself = lies === onePart || lies === fromParts;
+            inRow[at] = asRow < whole && !byItself ? asRow : whole;
+            inColumn[at] = asColumn < whole && !byItself ? asColumn : whole;
           }
         }
       }
@@ -189,8 +184,8 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   }
 
   /** Reads the cheapest plan back from the tables. */
-  function read(last: Joined): Plan {
-    const found: Reading = { used: new Map(), leaves: [], joined: new Map(), order: [], turning: [] };
+  function read(kept: Uint8Array | null, last: Joined): Plan {
+    const found: Reading = { kept, used: new Map(), leaves: [], joined: new Map(), order: [], turning: [] };
     visit(found, 0, 0, m, n, last === null ? formOf(id(0, 0, m, n)) : last === 'rows' ? LEVEL : UPRIGHT, false);
     const { used, leaves: laid, joined, order, turning } = found;
     return { tree: () => treeOf(order, turning), used, leaves: laid, joined, rings: turning.length };
@@ -215,7 +210,8 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
       order.push(cut);
       const [i, j] = across ? [cut, j1] : [i1, cut];
       const first = id(i0, j0, i, j);
-      const goesOn = (across ? upright : level)[first]! <= closed[first]!;
+      const byItself = found.kept !== null && (found.kept[first] === KEPT || found.kept[first] === JOINED);
+      const goesOn = !byItself && (across ? upright : level)[first]! <= closed[first]!;
       visit(found, i0, j0, i, j, goesOn ? form : formOf(first), goesOn);
       const [i2, j2] = across ? [cut, j0] : [i0, cut];
       visit(found, i2, j2, i1, j1, formOf(id(i2, j2, i1, j1)), false);
@@ -223,9 +219,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
   }
 
   function formOf(at: number): number {
-    const kept = keptRow.size === 0 ? undefined : keptRow.get(at);
-    const asRow = kept ? kept[0] : upright[at]!;
-    const asColumn = kept ? kept[1] : level[at]!;
+    const [asRow, asColumn] = [upright[at]!, level[at]!];
     if (single[at]! <= Math.min(asRow, asColumn) + closing[contents[at]!]!) return rings.has(at) ? RING : LEAF;
     // Rows before columns where both are equally good.
     return asColumn <= asRow ? LEVEL : UPRIGHT;
@@ -264,7 +258,7 @@ export function searcher(leaves: Leaves, weights: Weights, contents: Contents, r
       weigh(price, kept);
       const all = id(0, 0, m, n);
       const cost = last === null ? closed[all]! : last === 'rows' ? level[all]! : upright[all]!;
-      const plan = cost === Infinity ? null : read(last);
+      const plan = cost === Infinity ? null : read(kept, last);
       // What is cheapest at the least it can cost, and has been looked into, is cheapest.
       if (plan && leaves.settle(plan.used.keys())) continue;
       if (size <= KEPT_TABLES) known.push({ kept, last, price, closing, plan });
