@@ -35,6 +35,25 @@ function drawnBlocks(): Plugin {
   };
 }
 
+/**
+ * The policy lets the page fetch no data, so that the face of printed pages comes as a script.
+ * @returns a plugin by which `*.ttf?bytes` is the file as a Uint8Array
+ */
+function bytesOfFaces(): Plugin {
+  return {
+    name: 'bytes-of-faces',
+    // Before the bundler makes an asset of it.
+    enforce: 'pre',
+    load: {
+      filter: { id: /\.ttf\?bytes$/ },
+      async handler(id) {
+        const text = (await readFile(id.slice(0, -'?bytes'.length))).toString('base64');
+        return { code: `export default Uint8Array.from(atob('${text}'), (sign) => sign.charCodeAt(0));`, moduleType: 'js' };
+      },
+    },
+  };
+}
+
 /** What the bundler knows of a module, as far as it matters here. */
 interface Modules {
   readonly getModuleInfo: (id: string) => { readonly importers: readonly string[]; readonly isEntry: boolean } | null;
@@ -55,7 +74,7 @@ function withTheFirst(id: string, modules: Modules): 'first' | null {
 export default defineConfig({
   // Relative, so that the built folder works from any path.
   base: './',
-  plugins: [react(), withoutPolicyWhileDeveloping(), drawnBlocks()],
+  plugins: [react(), withoutPolicyWhileDeveloping(), drawnBlocks(), bytesOfFaces()],
   worker: { format: 'es' },
   build: {
     target: 'baseline-widely-available',

@@ -10,6 +10,8 @@ import { isShortTip, tipsIn } from './tips.ts';
 /** How many pieces of one fabric are cut round a template. */
 export interface TemplateUse {
   readonly fabric: string;
+  /** The lines of the cutting list. */
+  readonly cuts: readonly string[];
   /** With the printed side of the template up, over all blocks. */
   readonly quantity: number;
   /** With the template turned over. */
@@ -20,8 +22,6 @@ export interface TemplateUse {
 export interface Template {
   /** "T1", "T2", … in the order of the cutting list. */
   readonly name: string;
-  /** Lines of the cutting list that are cut round it. */
-  readonly cuts: readonly string[];
   /** Finished, clockwise on screen, lattice steps from the corner of its own box. */
   readonly finished: readonly Point[];
   /** The outline to cut along: the places round each finished corner, in the block's unit. */
@@ -59,7 +59,6 @@ export function templatesOf({ piecing, cuts, lattice, choices }: TemplateSource)
     const trims = inCommon(places.map((piece) => trimsLaid(piece.outline, tips(piece), shape)), shape);
     return {
       name: `T${i + 1}`,
-      cuts: same.map(({ id }) => id),
       finished: shape,
       outline: outlineOf(shape, lattice.step, choices.seam, trims),
       grain: grainAlong(shape),
@@ -69,9 +68,10 @@ export function templatesOf({ piecing, cuts, lattice, choices }: TemplateSource)
 }
 
 function usesOf(cuts: TemplateSource['cuts'], shape: readonly Point[]): readonly TemplateUse[] {
-  const uses = new Map<string, { quantity: number; reversed: number }>();
+  const uses = new Map<string, { cuts: string[]; quantity: number; reversed: number }>();
   for (const cut of cuts) {
-    const use = uses.get(cut.fabric) ?? { quantity: 0, reversed: 0 };
+    const use = uses.get(cut.fabric) ?? { cuts: [], quantity: 0, reversed: 0 };
+    use.cuts.push(cut.id);
     use[templateKey(cut.template!) === templateKey(shape) ? 'quantity' : 'reversed'] += cut.quantity;
     uses.set(cut.fabric, use);
   }

@@ -13,6 +13,7 @@ import { Area, Length, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 import { Cautions } from './Notes.tsx';
 import { takesWords } from './takes-words.ts';
+import { TemplatesButton } from './TemplatesButton.tsx';
 import { unfold, unfolded } from './unfolded.ts';
 
 const ClothDetails = lazy(() => import('./cloth/ClothDetails.tsx'));
@@ -86,6 +87,7 @@ export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: 
           <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`} />
         ))}
       </div>
+      {pattern.cuts.some(({ template }) => template !== null) && <TemplatesButton pattern={pattern} acts={{ alarm }} />}
       {pattern.cuts.some(isRounded) && (
         <p className="rounded-line">
           <Unfold names={['rounded up']} open={rounded}>

@@ -18,6 +18,8 @@ export function pagesPdf({ title, language, pages }: Document, faces: FaceFiles)
     lang: language,
     tagged: true,
     displayTitle: true,
+    // No other face than our own.
+    font: '',
     info: { Title: title, Creator: 'Piecewright', CreationDate: new Date(0) },
   });
   const chunks: Uint8Array[] = [];

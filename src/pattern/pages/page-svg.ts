@@ -2,6 +2,8 @@ import type { Item, Page, PathStep } from './page.ts';
 
 /** The family that pages are set in, for whoever has it; the size of a line is the same in any. */
 export const FAMILY = 'Source Sans 3';
+/** As `font-family` names it, with what stands in for it. */
+export const FAMILIES = `'${FAMILY}', sans-serif`;
 export const WEIGHTS = { regular: 400, strong: 600 } as const;
 
 /** @returns a path as SVG writes one, to a hundred thousandth of a point */
@@ -28,7 +30,7 @@ function itemSvg(item: Item): string {
   if (item.kind === 'text') {
     const { text, x, y, size, weight, color, width } = item;
     return (
-      `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="${FAMILY}, sans-serif" font-size="${svgNumber(size)}" ` +
+      `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="${FAMILIES}" font-size="${svgNumber(size)}" ` +
       `font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs">${escaped(text)}</text>`
     );
   }

@@ -1,6 +1,6 @@
 import type { Template } from '../../cutting/template-list.ts';
-import type { Rational } from '../../measure/rational.ts';
-import { toNumber } from '../../measure/rational.ts';
+import { toNumber, type Rational } from '../../measure/rational.ts';
+import { listed } from '../../measure/words.ts';
 import { ASCENT, DESCENT, type Setting } from './face.ts';
 import { inkOf, type Spot } from './ink.ts';
 import { CUT_LINE, INK, QUIET, SEAM_LINE } from './looks.ts';
@@ -36,10 +36,11 @@ export function inkOfTemplate(template: Template, step: Rational, points: number
     sewn: template.finished.map(({ x, y, w }) => scaled([(x / w) * size, (y / w) * size])),
     grain: [gx / long, gy / long],
     says: [
-      ...template.uses.slice(0, MOST_FABRICS).map(({ fabric, quantity, reversed }): readonly [string, string] => {
+      ...template.uses.slice(0, MOST_FABRICS).map(({ fabric, cuts, quantity, reversed }): readonly [string, string] => {
         const counts = quantity === 0 ? `${reversed} reversed` : reversed === 0 ? `${quantity}` : `${quantity} and ${reversed} reversed`;
         const name = [...fabricName(fabric)];
-        return [`Cut ${counts}`, name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1).join('')}…` : name.join('')];
+        const short = name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1).join('')}…` : name.join('');
+        return [`Cut ${counts}`, `${short} (${cuts.length === 1 ? 'line' : 'lines'} ${listed(cuts)})`];
       }),
       ...(template.uses.length > MOST_FABRICS ? [[`and ${template.uses.length - MOST_FABRICS} more fabrics`, 'see the cutting list'] as const] : []),
     ],

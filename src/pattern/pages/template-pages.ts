@@ -19,9 +19,7 @@ const FEW = 12;
 const QUARTERS: readonly number[] = [0, 90, 180, 270];
 
 /** What of a pattern its pages of templates tell. */
-export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'lattice' | 'piecing' | 'proof'> & {
-  readonly fabrics: readonly { readonly fabric: { readonly id: string; readonly name: string } }[];
-};
+export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'lattice' | 'piecing' | 'proof' | 'fabrics' | 'scraps'>;
 
 /**
  * Lays the templates of a pattern out at full size, on as few pages as are found.
@@ -30,7 +28,7 @@ export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'latt
 export function templatePages(pattern: TemplatePattern, paper: Paper, setting: Setting): Document {
   const { block, lattice } = pattern;
   const name = block.name.trim() || 'Block';
-  const names = new Map(pattern.fabrics.map(({ fabric }) => [fabric.id, fabric.name.trim() || fabric.id]));
+  const names = new Map([...pattern.fabrics.map(({ fabric }) => fabric), ...pattern.scraps].map(({ id, name: said }) => [id, said.trim() || id]));
   const templates = templatesOf(pattern);
   const inks = templates.map((template) =>
     inkOfTemplate(template, lattice.step, POINTS[block.unit], (id) => names.get(id) ?? id),
@@ -67,7 +65,7 @@ function headLines({ block, choices, proof }: TemplatePattern, templates: readon
   return [
     ...(proof.holds ? [] : ['Do not cut yet: sewn back in exact arithmetic, this pattern is not the drawing.']),
     `${length(finished.width)} by ${length(finished.height)} finished; to cut for ${several(choices.blocks, 'block')}. ` +
-      `The seam allowance of ${length(choices.seam)} is included.`,
+      `The seam allowance of ${length(choices.seam)} is included. In brackets: lines of the cutting list.`,
     'Cut along the solid line, sew along the dashed one. Seams cross at the dots; the arrow lies on the straight grain.' +
       (handed ? ' Reversed: with the template turned over.' : ''),
   ];

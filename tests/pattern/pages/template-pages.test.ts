@@ -118,7 +118,7 @@ describe('pages of templates', () => {
 
   test('name the fabric, how many are cut of it and how many turned over', () => {
     const said = templatePages(byTemplate(blockNamed('gallery', 'peaked-star-12')), 'letter', setting).pages.flatMap(texts);
-    expect(said.map(({ text }) => text)).toEqual(expect.arrayContaining(['Peaked Star', 'T1', 'Cut 4: Oat', 'T2', 'Cut 4 and 4 reversed: Ink']));
+    expect(said.map(({ text }) => text)).toEqual(expect.arrayContaining(['Peaked Star', 'T1', 'Cut 4: Oat (line 1)', 'T2', 'Cut 4 and 4 reversed: Ink (lines 4 and 5)']));
   });
 
   test('are none where a ruler cuts every piece', () => {

@@ -1,0 +1,4 @@
+declare module '*.ttf?bytes' {
+  const bytes: Uint8Array;
+  export default bytes;
+}
