@@ -25,7 +25,7 @@ export interface LaidTiles extends Tiles {
   readonly subcut: Cut['subcut'];
   /**
    * How the diagonal runs as the pieces lie here, where they are cut once: so many from the top left to the bottom right, column by
-   * column, and then the others from the bottom left to the top right; null where that changes from strip to strip.
+   * column, and then the others from the bottom left to the top right; null where that changes from one of equal cloths to the next.
    */
   readonly falling: number | null;
   /** How triangles lie head to tail along each of these, on strips cut so: see `from-strips.ts`; else null. */
@@ -109,8 +109,12 @@ function tilesOf({ source, strips, times }: LaidCloth, beyond: Rational, lines: 
   const laid: StripTiles[] = [];
   let top = 0;
   for (const strip of strips) {
-    laid.push({ number: laid.length + 1, top, ...stripTiles(strip, width, steps, lines, hands, times * strip.times) });
-    top += steps(strip.length) * strip.times;
+    for (let left = strip.times; left > 0; ) {
+      const alike = Math.min(left, stripsAlike(strip, times, hands));
+      laid.push({ number: laid.length + 1, top, ...stripTiles({ ...strip, times: alike }, width, steps, lines, hands, times) });
+      top += steps(strip.length) * alike;
+      left -= alike;
+    }
   }
   const height = source.length === null ? top + steps(beyond) : steps(source.length);
   const end = height === top ? null : { left: 0, top, width, height: height - top, across: 1, down: 1 };
@@ -147,13 +151,24 @@ function divisorOf(a: number, b: number): number {
   return x;
 }
 
+/** How many of equal strips on equal cloths have all their diagonals the same way; 1 where they change within a strip. */
+function stripsAlike({ columns }: LaidStrip, cloths: number, hands: Hands): number {
+  const counts = new Map<string, number>();
+  for (const { pieces, times } of columns) for (const { cut, count } of pieces) counts.set(cut, (counts.get(cut) ?? 0) + count * times * cloths);
+  const alike = [...counts].map(([cut, count]) => {
+    const falling = hands.get(cut) ?? 0;
+    return falling === 0 ? Infinity : Math.max(1, Math.floor(falling / count));
+  });
+  return Math.min(...alike);
+}
+
 function stripTiles(
   strip: LaidStrip,
   clothWidth: number,
   steps: (length: Rational) => number,
   lines: ReadonlyMap<string, Cut>,
   hands: Hands,
-  repeats: number,
+  cloths: number,
 ): Omit<StripTiles, 'number' | 'top'> {
   const height = steps(strip.length);
   const pieces: LaidTiles[] = [];
@@ -172,7 +187,7 @@ function stripTiles(
         const tile: Tiles = { left: span.at, top: y, ...size, across: span.across, down: count };
         const line = lines.get(cut);
         const nested = line?.nested ? { ...line.nested, measure: steps(line.nested.measure) } : null;
-        pieces.push({ ...tile, cut, nested, ...diagonals(line, tile, hands, repeats) });
+        pieces.push({ ...tile, cut, nested, ...diagonals(line, tile, strip.times, hands, cloths) });
         const trimmed = width - size.width;
         if (trimmed > 0) left.push({ left: span.at + size.width, top: y, width: trimmed, height: size.height * count, across: 1, down: 1 });
       }
@@ -188,16 +203,17 @@ function stripTiles(
 const columnsFrom = (x: number, width: number, { times }: LaidColumn): readonly { readonly at: number; readonly across: number }[] =>
   Array.from({ length: times }, (_, i) => ({ at: x + i * width, across: 1 }));
 
-function diagonals(cut: Cut | undefined, tile: Tiles, hands: Hands, repeats: number): Pick<LaidTiles, 'subcut' | 'falling'> {
+function diagonals(cut: Cut | undefined, tile: Tiles, strips: number, hands: Hands, cloths: number): Pick<LaidTiles, 'subcut' | 'falling'> {
   const subcut = cut?.subcut ?? 'none';
   const here = tile.across * tile.down;
   const wanted = cut && hands.get(cut.id);
   if (wanted === undefined) return { subcut, falling: here };
-  const falling = Math.min(wanted, here * repeats);
+  const all = here * strips * cloths;
+  const falling = Math.min(wanted, all);
   hands.set(cut!.id, wanted - falling);
   // A rectangle that lies on its long side is turned by a quarter against the list, where it stands: what falls there rises here.
   const lying = tile.width > tile.height;
-  if (falling === here * repeats) return { subcut, falling: lying ? 0 : here };
+  if (falling === all) return { subcut, falling: lying ? 0 : here };
   if (falling === 0) return { subcut, falling: lying ? here : 0 };
-  return { subcut, falling: repeats > 1 ? null : lying ? here - falling : falling };
+  return { subcut, falling: cloths > 1 ? null : lying ? here - falling : falling };
 }

@@ -108,7 +108,16 @@ describe('rectangles that are cut on the diagonal', () => {
     const two = column(rational(2), 2, pieces('1', rational(2), rational(3)));
     const one = column(rational(2), 1, pieces('1', rational(2), rational(3)));
     expect(fallingOn(strip(rational(3), 1, two), strip(rational(3), 1, two), strip(rational(3), 1, one))).toEqual([2, 1, 0]);
-    expect(fallingOn(strip(rational(3), 2, two), strip(rational(3), 1, one))).toEqual([null, 0]);
+    // Equal strips come apart where their diagonals change.
+    expect(fallingOn(strip(rational(3), 2, two), strip(rational(3), 1, one))).toEqual([2, 1, 0]);
+    const five = { ...both, quantity: 10, diagonals: { falling: 4, rising: 6 } };
+    const [tiles] = clothTiles([cloth(bolt(42), strip(rational(3), 5, two))], [five]);
+    expect(tiles!.strips.map(({ number, top, times, pieces: [laid] }) => [number, top, times, laid!.falling])).toEqual([[1, 0, 2, 2], [2, 6, 3, 0]]);
+  });
+  test('are not told where they change from one of equal cloths to the next', () => {
+    const quarters = { ...cloth(fatQuarter, strip(rational(3), 1, column(rational(2), 2, pieces('1', rational(2), rational(3))))), times: 2 };
+    const [tiles] = clothTiles([quarters], [{ ...both, quantity: 4, diagonals: { falling: 3, rising: 1 } }]);
+    expect(tiles!.strips[0]!.pieces[0]!.falling).toBeNull();
   });
   test('a square may be cut along either', () => {
     const square = line('2', { shape: 'square', subcut: 'once' });

@@ -41,11 +41,11 @@ export function CuttingOrder({ tiles: { strips, step }, cuts, unit }: {
             {strip.times === 1 ? ': ' : ', from each: '}
           </span>
           <ul>
-            {lines.map(([id, count]) => {
+            {lines.map(({ id, count, falling }) => {
               const cut = cuts.get(id);
               if (!cut) return null;
               const here = index++;
-              const words = `${count} ${nameOf(cut, count)} ${sizeWords(cut, unit)}`;
+              const words = `${count} ${nameOf(cut, count)} ${sizeWords(cut, unit)}${cut.diagonals ? diagonalWords(count, falling) : ''}`;
               return (
                 <Line key={id} name={`cut ${id}`} className="in-strip">
                   <Lamp name={`cut ${id}`} says={`${words}, line ${id}: show in the drawing`} stop={here === at}>
@@ -61,9 +61,28 @@ export function CuttingOrder({ tiles: { strips, step }, cuts, unit }: {
   );
 }
 
-/** @returns how many pieces of each line come out of one strip, in the order in which they lie in it */
-function piecesOf({ pieces }: StripTiles): readonly (readonly [cut: string, count: number])[] {
-  const counts = new Map<string, number>();
-  for (const { cut, across, down } of pieces) counts.set(cut, (counts.get(cut) ?? 0) + across * down);
-  return [...counts];
+interface InStrip {
+  /** Of the line of the cutting list. */
+  readonly id: string;
+  readonly count: number;
+  /** How many of them are cut from the top left, as they lie; null where equal cloths differ. */
+  readonly falling: number | null;
+}
+
+/** @returns the pieces of each line that come out of one strip, in the order in which they lie in it */
+function piecesOf({ pieces }: StripTiles): readonly InStrip[] {
+  const lines = new Map<string, InStrip>();
+  for (const { cut, across, down, falling } of pieces) {
+    const before = lines.get(cut) ?? { id: cut, count: 0, falling: 0 };
+    const sum = falling === null || before.falling === null ? null : before.falling + falling;
+    lines.set(cut, { ...before, count: before.count + across * down, falling: sum });
+  }
+  return [...lines.values()];
+}
+
+/** @returns how rectangles are cut on the diagonal whose halves are mirror images: ", cut from the top left" */
+function diagonalWords(count: number, falling: number | null): string {
+  if (falling === null) return '';
+  if (falling === count) return ', cut from the top left';
+  return falling === 0 ? ', cut from the bottom left' : `, ${falling} cut from the top left, ${count - falling} from the bottom left`;
 }
