@@ -69,17 +69,10 @@ export const effectNow = (pattern: Pattern): Effect => effectOf(pattern, listFor
 
 /**
  * @returns everything that can be chosen for a unit in a scope, the way back first where there is one, then in the order in which the trade
- * would think of it, each with what the pattern would come to with it; none for joined units
+ * would think of it; nothing for joined units
  */
-export function optionsFor(pattern: Pattern, line: UnitLine, scope: MethodScope): readonly MethodOption[] {
-  if (line.method === null) return [];
-  return offered(pattern, line, scope).map((method) => {
-    const list = listFor(pattern, choosing(pattern, line, scope, method));
-    return { method, becomes: list.methods[line.unit.id]!, trimmed: isTrimmed(pattern, line, list), effect: effectOf(pattern, list) };
-  });
-}
-
-function offered({ units, choices, chosenUnits }: Pattern, { unit, methods }: UnitLine, scope: MethodScope): readonly MethodOption['method'][] {
+export function offeredFor({ units, choices, chosenUnits }: Pattern, { unit, method: own, methods }: UnitLine, scope: MethodScope): readonly MethodOption['method'][] {
+  if (own === null) return [];
   if (scope !== 'pattern') {
     const set = scope === 'unit' ? chosenUnits[unit.id] : choices.methods[unit.kind];
     return set === undefined ? methods : [null, ...methods];
@@ -89,6 +82,16 @@ function offered({ units, choices, chosenUnits }: Pattern, { unit, methods }: Un
   const answered = known.filter((method) => kinds.some((kind) => methodsLike(method, kind).some((one) => one !== usualMethod(kind))));
   return ['usual', ...answered];
 }
+
+/** @returns what the pattern would come to with one thing that is offered for a unit */
+export function optionOf(pattern: Pattern, line: UnitLine, scope: MethodScope, method: MethodOption['method']): MethodOption {
+  const list = listFor(pattern, choosing(pattern, line, scope, method));
+  return { method, becomes: list.methods[line.unit.id]!, trimmed: isTrimmed(pattern, line, list), effect: effectOf(pattern, list) };
+}
+
+/** @returns everything that is offered for a unit in a scope, each with what the pattern would come to with it */
+export const optionsFor = (pattern: Pattern, line: UnitLine, scope: MethodScope): readonly MethodOption[] =>
+  offeredFor(pattern, line, scope).map((method) => optionOf(pattern, line, scope, method));
 
 function listFor({ piecing, choices, lattice, block, fabrics }: Pattern, { method, methods, units }: ChosenMethods): CutList {
   const cutFor = { step: lattice.step, unit: block.unit, fabrics: fabrics.map(({ fabric }) => fabric.id), units };

@@ -86,7 +86,7 @@ describe('what the sewer chooses', () => {
     const asSewn = page.getByRole('button', { name: /^Unit A:.*at a time$/ });
     await asSewn.click();
     const eight = page.getByRole('button', { name: /^eight at a time/ });
-    await eight.waitFor();
+    await eventually(() => eight.innerText()).toMatch(/pieces/);
     const told = Number(/(\d+) pieces/.exec(await eight.innerText())![1]);
     await eight.click();
     // Eight at a time: 2 (4 + 7/8), a spare unit for every one that is not needed.

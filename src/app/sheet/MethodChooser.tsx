@@ -1,6 +1,6 @@
-import { useId, useMemo, useRef, useState, type ReactNode } from 'react';
+import { useId, useRef, useState, type ReactNode } from 'react';
 import type { Grid, LengthUnit } from '../../block/block.ts';
-import { effectNow, optionsFor, type Effect, type MethodOption, type MethodScope } from '../../pattern/effects.ts';
+import type { Effect, MethodOption, MethodScope } from '../../pattern/effects.ts';
 import { compare, subtract } from '../../measure/rational.ts';
 import { several } from '../../measure/words.ts';
 import type { Pattern, UnitLine } from '../../pattern/pattern.ts';
@@ -8,6 +8,7 @@ import { unitPlaces } from '../../pattern/unit-places.ts';
 import { METHOD_WORDS } from '../past/words.ts';
 import type { Acts } from '../table.ts';
 import { Length } from './Length.tsx';
+import { useEffects, type Offered } from './use-effects.ts';
 import '../face/methods.css';
 
 const SCOPES: readonly MethodScope[] = ['unit', 'kind', 'pattern'];
@@ -23,10 +24,9 @@ export default function MethodChooser({ line, pattern, grid, choose }: {
   const [scope, setScope] = useState<MethodScope>(line.settledBy === 'unit' ? 'unit' : line.settledBy === 'pattern' ? 'pattern' : 'kind');
   const group = useId();
   const scopes = useRef<HTMLFieldSetElement>(null);
-  const now = useMemo(() => effectNow(pattern), [pattern]);
-  const options = useMemo(() => optionsFor(pattern, line, scope), [pattern, line, scope]);
+  const { offered, now } = useEffects(pattern, line, scope);
 
-  const take = ({ method }: MethodOption): void => {
+  const take = ({ method }: Offered): void => {
     const asked = method === 'usual' ? null : method;
     const units = scope === 'unit' ? [line] : pattern.units.filter((each) => each.unit.kind === unit.kind);
     const places = unitPlaces(pattern, units, grid);
@@ -55,11 +55,15 @@ export default function MethodChooser({ line, pattern, grid, choose }: {
         ))}
       </fieldset>
       <ul className="methods" aria-label={`Ways to make ${whom[scope]}`}>
-        {options.map((option) => (
-          <li key={option.method ?? 'back'}>
-            <button type="button" className="method-option" aria-pressed={isChosen(option, line, pattern, scope)} onClick={() => take(option)}>
-              <span className="method-name">{nameOf(option, scope)}</span>
-              <Figures option={option} now={now} unit={pattern.block.unit} />
+        {offered.map((each) => (
+          <li key={each.method ?? 'back'}>
+            <button type="button" className="method-option" aria-pressed={isChosen(each, line, pattern, scope)} onClick={() => take(each)}>
+              <span className="method-name">{nameOf(each, scope)}</span>
+              {each.option && now ? (
+                <Figures option={each.option} now={now} unit={pattern.block.unit} />
+              ) : (
+                <span className="quiet method-figures">working it out …</span>
+              )}
             </button>
           </li>
         ))}
@@ -71,14 +75,14 @@ export default function MethodChooser({ line, pattern, grid, choose }: {
   );
 }
 
-function nameOf({ method, becomes }: MethodOption, scope: MethodScope): string {
+function nameOf({ method, option }: Offered, scope: MethodScope): string {
   if (method === 'usual') return 'each in its usual way';
   if (method !== null) return METHOD_WORDS[method];
-  return scope === 'unit' ? `as others of its kind: ${METHOD_WORDS[becomes]}` : `as the whole pattern: ${METHOD_WORDS[becomes]}`;
+  return `${scope === 'unit' ? 'as others of its kind' : 'as the whole pattern'}${option ? `: ${METHOD_WORDS[option.becomes]}` : ''}`;
 }
 
 /** Whether that is how things are already. */
-function isChosen({ method }: MethodOption, line: UnitLine, { units, choices, chosenUnits }: Pattern, scope: MethodScope): boolean {
+function isChosen({ method }: Offered, line: UnitLine, { units, choices, chosenUnits }: Pattern, scope: MethodScope): boolean {
   if (method === null) return false;
   if (scope === 'unit') return line.method === method;
   if (scope === 'kind') return units.every(({ unit, method: own }) => unit.kind !== line.unit.kind || own === method);
