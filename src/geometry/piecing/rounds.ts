@@ -30,7 +30,7 @@ type Chain = readonly Level[];
  * @param pins what the designer set apart stays apart
  * @param blockStays whether the block's own join stays as it is, as it does where a pin asks for its last seam
  * @param congruence may know assemblies from before
- * @returns the same pieces and seams
+ * @returns the same pieces and seams; the very same assembly where nothing in it is built outward
  */
 export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays = false, congruence = new Congruences()): Assembly {
   const stays = blockStays || pins.some(({ pin }) => pin === 'sewn last');
@@ -49,7 +49,7 @@ export function inRounds(root: Assembly, pins: readonly Pin[] = [], blockStays =
     };
     find(root);
     const more = madeElsewhere(root, chains, congruence);
-    if (more.every((key) => repeated.has(key))) return flattened(root, chains);
+    if (more.every((key) => repeated.has(key))) return chains.size === 0 ? root : flattened(root, chains);
     for (const key of more) repeated.add(key);
   }
 }

@@ -14,7 +14,7 @@ export interface Sewn {
 
 /**
  * @param congruence comes to know what a turned assembly is like; of mirror images it is to find out by itself
- * @returns an assembly and its pieces after a symmetry
+ * @returns an assembly and its pieces after a symmetry; the very same assembly where nothing moves
  */
 export function inView({ root, pieces }: Sewn, view: Symmetry, congruence: Congruences): Sewn {
   const turn = mirrors(view) ? null : turnOf(view);

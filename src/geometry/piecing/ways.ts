@@ -154,8 +154,10 @@ export function sewing(drawing: Drawing): Sewing {
     const { root: first, pieces: laid } = assembled(tree, patchwork);
     // Which of several is the one that the others are made like is settled in the canonical view, where nothing depends on how the
     // block lies.
-    const { root: rough, pieces } = inView({ root: alike(first, congruence), pieces: laid }, inverse(view), congruence);
-    const root = alike(inRounds(rough, drawing.pins, JOINED_LAST.includes(way), congruence), congruence);
+    const madeAlike = alike(first, congruence);
+    const { root: rough, pieces } = inView({ root: madeAlike, pieces: laid }, inverse(view), congruence);
+    const told = inRounds(rough, drawing.pins, JOINED_LAST.includes(way), congruence);
+    const root = told === madeAlike ? madeAlike : alike(told, congruence);
     const units = unitsOf(root, congruence);
     return { way, root, pieces, units, figures: figuresOf({ root, pieces, units }), divisions: divisionsOf(root, drawn) };
   };
