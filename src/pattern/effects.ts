@@ -16,7 +16,7 @@ export interface Effect {
   readonly pieces: number;
   /** Straight cuts until all of these lie there and all triangles are cut from them, before anything is sewn. */
   readonly cuts: number;
-  /** The strips of all fabrics together along the length of the cloth, laid out at once; in the block's unit. */
+  /** The strips of all fabrics together along the length of the cloth, laid out at once, scraps left aside; in the block's unit. */
   readonly cloth: Rational;
   /** Triangles and units beyond what the blocks need. */
   readonly spare: number;
@@ -114,7 +114,7 @@ function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts,
   return {
     pieces: sum(cuts.map(({ quantity }) => quantity)),
     cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(triangleCuts)),
-    cloth: cloths.map(({ length }) => length).reduce(add, ZERO),
+    cloth: cloths.map(({ fabric, length }) => (fabric.scraps ? ZERO : length)).reduce(add, ZERO),
     spare: sum(cuts.map(({ spare }) => spare)),
     bias: from.filter(biased).length * choices.blocks,
     outlined: sum(cuts.filter(({ shape }) => shape === 'template').map(({ quantity }) => quantity)),
