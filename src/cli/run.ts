@@ -1,5 +1,6 @@
 import packageJson from '../../package.json' with { type: 'json' };
 import { parseBlock } from '../files/block-file.ts';
+import { withLeastCloths } from '../pattern/least-cloths.ts';
 import { makePattern } from '../pattern/make-pattern.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { patternJson } from '../pattern/pattern-json.ts';
@@ -42,6 +43,9 @@ export async function run(args: readonly string[], standardInput: NodeJS.Readabl
   }
 }
 
+/** The solver is large: it is loaded only where a fabric asks for it. */
+const solver = async () => await (await import('../cutting/cloth/solver.ts')).openSolver();
+
 type BlockOrder = Extract<Order, { readonly file: string }>;
 
 async function answer({ command, file, json, wishes, range, templates }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
@@ -66,7 +70,8 @@ async function answer({ command, file, json, wishes, range, templates }: BlockOr
     return refused(2, `--way: this block has no way "${way}"; choose ${offered.join(' or ')}.`);
   }
   if (templates !== null) return answerTemplates(pattern.value, templates);
-  return command === 'sizes' ? answerSizes(pattern.value, range, json) : report(command === 'plan' ? 'plan' : 'check', pattern.value, json);
+  if (command === 'sizes') return answerSizes(pattern.value, range, json);
+  return command === 'plan' ? report('plan', await withLeastCloths(pattern.value, solver), json) : report('check', pattern.value, json);
 }
 
 /** @returns what was written; templates of a pattern whose proof does not hold say so on every page, and here */

@@ -46,8 +46,16 @@ function stripsFor(cuts: readonly Cut[], room: Rational, seam: Rational): number
   return upToStep(divide(subtract(longest, allowances), subtract(room, allowances)), rational(1)).n;
 }
 
+/** What is bought, and for which lines of the list. */
+interface Bought {
+  readonly list: Pick<Warned['list'], 'cuts'>;
+  readonly fabrics: readonly Cloth[];
+  readonly block: Pick<Warned['block'], 'unit'>;
+  readonly choices: Pick<Warned['choices'], 'shopStep'>;
+}
+
 /** @returns a warning for the fabrics of which hardly more is bought than the pieces take; null where enough is left of all */
-export function noMargin({ list, fabrics, block: { unit }, choices: { shopStep } }: Warned): Warning | null {
+export function noMargin({ list, fabrics, block: { unit }, choices: { shopStep } }: Bought): Warning | null {
   const short = fabrics.filter(({ bought, layout, joined }) => bought !== null && compare(subtract(bought, joined.map(takenByJoined).reduce(add, layout.takes)), LEFT[unit]) < 0);
   if (short.length === 0) return null;
   const names = listed(short.map(({ fabric, buy }: Cloth) => `${fabric.name} (${buy})`));

@@ -1,15 +1,17 @@
 import type { Cut } from '../cutting/cut.ts';
+import type { ClothLayout } from '../cutting/layout.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
 import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Point } from '../geometry/point.ts';
 import { formatLength } from '../measure/lengths.ts';
-import type { Rational } from '../measure/rational.ts';
+import { equals, type Rational } from '../measure/rational.ts';
 import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
 import type { Step } from '../sewing/step.ts';
 import { optionsFor } from './effects.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
 import { refusedPinText } from './knots.ts';
 import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
+import { allDirectionNotes } from './directions.ts';
 import { scrapsOf, type ScrapFamily } from './scraps.ts';
 
 /** Width and height in the block's unit, as `parseLength` reads them: "12 1/2". */
@@ -58,7 +60,7 @@ export function patternJson(pattern: Pattern) {
     proof: { holds: pattern.proof.holds, seams: pattern.proof.seams, faults: pattern.proof.faults },
     refusedPins: pattern.refusedPins.map(refusedPinJson),
     warnings: pattern.warnings.map(({ code, says, pieces, cuts }) => ({ code, text: says, pieces, cuts })),
-    notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes, ...families.flatMap(({ says }) => says)],
+    notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes, ...allDirectionNotes(pattern), ...families.flatMap(({ says }) => says)],
     cautions: pattern.cautions,
   };
 }
@@ -148,12 +150,41 @@ const pointJson = ({ x, y, w }: Point, step: Rational): SizeText => [placeText(x
 /** Pins are counted from 1, as in the file. */
 const refusedPinJson = ({ pin, why, says }: RefusedPin) => ({ pin: pin + 1, why, text: says });
 
-const clothJson = ({ fabric, strips, length, buy }: Cloth) => ({
+const clothJson = ({ fabric, order, strips, length, buy, added, joined, layout }: Cloth) => ({
   id: fabric.id,
   name: fabric.name,
+  ...(fabric.directional && { directional: true }),
   strips: strips.map(({ width, count }) => ({ width: formatLength(width), count })),
   length: formatLength(length),
   buy,
+  added,
+  soldAs: order.bought.form,
+  layout: layoutJson(layout),
+  /** Pieces that are cut from widths of cloth sewn together: not in the layout. */
+  joined: joined.map((one) => ({ ...one, length: formatLength(one.length) })),
+});
+
+/** By the length `takes` and `atLeast` are lengths, else numbers of precut pieces; sizes across the cloth, then along it. */
+const layoutJson = ({ cloths, takes, least, unplaced }: ClothLayout) => ({
+  takes: formatLength(takes),
+  atLeast: formatLength(least),
+  provedLeast: equals(takes, least),
+  cloths: cloths.map(({ source, strips, times }) => ({
+    from: source.form,
+    width: formatLength(source.width),
+    length: source.length && formatLength(source.length),
+    times,
+    strips: strips.map(({ length, columns, times: below }) => ({
+      length: formatLength(length),
+      times: below,
+      columns: columns.map(({ width, pieces, times: beside }) => ({
+        width: formatLength(width),
+        times: beside,
+        pieces: pieces.map((laid) => ({ cut: laid.cut, count: laid.count, size: [formatLength(laid.width), formatLength(laid.length)] })),
+      })),
+    })),
+  })),
+  unplaced,
 });
 
 /** A family of scraps: how many of each print are cut, and of which print each piece is, told by its finished corners in the block. */

@@ -12,6 +12,7 @@ import { piecesMore } from './divisions.ts';
 import { refusedPinText } from './knots.ts';
 import { largeLines } from './large-lines.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
+import { allDirectionNotes } from './directions.ts';
 import { eachWords, familyWords, scrapsOf, type ScrapFamily } from './scraps.ts';
 
 /** Columns of the narrowest terminal that is still common. */
@@ -27,7 +28,7 @@ export function patternText(pattern: Pattern): string {
     headOf(pattern),
     warningOf(pattern),
     section('Materials', materials(pattern)),
-    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes, ...families.flatMap(({ says }) => says)])),
+    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes, ...allDirectionNotes(pattern), ...families.flatMap(({ says }) => says)])),
     section('Cutting', apart([...pattern.fabrics.map((cloth) => clothCuts(cloth, pattern)), ...families.map((family) => scrapCuts(family, pattern))])),
     section('Rounded up to the ruler', bullets(largeLines(pattern).map(({ says }) => says))),
     section('Units', units(pattern)),
@@ -103,12 +104,24 @@ const cutSizeOf = (cut: Cut, pattern: Pattern): string =>
 /** @returns parts with an empty line between them */
 const apart = (parts: readonly Lines[]): Lines => parts.flatMap((part, i) => [...(i > 0 ? [''] : []), ...part]);
 
-function clothCuts({ fabric, buy, strips }: Cloth, pattern: Pattern): Lines {
+/** What the strips come to, and whether less would do; nothing of a single strip that is least. */
+function takenText({ order, layout, strips }: Cloth, { block: { unit } }: Pattern): string {
+  const { bought } = order;
+  const measure = (amount: Rational): string =>
+    bought.length === null ? printLength(amount, unit) : several(amount.n, bought.form);
+  if (equals(layout.takes, ZERO)) return ', all from what you have';
+  const proved = equals(layout.takes, layout.least);
+  if (proved && bought.length === null && strips.length === 1 && strips[0]!.count === 1) return '';
+  return `: ${measure(layout.takes)} together, ${proved ? 'proved least' : `at least ${measure(layout.least)}`} for cuts right across`;
+}
+
+function clothCuts(cloth: Cloth, pattern: Pattern): Lines {
+  const { fabric, buy, added, strips } = cloth;
   const bands = strips.map(({ width, count }) => `${several(count, 'strip')} ${printLength(width, pattern.block.unit)} wide`);
   return [
-    ...paragraph(`${nameOf(fabric)} (${buy})`),
+    ...paragraph(`${nameOf(fabric)} (${buy}${added === null ? '' : `, with ${added}`})`),
     ...cutLines(pattern.cuts.filter((cut) => cut.fabric === fabric.id), pattern, purposeOf),
-    ...(bands.length === 0 ? [] : paragraph(`from ${listed(bands)}`, '    ')),
+    ...(bands.length === 0 ? [] : paragraph(`from ${listed(bands)}${takenText(cloth, pattern)}`, '    ')),
   ];
 }
 
