@@ -33,9 +33,13 @@ export function seamsInBlock(steps: readonly Pick<Step, 'makes' | 'number' | 'pa
       const begun = step.joins[first]!;
       const way = step.pressed[first]!;
       const [from, to] = [carry(exact(begun.from)), carry(exact(join.to))];
-      const corners = way === 'open' ? [] : partsOf(step, way === 'first' ? begun.first : begun.second).flatMap(({ outline }) => outline);
-      const off = corners.map((p) => carry(exact(p))).find((p) => cross(from, to, p) !== 0n);
-      found.push({ from, to, toward: off ?? null, step: step.number, join: first, place });
+      // A part lies on one side of its seam; what a ring has become may not, for its first arm is loose: it is told by the other side.
+      const single = begun.second < step.parts.length;
+      const corner = partsOf(step, single || way === 'second' ? begun.second : begun.first)
+        .flatMap(({ outline }) => outline.map((p) => carry(exact(p))))
+        .find((p) => cross(from, to, p) !== 0n)!;
+      const off = way === 'open' ? null : single && way === 'first' ? across(from, to, corner) : corner;
+      found.push({ from, to, toward: off, step: step.number, join: first, place });
     });
     step.parts.forEach((part, i) => {
       if (!('unit' in part.from)) return;
@@ -48,6 +52,9 @@ export function seamsInBlock(steps: readonly Pick<Step, 'makes' | 'number' | 'pa
 }
 
 const exact = ({ x, y, w }: Point): Place => [BigInt(x), BigInt(y), BigInt(w)];
+
+/** @returns the point on the other side of a seam, as far from its middle */
+const across = ([x, y, d]: Place, [u, v, e]: Place, [p, q, f]: Place): Place => [(x * e + u * d) * f - p * d * e, (y * e + v * d) * f - q * d * e, d * e * f];
 
 const extent = (points: readonly Point[], of: (p: Point) => number, which: 'min' | 'max'): bigint =>
   BigInt(Math[which](...points.map((p) => of(p) / p.w)));

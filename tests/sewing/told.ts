@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Block } from '../../src/block/block.ts';
 import type { Choices } from '../../src/block/choices.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { cutList } from '../../src/cutting/cutting.ts';
@@ -42,6 +43,9 @@ function patternFrom(text: string, choices: Choices): Pattern {
 
 export const patternOf = (file: string, choices: Choices = {}): Pattern =>
   patternFrom(readFileSync(join(root, file + ENDING), 'utf8'), choices);
+
+/** @returns the drawing of a block file */
+export const blockOf = (file: string): Block => must(parseBlock(readFileSync(join(root, file + ENDING), 'utf8')));
 
 /** Fabrics to paint with, the lightest first. */
 const CLOTHS = { oat: '#f3ede0', sand: '#d3b992', sage: '#83a07c', rust: '#8c2f39', teal: '#2f5d62', ink: '#20203a' } as const;

@@ -22,7 +22,7 @@ export interface Least {
 }
 
 /** Things held at once in one bucket, besides the one that is eliminated: tables of 2 to this many numbers. */
-const WIDTH = 10;
+const WIDTH = 14;
 
 /** Nodes of branch and bound; a puzzle that no bucket was divided for takes as many as it has things. */
 const NODES = 20_000;
@@ -55,7 +55,7 @@ export function leastTrouble({ single, pairs }: Puzzle, width = WIDTH, nodes = N
   const buckets: Bucket[] = [];
   const left = new Set(single.keys());
   while (left.size > 0) {
-    const thing = fewestBeside(left, beside);
+    const thing = nextOf(left, beside);
     const parts = holding[thing]!;
     const messages = groups(parts, thing, width).map((group) => without(group, thing));
     for (const part of parts) for (const each of part.scope) if (each !== thing) drop(holding[each]!, part);
@@ -70,11 +70,11 @@ export function leastTrouble({ single, pairs }: Puzzle, width = WIDTH, nodes = N
     left.delete(thing);
     buckets.push({ thing, parts, messages });
   }
-  return { ...searched(buckets.reverse(), atLeast, nodes), atLeast };
+  return searched(buckets.reverse(), atLeast, nodes);
 }
 
 /** Depth first, the last eliminated first; what a thing's bucket holds, less what it told, is what its way adds to the bound. */
-function searched(buckets: readonly Bucket[], atLeast: number, nodes: number): Pick<Least, 'ways' | 'trouble'> {
+function searched(buckets: readonly Bucket[], atLeast: number, nodes: number): Least {
   const ways: (0 | 1)[] = buckets.map(() => 0);
   const bounds: number[] = [atLeast];
   /** At each depth: what the second choice would come to; −1: it was taken, or need not be. */
@@ -101,7 +101,8 @@ function searched(buckets: readonly Bucket[], atLeast: number, nodes: number): P
     // Back to the last thing that may lie otherwise.
     do depth--;
     while (depth >= 0 && (second[depth]! < 0 || second[depth]! >= best.trouble));
-    if (depth < 0 || best.trouble === atLeast || spent >= nodes) return best;
+    if (depth < 0) return { ...best, atLeast: best.trouble };
+    if (best.trouble === atLeast || spent >= nodes) return { ...best, atLeast };
     const { thing } = buckets[depth]!;
     ways[thing] = ways[thing] === 0 ? 1 : 0;
     bounds[depth + 1] = second[depth]!;
@@ -120,14 +121,26 @@ function valueOf(parts: readonly Part[], ways: readonly (0 | 1)[]): number {
   return sum;
 }
 
-function fewestBeside(left: ReadonlySet<number>, beside: readonly ReadonlySet<number>[]): number {
+/** @returns the thing to eliminate next: one beside no more than one, else the one that would tie the fewest that are not yet beside each other */
+function nextOf(left: ReadonlySet<number>, beside: readonly ReadonlySet<number>[]): number {
   let [found, fewest] = [-1, Infinity];
   for (const thing of left) {
     const many = beside[thing]!.size;
-    if (many < fewest) [found, fewest] = [thing, many];
-    if (many === 0) break;
+    if (many <= 1) return thing;
+    const ties = tiesOf(thing, beside, fewest);
+    if (ties < fewest) [found, fewest] = [thing, ties];
   }
   return found;
+}
+
+/** @returns how many pairs of those beside a thing are not beside each other; counted no further than up to `enough` */
+function tiesOf(thing: number, beside: readonly ReadonlySet<number>[], enough: number): number {
+  const around = [...beside[thing]!];
+  let ties = 0;
+  for (let i = 0; i < around.length && ties < enough; i++) {
+    for (let j = i + 1; j < around.length; j++) if (!beside[around[i]!]!.has(around[j]!)) ties++;
+  }
+  return ties;
 }
 
 /** @returns the parts of a bucket in groups that together hold few enough things, one group wherever that can be */
