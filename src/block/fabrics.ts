@@ -1,6 +1,7 @@
 import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Block, Fabric } from './block.ts';
 import { checkFabricKnown, checkFabrics } from './checks.ts';
+import { MAX_SEED } from './limits.ts';
 import { ownPlace, refused } from './problems.ts';
 
 /** @returns the block with one fabric more, which must have a new id */
@@ -13,6 +14,21 @@ export const renameFabric = (block: Block, id: string, name: string): Result<Blo
 /** @returns the block with another colour for a fabric, as #rrggbb */
 export const recolourFabric = (block: Block, id: string, color: string): Result<Block> =>
   changed(block, id, (fabric) => ({ ...fabric, color: color.toLowerCase() }));
+
+/** @returns the block with a fabric whose print has an up and a down, or has none */
+export const setDirectional = (block: Block, id: string, directional: boolean): Result<Block> =>
+  changed(block, id, ({ directional: _, ...fabric }) => ({ ...fabric, ...(directional && { directional }) }));
+
+/** @returns the block with a fabric that stands for scraps of so many prints, or (null) for one cloth */
+export const setPrints = (block: Block, id: string, prints: number | null): Result<Block> =>
+  changed(block, id, ({ scraps, ...fabric }) => ({ ...fabric, ...(prints !== null && { scraps: { prints, seed: scraps?.seed ?? 1 } }) }));
+
+/** @returns the block with the prints of a family of scraps spread otherwise */
+export const spreadAgain = (block: Block, id: string): Result<Block> =>
+  changed(block, id, (fabric) => {
+    const { scraps } = fabric;
+    return scraps ? { ...fabric, scraps: { ...scraps, seed: (scraps.seed + 1) % MAX_SEED } } : fabric;
+  });
 
 /**
  * Takes a fabric out of the block.

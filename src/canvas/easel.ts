@@ -4,6 +4,7 @@ import type { Stroke } from '../block/painting.ts';
 import { printLength } from '../measure/lengths.ts';
 import { createClothBitmap, type ClothStyle } from './cloth-bitmap.ts';
 import { clipToWindow, drawCloth, drawGrid, drawSeams, drawTape, type TapeMark } from './draw-grid.ts';
+import type { PrintsOnCloth } from './draw-prints.ts';
 import { drawEdges, drawLabels, drawPieceSeams, drawUnits } from './draw-over.ts';
 import { drawDivisions, drawKnot, drawPins, drawPlaces, drawWholes, NOTHING_SEWN, type KnotInk, type SewnInk } from './draw-sewing.ts';
 import { drawMarks, NO_MARKS, type Marks } from './draw-marks.ts';
@@ -44,12 +45,14 @@ export interface Over {
   readonly letters: ReadonlyMap<string, string> | null;
   /** How large the pieces are cut, by their ids; null to leave it off. */
   readonly sizes: ReadonlyMap<number, SizeInk> | null;
+  /** The prints of scraps; null to leave them off. */
+  readonly prints: PrintsOnCloth | null;
   /** What the pattern makes of what the drawing asks for. */
   readonly sewn: SewnInk;
 }
 
 /** Nothing but the grid. */
-export const PLAIN: Over = { pieces: [], grid: true, edges: false, seams: false, units: [], letters: null, sizes: null, sewn: NOTHING_SEWN };
+export const PLAIN: Over = { pieces: [], grid: true, edges: false, seams: false, units: [], letters: null, sizes: null, prints: null, sewn: NOTHING_SEWN };
 
 /**
  * Draws the layers, each only when something on it has changed: the cloth when the drawing changes, the sweep while one is drawn,
@@ -148,6 +151,7 @@ export function createEasel(): Easel {
       const colors = ink;
       const inGridUnits = ([x, y]: readonly [number, number]): GridPoint => [x / denominator, y / denominator];
       inWindow(pen, view, () => {
+        over.prints?.shade(pen, view);
         if (over.grid) drawGrid(pen, view);
         if (over.edges) drawEdges(pen, view, block);
         if (over.seams) drawPieceSeams(pen, view, over.pieces);
@@ -156,6 +160,7 @@ export function createEasel(): Easel {
         drawSeams(pen, view, colors, block.seams.map(([from, to]) => [inGridUnits(from), inGridUnits(to)]));
         const tags = drawUnits(pen, view, colors, over.units, font);
         if (over.letters || over.sizes) drawLabels(pen, view, over.pieces, over.letters, over.sizes, font, tags);
+        over.prints?.number(pen, view, font, over.letters !== null || over.sizes !== null);
         drawKnot(pen, view, colors, knot, font);
         drawPins(pen, view, colors, block, font, over.sewn.refused);
       });
@@ -201,7 +206,7 @@ export function createEasel(): Easel {
       const shows = ({ grid, edges, seams, units, letters, sizes, sewn }: Over): string =>
         `${grid} ${edges} ${seams} ${units.length > 0} ${letters !== null} ${sizes !== null} ${sewn.divisions.length} ${[...sewn.refused]}`;
       const usesPieces = (each: Over): boolean => each.seams || each.units.length > 0 || each.letters !== null || each.sizes !== null || each.sewn.divisions.length > 0;
-      if (shows(before) !== shows(next) || usesPieces(next)) draw('grid');
+      if (shows(before) !== shows(next) || usesPieces(next) || before.prints !== next.prints) draw('grid');
     },
     hatch: (next) => {
       if (next === hatched) return;

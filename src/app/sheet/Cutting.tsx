@@ -18,6 +18,8 @@ import { unfold, unfolded } from './unfolded.ts';
 
 const ClothDetails = lazy(() => import('./cloth/ClothDetails.tsx'));
 const RoundedUp = lazy(() => import('./RoundedUp.tsx'));
+const Directions = lazy(() => import('./Directions.tsx'));
+const Scraps = lazy(() => import('./Scraps.tsx'));
 const ClothRules = lazy(() => import('./cloth/ClothRules.tsx'));
 
 const SHAPES: Readonly<Record<Cut['shape'], readonly [string, string]>> = {
@@ -49,13 +51,17 @@ const layoutOf = ({ fabric }: Cloth): string => `layout of ${fabric.id}`;
 const isRounded = ({ exact, width, height }: Cut): boolean =>
   exact !== null && !([[exact.width, width], [exact.height, height]] as const).every(([side, cut]) => side.r === 0 && equals(side.p, cut));
 
+/** @returns "2 from the top left and 2 from the bottom left": along which diagonals rectangles are cut whose halves are mirror images */
+const handsOf = ({ falling, rising }: NonNullable<Cut['diagonals']>): string =>
+  ([[falling, 'top'], [rising, 'bottom']] as const).flatMap(([count, side]) => (count === 0 ? [] : [`${count} from the ${side} left`])).join(' and ');
+
 /** What to cut, fabric by fabric: how much of it to buy, and how it is laid out. */
-export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: {
+export function Cutting({ pattern, choices, letters, acts: { choose, change, alarm } }: {
   readonly pattern: Pattern;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Required<Choices>;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'alarm'>;
+  readonly acts: Pick<Acts, 'choose' | 'change' | 'alarm'>;
 }): ReactNode {
   const { unit } = pattern.block;
   const layouts = pattern.fabrics.map(layoutOf);
@@ -84,7 +90,11 @@ export function Cutting({ pattern, choices, letters, acts: { choose, alarm } }: 
           <ClothCard key={cloth.fabric.id} cloth={cloth} pattern={pattern} choices={choices} letter={letters.get(cloth.fabric.id)} choose={choose} failed={failed} />
         ))}
         {pattern.scraps.map((fabric) => (
-          <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`} />
+          <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`}>
+            <Later failed={failed}>
+              <Scraps fabric={fabric} pattern={pattern} change={change} />
+            </Later>
+          </Card>
         ))}
       </div>
       {pattern.cuts.some(({ template }) => template !== null) && <TemplatesButton pattern={pattern} acts={{ alarm }} />}
@@ -130,6 +140,11 @@ function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
   const showsLayout = useStore(unfolded, (now) => now.has(layout));
   return (
     <Card fabric={fabric} letter={letter} pattern={pattern} buy={<><span className="quiet">buy</span> <Prose text={buy} /></>} takes={takesWords(cloth, unit)}>
+      {fabric.directional && (
+        <Later failed={failed}>
+          <Directions fabric={fabric} pattern={pattern} />
+        </Later>
+      )}
       {strips.length > 0 && (
         <p className="quiet strips">
           From {strips.map((strip, i) => (
@@ -209,6 +224,7 @@ function CutLine({ cut, pattern, fabricName }: { readonly cut: Cut; readonly pat
         </strong>
         {cut.shape === 'template' && <span className="sub">, from a template</span>}
         {cut.subcut !== 'none' && <span className="sub">, {SUBCUTS[cut.subcut]}</span>}
+        {cut.diagonals && <span className="sub">: {handsOf(cut.diagonals)}, standing on the short side</span>}
         {cut.spare > 0 && <span className="quiet spare"> · {cut.spare} spare</span>}
       </p>
       <p className="for">{whereTo(cut)}</p>

@@ -9,11 +9,12 @@ export interface Shown {
   readonly units: boolean;
   readonly sizes: boolean;
   readonly letters: boolean;
+  readonly prints: boolean;
   readonly hatches: boolean;
   readonly greys: boolean;
 }
 
-const FIRST: Shown = { grid: true, edges: false, seams: false, units: false, sizes: false, letters: false, hatches: false, greys: false };
+const FIRST: Shown = { grid: true, edges: false, seams: false, units: false, sizes: false, letters: false, prints: true, hatches: false, greys: false };
 const NAME = 'piecewright on the cloth';
 
 /** Names of what can be shown, in the order of the list, with what each does. */
@@ -24,6 +25,7 @@ export const SHOWABLE: readonly { readonly name: keyof Shown; readonly words: st
   { name: 'units', words: 'Units', does: 'with their letters from the sheet' },
   { name: 'sizes', words: 'Cut sizes', does: 'where there is room for them' },
   { name: 'letters', words: 'Fabric letters', does: 'one for each fabric' },
+  { name: 'prints', words: 'Prints', does: 'of scraps, each with its number' },
   { name: 'hatches', words: 'Hatching', does: 'each fabric in its own way' },
   { name: 'greys', words: 'Values only', does: 'how light each fabric is, in grey' },
 ];

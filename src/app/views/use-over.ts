@@ -10,6 +10,7 @@ import type { Cell } from '../../canvas/stride.ts';
 import { gridPointIn } from '../../canvas/view.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { lights } from '../lights.ts';
+import { usePrints } from '../scraps/use-prints.ts';
 import { useStore } from '../store.ts';
 import type { Shown } from './shown.ts';
 
@@ -23,10 +24,11 @@ export function useOver(block: Block, pattern: Pattern | null, pieces: readonly 
   const sizes = useMemo(() => (shown.sizes && pattern ? sizeInks(pattern) : null), [shown.sizes, pattern]);
   const unfolded = useStore(lights, ({ divisions }) => divisions);
   const divided = shown.seams || unfolded;
+  const prints = usePrints(pattern, grid, shown.prints);
   const sewn = useMemo(() => sewnInk(pattern, grid, divided), [pattern, grid, divided]);
   return useMemo(
-    () => ({ pieces, grid: shown.grid, edges: shown.edges, seams: shown.seams, units, sizes, letters: shown.letters ? letters : null, sewn }),
-    [pieces, shown.grid, shown.edges, shown.seams, shown.letters, units, sizes, letters, sewn],
+    () => ({ pieces, grid: shown.grid, edges: shown.edges, seams: shown.seams, units, sizes, letters: shown.letters ? letters : null, prints, sewn }),
+    [pieces, shown.grid, shown.edges, shown.seams, shown.letters, units, sizes, letters, prints, sewn],
   );
 }
 

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { scrapsOf } from '../../pattern/scraps.ts';
+
+expose({ scrapsOf });

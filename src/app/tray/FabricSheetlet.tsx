@@ -1,0 +1,116 @@
+import { useId, useState, type ReactNode } from 'react';
+import type { Block, Fabric } from '../../block/block.ts';
+import { addFabric, recolourFabric, renameFabric, setDirectional, setPrints } from '../../block/fabrics.ts';
+import { MAX_NAME, PRINTS } from '../../block/limits.ts';
+import { good, type Result } from '../../measure/problem.ts';
+import { Sheetlet } from '../Sheetlet.tsx';
+import type { Acts } from '../table.ts';
+import '../face/scraps.css';
+
+/** What is asked about a fabric. */
+interface Answers {
+  readonly name: string;
+  readonly color: string;
+  readonly directional: boolean;
+  /** Null where it is one cloth. */
+  readonly prints: number | null;
+}
+
+/** How many prints scraps have before anybody says how many. */
+const USUAL_PRINTS = 4;
+
+/** A new fabric, or (held) another name, colour or kind for one that there is. */
+export default function FabricSheetlet({ block, held, acts, close }: {
+  readonly block: Block;
+  readonly held: Fabric | null;
+  readonly acts: Acts;
+  readonly close: () => void;
+}): ReactNode {
+  const [name, setName] = useState(held?.name ?? '');
+  const [color, setColor] = useState(held?.color ?? '#7a9e9f');
+  const [directional, setUpright] = useState(held?.directional ?? false);
+  const [scraps, setScraps] = useState(held?.scraps !== undefined);
+  const [prints, setMany] = useState(String(held?.scraps?.prints ?? USUAL_PRINTS));
+  const hints = useId();
+  const done = (): void => {
+    const answers: Answers = { name: name.trim(), color, directional, prints: scraps ? Number(prints) : null };
+    if (held) {
+      acts.change(changeWords(held, answers), (now) => changed(now, held, answers));
+      return;
+    }
+    const id = freshId(block.fabrics);
+    acts.change(`added ${answers.name}`, (now) => {
+      const bare = { id, name: answers.name, color, directional: false, prints: null };
+      const added = addFabric(now, { id, name: answers.name, color });
+      return added.ok ? changed(added.value, bare, answers) : added;
+    });
+    acts.takeUpFabric(id);
+  };
+  return (
+    <Sheetlet title={held ? `Change ${held.name}` : 'Add a fabric'} doneWords="Done" close={close} done={done}>
+      <label className="field">
+        <span>Name</span>
+        <input type="text" value={name} required maxLength={MAX_NAME} onChange={(event) => setName(event.target.value)} />
+      </label>
+      <label className="field">
+        <span>Colour</span>
+        <input type="color" value={color} onChange={(event) => setColor(event.target.value)} />
+      </label>
+      <fieldset className="fabric-kind">
+        <legend>Its print</legend>
+        <label className="tick">
+          <input type="checkbox" checked={directional} aria-describedby={`${hints}-up`} onChange={(event) => setUpright(event.target.checked)} />
+          Has an up and a down
+        </label>
+        <p className="quiet" id={`${hints}-up`}>
+          No piece of it is turned when it is cut.
+        </p>
+        <label className="tick">
+          <input type="checkbox" checked={scraps} aria-describedby={`${hints}-scraps`} onChange={(event) => setScraps(event.target.checked)} />
+          Stands for scraps of many prints
+        </label>
+        <p className="quiet" id={`${hints}-scraps`}>
+          The sheet asks for pieces, not for yards, and keeps equal prints apart; each patch is a piece of its own.
+        </p>
+        {scraps && (
+          <label className="field prints-field">
+            <span>How many prints</span>
+            <input type="number" required min={PRINTS.least} max={PRINTS.most} step={1} value={prints} onChange={(event) => setMany(event.target.value)} />
+          </label>
+        )}
+      </fieldset>
+    </Sheetlet>
+  );
+}
+
+type Before = Pick<Fabric, 'id' | 'name' | 'color' | 'directional'> & { readonly scraps?: { readonly prints: number } };
+
+/** @returns the block with what is answered otherwise about a fabric */
+function changed(block: Block, before: Before, { name, color, directional, prints }: Answers): Result<Block> {
+  const { id } = before;
+  const verbs: readonly ((now: Block) => Result<Block>)[] = [
+    ...(name === before.name ? [] : [(now: Block) => renameFabric(now, id, name)]),
+    ...(color === before.color ? [] : [(now: Block) => recolourFabric(now, id, color)]),
+    ...(directional === (before.directional ?? false) ? [] : [(now: Block) => setDirectional(now, id, directional)]),
+    ...(prints === (before.scraps?.prints ?? null) ? [] : [(now: Block) => setPrints(now, id, prints)]),
+  ];
+  return verbs.reduce((now: Result<Block>, verb) => (now.ok ? verb(now.value) : now), good(block));
+}
+
+/** @returns what the history calls it: "made Gulls run one way", "made Gulls scraps of 4 prints", "changed Gulls" */
+function changeWords(held: Fabric, { name, color, directional, prints }: Answers): string {
+  const words = [
+    ...(name === held.name && color === held.color ? [] : [`changed ${held.name}`]),
+    ...(directional === (held.directional ?? false) ? [] : [directional ? `made ${held.name} run one way` : `let ${held.name} be turned`]),
+    ...(prints === (held.scraps?.prints ?? null) ? [] : [prints === null ? `made ${held.name} one cloth` : `made ${held.name} scraps of ${prints} prints`]),
+  ];
+  return words.length === 1 ? words[0]! : `changed ${held.name}`;
+}
+
+/** @returns "fabric-4" or the next id that no fabric has */
+function freshId(fabrics: readonly Fabric[]): string {
+  const known = new Set(fabrics.map(({ id }) => id));
+  let n = fabrics.length + 1;
+  while (known.has(`fabric-${n}`)) n++;
+  return `fabric-${n}`;
+}
