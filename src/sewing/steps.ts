@@ -5,6 +5,7 @@ import type { PressedSeam } from '../block/block.ts';
 import { add, compare, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
 import type { CutList } from '../cutting/cutting.ts';
 import { layoutOf } from './layout.ts';
+import { mirrorTwins, mirrorWords } from './mirrored.ts';
 import type { Vocabulary } from './naming.ts';
 import { forcedSeams } from './pressing/forced.ts';
 import { pressingPlan, type PressingPlan } from './pressing/plan.ts';
@@ -71,9 +72,10 @@ export function sewingPlan(piecing: Piecing, list: CutList, rules: SewingRules):
   const all = [...piecing.units.map((unit) => laid(unit.places[0]!.assembly, unit)), laid(piecing.root, null)];
   const forced = forcedSeams(all, [...piecing.units.map(({ places: each }) => each), [{ assembly: piecing.root, turn: 0 }]], rules.pressed ?? []);
   const plan = pressingPlan(all, rules.darkness, forced.of);
+  const twins = mirrorTwins(piecing.units);
   const steps = all.map((made, i): Step => {
     const [pressed, points, layers] = [plan.pressed[i]!, plan.points[i]!, plan.layers[i]!];
-    const how = howTo(made, words, points);
+    const how = `${howTo(made, words, points)}${mirrorWords(twins.get(made.makes))}`;
     return { number: i + 1, ...made, pressed, points, layers, how, text: instruction(how, made, words), press: pressingWords(made, pressed, words) };
   });
   return { steps, pressing: pressingOf(steps, plan, rules.blocks), unpressed: forced.unplaced };
