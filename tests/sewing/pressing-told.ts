@@ -21,7 +21,7 @@ const manyOf = (lies: readonly Lie[]): readonly number[] => LIES.map((each) => l
 /** @returns how many points a step's sentences tell of, by how they lie; null where they tell of none */
 function told({ how }: Step): { readonly apart: number | 'all'; readonly open: number | 'all'; readonly of: number | null } | null {
   if (/seams nested/.test(how)) return { apart: 0, open: 0, of: null };
-  const said = / (?:Nest|Match) the seams where they meet(?:; (.*), so pin (?:there|them))?\.$/.exec(how);
+  const said = / (?:Nest|Match) the seams where they meet(?:; (.*?), so pin (?:there|them))?\.(?: |$)/.exec(how);
   if (!said) return null;
   const rest = said[1] ?? '';
   const many = (what: string): number | 'all' => {
