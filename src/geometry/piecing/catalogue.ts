@@ -18,6 +18,9 @@ export interface Recognised {
   readonly corners: number;
 }
 
+/** No unit of the catalogue has more. */
+const MOST_STRETCHES = 4;
+
 /** @returns the exact point (x/2, y/2) for whole x and y */
 function half(x: number, y: number): Point {
   return x % 2 === 0 && y % 2 === 0 ? { x: x / 2, y: y / 2, w: 1 } : { x, y, w: 2 };
@@ -35,6 +38,7 @@ const isStretch = (s: Stretch, p: Point, q: Point): boolean =>
  * @returns null when it is no unit of the catalogue
  */
 export function recognise(rect: Rect, inside: readonly Stretch[]): Recognised | null {
+  if (inside.length === 0 || inside.length > MOST_STRETCHES) return null;
   const { x0, y0, x1, y1 } = rect;
   const [w, h] = [x1 - x0, y1 - y0];
   const [tl, tr, br, bl] = [at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1)];
@@ -83,7 +87,7 @@ export function recognise(rect: Rect, inside: readonly Stretch[]): Recognised | 
     }
   }
   const corners = inside.map((s) => cornerOf(rect, s));
-  if (inside.length > 0 && inside.length <= 4 && corners.every((c) => c >= 0) && apart(rect, inside, corners)) {
+  if (corners.every((c) => c >= 0) && apart(rect, inside, corners)) {
     return { kind: 'corner-triangle unit', lines: inside.map((s) => lineThrough(s.from, s.to)), corners: inside.length };
   }
   return null;

@@ -99,9 +99,14 @@ export function* naturalPlans(leaves: Leaves, weights: Weights, pictures: Pictur
 
 const piecesIn = (plan: Plan, { classes }: Leaves): number => [...plan.used].reduce((sum, [c, count]) => sum + count * classes[c]!.pieces, 0);
 
-/** @returns how often each thing is used; half of what was hoped for, where it is not used at all */
-function learnt(used: ReadonlyMap<number, number>, hopes: readonly number[]): readonly number[] {
-  const counts = hopes.map((hope) => hope / 2);
+const halves = (hopes: readonly number[]): readonly number[] => hopes.map((hope) => hope / 2);
+
+/**
+ * @param otherwise how often to expect what is not used at all: half as often as was hoped for
+ * @returns how often each thing is used
+ */
+function learnt(used: ReadonlyMap<number, number>, otherwise: readonly number[]): readonly number[] {
+  const counts = otherwise.slice();
   for (const [c, count] of used) counts[c] = count;
   return counts;
 }
@@ -126,9 +131,11 @@ function* cheaperAndCheaper(
   let best = null as Looked | null;
   let made = 0;
   const tries = attempts(leaves, frames, pictures);
+  const halfOfJoins = halves(pictures.counts);
   for (const [i, { kept, start }] of tries.entries()) {
     const keep = within(kept);
     let counts = start;
+    const otherwise = halves(start.leaves);
     for (let round = 0; round < ROUNDS && passes > 0; round++, passes--) {
       const plan = search(counts, keep, joined);
       if (!plan) break;
@@ -138,7 +145,7 @@ function* cheaperAndCheaper(
       const left = rest / made;
       best = best !== null && cost >= best.cost - 1e-9 ? { ...best, left } : { plan, cost, left };
       yield best;
-      const next: Counts = { leaves: learnt(plan.used, start.leaves), joins: learnt(plan.joined, pictures.counts) };
+      const next: Counts = { leaves: learnt(plan.used, otherwise), joins: learnt(plan.joined, halfOfJoins) };
       if (same(next.leaves, counts.leaves) && same(next.joins, counts.joins)) break;
       counts = next;
     }
