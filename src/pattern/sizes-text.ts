@@ -4,7 +4,7 @@ import { sentence } from '../sewing/sentences.ts';
 import type { Pattern, Size } from './pattern.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
 import { cutText, offText } from './size-words.ts';
-import { clothsAt, cutsAt, type OtherSize } from './sizes.ts';
+import { cutsAt, listAt, type OtherSize } from './sizes.ts';
 
 /** Columns of the narrowest terminal that is still common. */
 const COLUMNS = 80;
@@ -36,12 +36,10 @@ function sizeLines(pattern: Pattern, size: OtherSize, wide: number): readonly st
   const said = [`narrowest piece ${aboutLength(narrowest, unit)}`];
   if (off.length > 0) said.push(`between marks ${offText(off, unit)}`);
   if (asItIs) said.push('as it is drawn');
-  const cuts = cutsAt(pattern, finished.width);
-  const cloths = clothsAt(pattern, cuts).flatMap(({ fabric, buy }) => {
-    const lines = cuts.filter((cut) => cut.fabric === fabric.id).map((cut) => cutText(cut, unit));
-    return lines.length === 0 ? [] : wrapped(`${fabric.name.trim() || fabric.id} (${buy}): ${lines.join('; ')}`, COLUMNS, '      ');
-  });
-  return [...wrapped(said.join('; '), COLUMNS, head), ...cloths];
+  const lists = listAt(pattern, cutsAt(pattern, finished.width)).flatMap(({ fabric, buy, cuts }) =>
+    wrapped(`${fabric.name.trim() || fabric.id} (${buy}): ${cuts.map((cut) => cutText(cut, unit)).join('; ')}`, COLUMNS, '      '),
+  );
+  return [...wrapped(said.join('; '), COLUMNS, head), ...lists];
 }
 
 const sizeText = ({ width, height }: Size, { block }: Pattern): string => `${printLength(width, block.unit, 'bare')} by ${printLength(height, block.unit)}`;

@@ -1,4 +1,4 @@
-import type { LengthUnit } from '../block/block.ts';
+import type { Fabric, LengthUnit } from '../block/block.ts';
 import { checkSide } from '../block/checks.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { cutList } from '../cutting/cutting.ts';
@@ -115,17 +115,21 @@ function whyNot(size: Size, narrowest: Surd, seam: Rational, unit: LengthUnit): 
  * @returns the cutting list at that size, by the same choices: that of the pattern of the block drawn at that size
  * @throws RangeError when a size leaves what can be held exactly
  */
-export function cutsAt({ block, choices, lattice, piecing, units, steps, fabrics }: Pattern, width: Rational): readonly Cut[] {
+export function cutsAt({ block, choices, lattice, piecing, chosenUnits, cuts }: Pattern, width: Rational): readonly Cut[] {
   const step = multiply(lattice.step, divide(width, block.finished.width));
-  const chosen = units.flatMap(({ unit, method, settledBy }) => (settledBy === 'unit' && method !== null ? [[unit.id, method] as const] : []));
-  // Where the whole block is one unit its method is that of its last step.
-  const whole = steps.at(-1)?.method ?? null;
-  const byUnit = Object.fromEntries(whole === null ? chosen : [...chosen, ['block', whole] as const]);
-  const rules = cuttingChoices(choices, { step, unit: block.unit, fabrics: fabrics.map(({ fabric }) => fabric.id), units: byUnit });
-  return cutList(piecing, rules).cuts;
+  // The list goes fabric by fabric in the drawing's order.
+  const fabrics = [...new Set(cuts.map(({ fabric }) => fabric))];
+  return cutList(piecing, cuttingChoices(choices, { step, unit: block.unit, fabrics, units: chosenUnits })).cuts;
 }
 
-/** @returns how each fabric is cut and bought at another size, laid out at once */
+/** @returns how each fabric is cut and bought at another size, laid out at once; those of scraps are not bought */
 export function clothsAt({ block, choices, fabrics, pieces }: Pattern, cuts: readonly Cut[]): readonly Cloth[] {
   return fabrics.map(({ fabric }) => clothOf(fabric, cuts.filter((cut) => cut.fabric === fabric.id), pieces, choices, block.unit));
+}
+
+/** @returns what is cut of each fabric, and what is bought for it; "from scraps" where nothing is */
+export function listAt(pattern: Pattern, cuts: readonly Cut[]): readonly { readonly fabric: Fabric; readonly buy: string; readonly cuts: readonly Cut[] }[] {
+  const bought = clothsAt(pattern, cuts).map(({ fabric, buy }) => ({ fabric, buy }));
+  const all = [...bought, ...pattern.scraps.map((fabric) => ({ fabric, buy: 'from scraps' }))];
+  return all.map((one) => ({ ...one, cuts: cuts.filter((cut) => cut.fabric === one.fabric.id) }));
 }

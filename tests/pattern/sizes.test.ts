@@ -7,7 +7,7 @@ import { formatLength } from '../../src/measure/lengths.ts';
 import { compare, divide, equals, multiply, rational, type Rational } from '../../src/measure/rational.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { sizesText } from '../../src/pattern/sizes-text.ts';
-import { clothsAt, cutsAt, MOST_SIZES, otherSizes, usualRange, widthsIn, type OtherSize, type SizeRange } from '../../src/pattern/sizes.ts';
+import { clothsAt, cutsAt, listAt, MOST_SIZES, otherSizes, usualRange, widthsIn, type OtherSize, type SizeRange } from '../../src/pattern/sizes.ts';
 import { must } from '../block/drawn.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import { blockNamed, namesIn } from './made.ts';
@@ -118,6 +118,17 @@ describe('a block at other sizes', () => {
       expect(clothsAt(made, cuts).map(({ buy }) => buy)).toEqual(there.fabrics.map(({ buy }) => buy));
     });
   }, 60_000);
+
+  it('has the same list where a fabric stands for scraps, which are cut and not bought', () => {
+    const star = blockNamed('cases', 'sawtooth-star-12');
+    const block: Block = { ...star, fabrics: star.fabrics.map((fabric, i) => (i === 0 ? { ...fabric, scraps: { prints: 4, seed: 1 } } : fabric)) };
+    const pattern = patternOf(block);
+    const cuts = cutsAt(pattern, of(9));
+    expect(cuts).toEqual(patternOf(drawnAt(block, of(9))).cuts);
+    const lists = listAt(pattern, cuts);
+    expect(lists.flatMap((list) => list.cuts).map(({ id }) => id).sort()).toEqual(cuts.map(({ id }) => id).sort());
+    expect(lists.map(({ fabric, buy }) => [fabric.id, buy === 'from scraps'])).toContainEqual([block.fabrics[0]!.id, true]);
+  });
 
   it('is on the ruler exactly where no plain cut and no unit is rounded', () => {
     for (const name of ['churn-dash-12', 'lady-of-the-lake-10', 'economy-patch-8', 'half-rectangle-darts-12x9', 'trip-around-the-world-9']) {

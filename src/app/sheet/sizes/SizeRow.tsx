@@ -3,7 +3,7 @@ import { aboutLength } from '../../../measure/about.ts';
 import { printLength } from '../../../measure/lengths.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
 import { cutText } from '../../../pattern/size-words.ts';
-import { clothsAt, cutsAt, type OtherSize } from '../../../pattern/sizes.ts';
+import { cutsAt, listAt, type OtherSize } from '../../../pattern/sizes.ts';
 import { Area, Prose } from '../Length.tsx';
 
 /** One size: its marks, and unfolded what to cut. */
@@ -73,13 +73,13 @@ export function SizeRow({ size, pattern, mark, cloth, open, toggle, make }: {
 /** What to cut at one size, fabric by fabric. */
 function SizeList({ size, pattern }: { readonly size: OtherSize; readonly pattern: Pattern }): ReactNode {
   const { unit } = pattern.block;
-  const cuts = useMemo(() => cutsAt(pattern, size.finished.width), [pattern, size]);
+  const lists = useMemo(() => listAt(pattern, cutsAt(pattern, size.finished.width)), [pattern, size]);
   return (
     <div className="size-cloths">
       <p className="quiet">
         <Area size={size.unfinished} unit={unit} /> unfinished
       </p>
-      {clothsAt(pattern, cuts).map(({ fabric, buy }) => (
+      {lists.map(({ fabric, buy, cuts }) => (
         <section key={fabric.id} className="size-cloth">
           <h3>
             <span className="size-chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true" /> {fabric.name}{' '}
@@ -88,13 +88,11 @@ function SizeList({ size, pattern }: { readonly size: OtherSize; readonly patter
             </span>
           </h3>
           <ul>
-            {cuts
-              .filter((cut) => cut.fabric === fabric.id)
-              .map((cut) => (
-                <li key={cut.id}>
-                  <Prose text={cutText(cut, unit)} />
-                </li>
-              ))}
+            {cuts.map((cut) => (
+              <li key={cut.id}>
+                <Prose text={cutText(cut, unit)} />
+              </li>
+            ))}
           </ul>
         </section>
       ))}
