@@ -53,7 +53,8 @@ export function patternJson(pattern: Pattern) {
     ...boundJson(figures),
     units: pattern.units.map((line) => unitJson(pattern, line)),
     cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
-    steps: pattern.steps.map(stepJson),
+    steps: pattern.steps.map((step) => stepJson(step, lattice.step)),
+    pressing: pressingJson(pattern),
     fabrics: pattern.fabrics.map(clothJson),
     ...(families.length > 0 && { scraps: families.map((family) => scrapsJson(family, pattern)) }),
     alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
@@ -123,7 +124,7 @@ const largeJson = (line: CutLarge | undefined, { steps }: Pattern) =>
     untrimmed: line.kept,
   };
 
-const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press }: Step) => ({
+const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, points, layers }: Step, step: Rational) => ({
   number,
   text,
   makes,
@@ -134,7 +135,14 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
   unfinished: sizeText(unfinished),
   trimmed,
   press,
+  /** Where seams meet along its seams, across and down from the top-left corner of what it makes; those that lie opposite ways nest. */
+  meet: points.map(({ at, lie }) => ({ at: pointJson(at, step), lie })),
+  /** Of cloth, where its thickest seam is thickest. */
+  layers,
 });
+
+/** Of one block: points where seams meet, and where they do not nest; whether fewer, or better ones, were possible. */
+const pressingJson = ({ pressing: { points, sameWay, open, proved, layers } }: Pattern) => ({ points, sameWay, open, provedBest: proved, layers });
 
 /** Where the seams of one line run through one fabric, each place by its ends, across and down from the top-left corner; and what that costs. */
 const divisionJson = ({ fabric, places, more, says }: DivisionLine, step: Rational) => ({

@@ -89,6 +89,11 @@ describe('the plan of a Shoo Fly as data', () => {
     expect(data.cuts.find(({ fabric }) => fabric === 'white')?.for).toEqual(['A']);
     expect(data.steps[0]).toMatchObject({ number: 1, makes: 'A', count: 4, unfinished: ['4 1/2', '4 1/2'] });
     expect([typeof data.steps[0]?.text, typeof data.steps[0]?.press]).toEqual(['string', 'string']);
+    // Rows pressed to alternate sides (common practice): its four corners nest.
+    expect(data.pressing).toEqual({ points: 4, sameWay: 0, open: 0, provedBest: true, layers: expect.any(Number) });
+    expect(data.steps.at(-1)?.meet.map(({ at, lie }) => [at.join(), lie]).sort()).toEqual(
+      ['4,4', '4,8', '8,4', '8,8'].map((at) => [at, 'opposite ways']),
+    );
     const white = data.fabrics.find(({ id }) => id === 'white');
     expect(white).toMatchObject({ strips: [{ width: '4 7/8', count: 1 }], length: '4 7/8', buy: '1/4 yd' });
   });
