@@ -54,7 +54,7 @@ describe('templates on the screen', () => {
     await sheetOfTemplates(page).getByLabel('Paper').selectOption('a4');
     await eventually(() => sheetOfTemplates(page).getByRole('img').first().getAttribute('viewBox')).toMatch(/595\.27559|841\.88976/);
     expect((await saved(page, 'Save PDF')).content.equals(await writtenHere('a4'))).toBe(true);
-    const drawing = await saved(page, 'Save as drawing (SVG), page 1');
+    const drawing = await saved(page, 'Save page 1 as drawing (SVG)');
     expect(drawing.name).toBe('kittiwake-point-templates-1.svg');
     expect(drawing.content.toString()).toContain('cut line T1');
     await page.keyboard.press('Escape');

@@ -81,9 +81,8 @@ export default function Templates({ pattern, alarm, close }: {
           <li key={i}>
             <PagePicture page={page} says={`Page ${i + 1}: ${namesOn(page)}`} />
             <p className="template-page-acts">
-              <span>Page {i + 1}</span>
               <button type="button" className="plain" onClick={() => saveSvg(page, i)}>
-                Save as drawing (SVG)<span className="unseen">, page {i + 1}</span>
+                Save page {i + 1} as drawing (SVG)
               </button>
             </p>
           </li>
