@@ -136,7 +136,9 @@ export function fromLeastCorner(points: readonly Point[]): readonly Point[] {
 
 /** @returns whether two outlines are the same polygon */
 export function sameOutline(p: readonly Point[], q: readonly Point[]): boolean {
-  if (p.length !== q.length) return false;
-  const [a, b] = [fromLeastCorner(p), fromLeastCorner(q)];
-  return a.every((point, i) => samePoint(point, b[i]!));
+  const n = p.length;
+  if (n !== q.length) return false;
+  const [a, b] = [leastCorner(p), leastCorner(q)];
+  for (let i = 0; i < n; i++) if (!samePoint(p[(a + i) % n]!, q[(b + i) % n]!)) return false;
+  return true;
 }

@@ -62,7 +62,7 @@ export function boundariesOf(patchwork: Patchwork): ReadonlyMap<string, Boundary
     const onEdge = (line.b === 0 && (line.c === 0 || line.c === patchwork.width)) || (line.a === 0 && (line.c === 0 || line.c === patchwork.height));
     if (onEdge) continue;
     const { differ, locked } = compared(front, back);
-    const drawn = merged([...differ, ...seams]);
+    const drawn = merged(seams.length === 0 ? differ : [...differ, ...seams]);
     if (drawn.length > 0 || locked.length > 0) result.set(lineKey(line), { line, drawn, between: joined(differ), locked: merged(locked) });
   }
   return result;
@@ -134,6 +134,7 @@ function joined(parts: readonly Between[]): readonly Between[] {
 
 /** @returns the union of stretches on one line, disjoint and in order */
 export function merged(stretches: readonly Stretch[]): readonly Stretch[] {
+  if (stretches.length < 2) return stretches;
   const sorted = [...stretches].sort(byStart);
   const result: Stretch[] = [];
   for (const next of sorted) {

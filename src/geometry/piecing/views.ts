@@ -1,10 +1,10 @@
-import { fromLeastCorner } from '../convex.ts';
+import { leastCorner } from '../convex.ts';
 import { compareAlong, type Point } from '../point.ts';
 import { isStill, mirrors, taken, takenOutline, turnOf, type Symmetry } from '../patchwork/symmetry.ts';
 import type { Assembly, Piece } from './assembly.ts';
 import type { Congruences } from './congruence.ts';
 
-const leastCorner = (assembly: Assembly): Point => fromLeastCorner(assembly.outline)[0]!;
+const beginning = ({ outline }: Assembly): Point => outline[leastCorner(outline)]!;
 
 /** An assembly with its pieces by id. */
 export interface Sewn {
@@ -24,7 +24,7 @@ export function inView({ root, pieces }: Sewn, view: Symmetry, congruence: Congr
     const parts = node.parts.map(walk);
     const seams = still ? node.seams : node.seams.map((seam) => ({ ...seam, from: taken(view, seam.from), to: taken(view, seam.to) }));
     // Rows still read from left to right and from top to bottom; a ring keeps its centre first.
-    const backwards = node.kind !== 'partial-seam ring' && parts.length > 1 && compareAlong(leastCorner(parts[0]!), leastCorner(parts.at(-1)!)) > 0;
+    const backwards = node.kind !== 'partial-seam ring' && parts.length > 1 && compareAlong(beginning(parts[0]!), beginning(parts.at(-1)!)) > 0;
     if (still && !backwards && parts.every((part, i) => part === node.parts[i])) return node;
     const now: Assembly = {
       ...node,
