@@ -6,6 +6,7 @@ import { Alert } from './Alert.tsx';
 import { filingOf } from './filing.ts';
 import type { Keeping } from './keeping.ts';
 import { NoticeLine } from './Notice.tsx';
+import { bestCut, type Cloths } from './cloths.ts';
 import type { Desk } from './pattern-desk.ts';
 import { PatternSheet } from './sheet/PatternSheet.tsx';
 import { Sheets } from './Sheets.tsx';
@@ -21,16 +22,18 @@ const NO_KNOT: readonly number[] = [];
 const NO_REMEDIES: readonly Remedy[] = [];
 
 /** The whole screen: the drawing table, and the pattern sheet beside it. */
-export function App({ table, acts, desk, keeping, place }: {
+export function App({ table, acts, desk, cloths, keeping, place }: {
   readonly table: Store<Table>;
   readonly acts: Acts;
   readonly desk: Store<Desk>;
+  readonly cloths: Store<Cloths>;
   readonly keeping: Keeping;
   /** Where drawings are kept. */
   readonly place: Autosave;
 }): ReactNode {
   const now = useStore(table, (all) => all);
-  const { drawn, pattern, ways, standing, problem, working } = useStore(desk, (all) => all);
+  const { drawn, pattern: first, ways, standing, problem, working } = useStore(desk, (all) => all);
+  const pattern = useStore(cloths, (all) => bestCut(all, first));
   const keptState = useStore(keeping.now, (all) => all.state);
   const drawing = useStore(keeping.now, (all) => all.id);
   const { block } = now.work;

@@ -4,6 +4,7 @@ import { begun } from '../block/history.ts';
 import { openAutosave, type Autosave } from '../files/autosave.ts';
 import { withSpare } from '../files/spare-place.ts';
 import { App } from './App.tsx';
+import { followCloths } from './cloths.ts';
 import { demoBlocks } from './demo-blocks.ts';
 import { firstBlock } from './first-block.ts';
 import { keepDrawing, lookedAt } from './keeping.ts';
@@ -35,6 +36,7 @@ const first = await begunWork(autosave);
 const table = createStore<Table>(tableWith(first.work));
 const rest = createRest();
 const { desk, want } = createDesk(workerBench, rest.reached);
+const cloths = followCloths(desk, rest.reached);
 want(first.work.block);
 table.subscribe(() => want(table.get().work.block));
 const acts = actsOn(table, rest);
@@ -45,6 +47,6 @@ const root = document.getElementById('root');
 if (!root) throw new Error('the page has no place for the app');
 createRoot(root).render(
   <StrictMode>
-    <App table={table} acts={acts} desk={desk} keeping={keeping} place={place} />
+    <App table={table} acts={acts} desk={desk} cloths={cloths} keeping={keeping} place={place} />
   </StrictMode>,
 );
