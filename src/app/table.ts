@@ -1,6 +1,5 @@
 import type { Block } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
-import { chooseMethod, type MethodWish } from '../block/choosing-methods.ts';
 import { fill } from '../block/filling.ts';
 import { begin, commit, goTo, redo, undo, type Work } from '../block/history.ts';
 import type { Stroke } from '../block/painting.ts';
@@ -16,7 +15,7 @@ import type { Point } from '../geometry/point.ts';
 import { good, type Remedy, type Result } from '../measure/problem.ts';
 import { capital } from '../measure/words.ts';
 import { createPaintAhead } from './paint-ahead.ts';
-import { choseWords, laidWords, methodWords } from './past/words.ts';
+import { choseWords, laidWords } from './past/words.ts';
 import { counted, drawable, endsOf, everywhere, patchesInWords, pinOn } from './several.ts';
 import type { Rest } from './rest.ts';
 import type { Store } from './store.ts';
@@ -71,8 +70,6 @@ export interface Acts {
   /** Changes the drawing as a remedy says. */
   readonly mend: (remedy: Remedy) => void;
   readonly choose: (some: Choices) => void;
-  /** Chooses how one unit (by its letter), all of a kind or all units are cut and sewn, or takes that back. */
-  readonly chooseMethod: (wish: MethodWish, unit: string) => void;
   readonly undo: () => void;
   readonly redo: () => void;
   /** Undoes or redoes until so many gestures are done. */
@@ -184,7 +181,6 @@ export function actsOn(table: Store<Table>, rest: Rest): Acts {
     unpin: (index) => change(`took pin ${index + 1} away`, (block) => removePin(block, index)),
     mend: (remedy) => change(remedy.divide ? 'divided a patch' : 'let patches be divided', (block) => remedied(block, remedy)),
     choose: (some) => change(choseWords(some), (block) => good({ ...block, choices: { ...block.choices, ...some } })),
-    chooseMethod: (wish, unit) => change(methodWords(wish, unit), (block) => chooseMethod(block, wish)),
     undo: () => table.change((now) => withWork(now, undo(now.work))),
     redo: () => table.change((now) => withWork(now, redo(now.work))),
     goTo: (done) => table.change((now) => withWork(now, goTo(now.work, done))),

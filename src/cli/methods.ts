@@ -43,8 +43,8 @@ const METHODS: readonly Method[] = [...new Set(methodsOfKinds.flatMap(([, method
 
 const wrong = (sentence: string): Result<never> => bad('usage', `--method: ${sentence}`);
 
-/** Letters of a unit: A to Z, then AA and so on. */
-const LETTERS = /^[A-Z]{1,3}$/;
+/** Letters of a unit: A to Z, then AA and so on; or the block, where it is one unit. */
+const LETTERS = /^([A-Z]{1,3}|block)$/;
 
 /**
  * Reads "half-square triangle=eight-at-a-time", "A=eight-at-a-time" and "triangles"; the last word on a thing counts.
@@ -65,7 +65,7 @@ export function readMethods(texts: readonly string[]): Result<TypedMethods> {
     if (name === '' || rest.length > 0) return wrong(`${quoted(text)} is ${notOne}.`);
     if (LETTERS.test(whom)) {
       const known = METHODS.find((each) => each === name);
-      if (known === undefined) return wrong(`for unit ${whom} there is no ${quoted(name)}; the methods are ${METHODS.join(', ')}.`);
+      if (known === undefined) return wrong(`for ${named(whom)} there is no ${quoted(name)}; the methods are ${METHODS.join(', ')}.`);
       units.set(whom, known);
       continue;
     }
@@ -81,6 +81,8 @@ export function readMethods(texts: readonly string[]): Result<TypedMethods> {
   return good({ chosen: { ...(method && { method }), ...(Object.keys(methods).length > 0 && { methods }) }, units });
 }
 
+const named = (letter: string): string => (letter === 'block' ? 'the block' : `unit ${letter}`);
+
 const notOne = 'neither "KIND=METHOD", like "half-square triangle=eight-at-a-time", nor "LETTER=METHOD", like "A=triangles", nor a method';
 
 /**
@@ -90,14 +92,15 @@ const notOne = 'neither "KIND=METHOD", like "half-square triangle=eight-at-a-tim
 export function withUnitMethods(block: Block, pattern: Pattern, units: TypedMethods['units']): Result<Block> {
   let next = block;
   for (const [letter, method] of units) {
-    const line = pattern.units.find(({ unit }) => unit.id === letter);
+    const line = letter === 'block' ? pattern.whole : pattern.units.find(({ unit }) => unit.id === letter);
     const able = pattern.units.filter(({ methods }) => methods.length > 0).map(({ unit }) => unit.id);
-    if (line === undefined || line.methods.length === 0) {
+    if (!line || line.methods.length === 0) {
       const these = able.length === 0 ? 'none of its units has methods' : `the units that have methods are ${able.join(', ')}`;
-      return wrong(line === undefined ? `this block has no unit ${letter}; ${these}.` : `unit ${letter} is joined of others and has no method; ${these}.`);
+      if (line) return wrong(`unit ${letter} is joined of others and has no method; ${these}.`);
+      return wrong(letter === 'block' ? `the block is not one unit by itself; ${these}.` : `this block has no unit ${letter}; ${these}.`);
     }
     if (!line.methods.includes(method)) {
-      return wrong(`unit ${letter} (${line.unit.kind}) cannot be cut ${method}; choose ${line.methods.join(' or ')}.`);
+      return wrong(`${named(letter)} (${line.unit.kind}) cannot be cut ${method}; choose ${line.methods.join(' or ')}.`);
     }
     const chosen = chooseMethod(next, { scope: 'unit', method, places: unitPlaces(pattern, [line], block.grid) });
     if (!chosen.ok) return chosen;

@@ -54,10 +54,14 @@ export function choosing(pattern: Pattern, { unit }: UnitLine, scope: MethodScop
   const asked = method === 'usual' ? null : method;
   if (scope === 'pattern') return { method: asked ?? 'usual', methods: {}, units: {} };
   if (scope === 'unit') return { ...chosen, units: given(chosen.units, unit.id, asked) };
-  const same = pattern.units.filter((line) => line.unit.kind === unit.kind).map((line) => line.unit.id);
+  const same = linesOfKind(pattern, unit.kind).map((line) => line.unit.id);
   const units = Object.fromEntries(Object.entries(chosen.units).filter(([id]) => !same.includes(id)));
   return { ...chosen, methods: given<UnitKind>(chosen.methods, unit.kind, asked), units };
 }
+
+/** @returns the units of a kind, the block itself among them where it is one */
+export const linesOfKind = ({ units, whole }: Pattern, kind: UnitKind): readonly UnitLine[] =>
+  [...units, ...(whole ? [whole] : [])].filter(({ unit }) => unit.kind === kind);
 
 function given<K extends string>(map: Readonly<Partial<Record<K, Method>>>, key: K, method: Method | null): Record<K, Method> {
   const rest = Object.entries(map).filter(([name]) => name !== key);
@@ -77,8 +81,8 @@ export function offeredFor({ units, choices, chosenUnits }: Pattern, { unit, met
     const set = scope === 'unit' ? chosenUnits[unit.id] : choices.methods[unit.kind];
     return set === undefined ? methods : [null, ...methods];
   }
-  const kinds = [...new Set(units.map((line) => line.unit.kind))];
-  const known = [...new Set([unit.kind, ...kinds].flatMap((kind) => methodsFor(kind)))];
+  const kinds = [...new Set([unit.kind, ...units.map((line) => line.unit.kind)])];
+  const known = [...new Set(kinds.flatMap((kind) => methodsFor(kind)))];
   const answered = known.filter((method) => kinds.some((kind) => methodsLike(method, kind).some((one) => one !== usualMethod(kind))));
   return ['usual', ...answered];
 }

@@ -147,6 +147,8 @@ function patternOf(
   const finished = { width: block.finished.width, height: block.finished.height };
   const lattice = { width: drawing.width, height: drawing.height, step };
   const units = piecing.units.map(unitLine);
+  const { root } = piecing;
+  const wholeUnit = root.kind && unitLine({ id: 'block', kind: root.kind, key: '', places: [{ assembly: root, turn: 0 }] });
   return {
     block: { name: block.name, finished, unfinished: withSeams(finished), unit },
     lattice,
@@ -157,6 +159,7 @@ function patternOf(
     piecing,
     divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
     units,
+    whole: wholeUnit && wholeUnit.methods.length > 0 ? wholeUnit : null,
     chosenUnits: chosen,
     cuts: list.cuts,
     steps,

@@ -93,6 +93,8 @@ export interface Pattern {
   /** Where seams run through one fabric, though nothing is drawn there, the last seam first. */
   readonly divisions: readonly DivisionLine[];
   readonly units: readonly UnitLine[];
+  /** The block itself where it is one unit that methods can make, by the name 'block'; it is not among the units. */
+  readonly whole: UnitLine | null;
   /** The methods that are chosen for single units and find them, by unit id. */
   readonly chosenUnits: Readonly<Record<string, Method>>;
   readonly cuts: readonly Cut[];

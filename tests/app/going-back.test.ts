@@ -7,6 +7,7 @@ import { recolourFabric } from '../../src/block/fabrics.ts';
 import { begun } from '../../src/block/history.ts';
 import { toggleWhole } from '../../src/block/patches.ts';
 import { toggleSeam } from '../../src/block/seams.ts';
+import { chooseMethod } from '../../src/block/choosing-methods.ts';
 import { rename } from '../../src/block/sizing.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { formatBlock } from '../../src/files/block-file.ts';
@@ -28,9 +29,9 @@ const deed: fc.Arbitrary<(acts: Acts) => void> = fc.oneof(
     (acts) => acts.undo(),
     (acts) => acts.redo(),
     (acts) => acts.choose({ blocks: 3 }),
-    (acts) => acts.chooseMethod({ scope: 'kind', kind: 'half-square triangle', method: 'eight-at-a-time', places: { boxes: [], denominator: 1 } }, 'HST'),
-    (acts) => acts.chooseMethod({ scope: 'unit', method: 'template', places: { boxes: [{ from: [0, 0], to: [1, 1] }], denominator: 1 } }, 'A'),
-    (acts) => acts.chooseMethod({ scope: 'pattern', method: null }, ''),
+    (acts) => acts.change('chose a method', (block) => chooseMethod(block, { scope: 'kind', kind: 'half-square triangle', method: 'eight-at-a-time', places: { boxes: [], denominator: 1 } })),
+    (acts) => acts.change('chose a method', (block) => chooseMethod(block, { scope: 'unit', method: 'template', places: { boxes: [{ from: [0, 0], to: [1, 1] }], denominator: 1 } })),
+    (acts) => acts.change('chose a method', (block) => chooseMethod(block, { scope: 'pattern', method: null })),
     (acts) => acts.change('turned the block', (block) => good(turn(block))),
     (acts) => acts.change('mirrored the block', (block) => good(mirror(block, 'left and right'))),
     (acts) => acts.change('renamed', (block) => rename(block, 'Sail loft')),

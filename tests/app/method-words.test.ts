@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { methodWords } from '../../src/app/past/words.ts';
+import { methodWords } from '../../src/app/past/method-words.ts';
 
 const places = { boxes: [], denominator: 1 };
 

@@ -5,7 +5,7 @@ import { chooseMethod } from '../../src/block/choosing-methods.ts';
 import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
 import { equals, rational } from '../../src/measure/rational.ts';
 import { good } from '../../src/measure/problem.ts';
-import { effectNow, optionsFor, type MethodOption, type MethodScope } from '../../src/pattern/effects.ts';
+import { effectNow, linesOfKind, optionsFor, type MethodOption, type MethodScope } from '../../src/pattern/effects.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import type { Pattern, UnitLine } from '../../src/pattern/pattern.ts';
 import { unitPlaces } from '../../src/pattern/unit-places.ts';
@@ -21,8 +21,7 @@ function planned(block: Block, choices: Choices = {}): Pattern {
 /** @returns the block once somebody has taken an option that is offered for a unit */
 function taken(block: Block, pattern: Pattern, line: UnitLine, scope: MethodScope, { method }: Pick<MethodOption, 'method'>): Block {
   const asked = method === 'usual' ? null : method;
-  const same = pattern.units.filter(({ unit }) => unit.kind === line.unit.kind);
-  const places = unitPlaces(pattern, scope === 'unit' ? [line] : same, block.grid);
+  const places = unitPlaces(pattern, scope === 'unit' ? [line] : linesOfKind(pattern, line.unit.kind), block.grid);
   const next = chooseMethod(
     block,
     scope === 'pattern' ? { scope, method: asked } : scope === 'unit' ? { scope, method: asked, places } : { scope, method: asked, kind: line.unit.kind, places },
@@ -78,6 +77,23 @@ describe('what is chosen for one unit, its kind and the whole pattern', () => {
     const whole = taken(every, planned(every), planned(every).units[0]!, 'pattern', { method: 'triangles-from-strips' });
     expect(whole.choices).toEqual({ method: 'triangles-from-strips' });
     expect(taken(whole, planned(whole), planned(whole).units[0]!, 'pattern', { method: 'usual' })).toEqual(star);
+  });
+
+  test('may be chosen for a block that is one unit by itself', () => {
+    const patches = [{ fabric: 'sea', points: [[0, 0], [1, 0], [0, 1]] }];
+    const file = { format: 'piecewright/block', version: 1, name: 'Ebb', finished: { width: '4', height: '4', unit: 'in' }, grid: { columns: 1, rows: 1 }, fabrics: [{ id: 'fog', name: 'Fog', color: '#ece8dc' }, { id: 'sea', name: 'Sea', color: '#2e7896' }], ground: 'fog', patches };
+    const read = parseBlock(JSON.stringify(file));
+    if (!read.ok) throw new Error(read.problem.sentence);
+    const pattern = planned(read.value);
+    const whole = pattern.whole!;
+    const options = optionsFor(pattern, whole, 'unit');
+    expect(options.map(({ method }) => method)).toEqual(['two-at-a-time', 'one-at-a-time', 'eight-at-a-time', 'triangles-from-strips', 'template']);
+    for (const scope of ['unit', 'kind', 'pattern'] as const) {
+      const made = planned(taken(read.value, pattern, whole, scope, { method: 'triangles-from-strips' }));
+      expect(made.whole).toMatchObject({ method: 'triangles-from-strips', settledBy: scope });
+      expect(made.proof.holds).toBe(true);
+      expect(effectNow(made)).toEqual(options[3]!.effect);
+    }
   });
 
   test('comes back out of a file', () => {

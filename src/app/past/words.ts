@@ -1,5 +1,4 @@
 import type { Choices, Method } from '../../block/choices.ts';
-import type { MethodWish } from '../../block/choosing-methods.ts';
 import type { Tool } from '../../canvas/tool.ts';
 
 /*
@@ -60,12 +59,3 @@ export const METHOD_WORDS: Readonly<Record<Method, string>> = {
   'triangles-from-strips': 'triangles from strips',
   template: 'by template',
 };
-
-/**
- * @param unit its letter, where the wish is for one unit
- * @returns "chose “stitch and flip” for unit B", "chose “template” for each peak", "took the method of unit B back"
- */
-export function methodWords(wish: MethodWish, unit: string): string {
-  const whom = wish.scope === 'unit' ? `unit ${unit}` : wish.scope === 'kind' ? `each ${wish.kind}` : 'the whole pattern';
-  return wish.method === null ? `took the method of ${whom} back` : `chose “${METHOD_WORDS[wish.method]}” for ${whom}`;
-}

@@ -1,10 +1,12 @@
 import { useId, useRef, useState, type ReactNode } from 'react';
 import type { Grid, LengthUnit } from '../../block/block.ts';
-import type { Effect, MethodOption, MethodScope } from '../../pattern/effects.ts';
+import { chooseMethod, type MethodWish } from '../../block/choosing-methods.ts';
+import { linesOfKind, type Effect, type MethodOption, type MethodScope } from '../../pattern/effects.ts';
 import { compare, subtract } from '../../measure/rational.ts';
 import { several } from '../../measure/words.ts';
 import type { Pattern, UnitLine } from '../../pattern/pattern.ts';
 import { unitPlaces } from '../../pattern/unit-places.ts';
+import { methodWords } from '../past/method-words.ts';
 import { METHOD_WORDS } from '../past/words.ts';
 import type { Acts } from '../table.ts';
 import { Length } from './Length.tsx';
@@ -14,11 +16,11 @@ import '../face/methods.css';
 const SCOPES: readonly MethodScope[] = ['unit', 'kind', 'pattern'];
 
 /** How a unit can be cut and sewn, what each way takes and what it changes, and for which units it is chosen. */
-export default function MethodChooser({ line, pattern, grid, choose }: {
+export default function MethodChooser({ line, pattern, grid, change }: {
   readonly line: UnitLine;
   readonly pattern: Pattern;
   readonly grid: Grid;
-  readonly choose: Acts['chooseMethod'];
+  readonly change: Acts['change'];
 }): ReactNode {
   const { unit } = line;
   const [scope, setScope] = useState<MethodScope>(line.settledBy === 'unit' ? 'unit' : line.settledBy === 'pattern' ? 'pattern' : 'kind');
@@ -28,18 +30,17 @@ export default function MethodChooser({ line, pattern, grid, choose }: {
 
   const take = ({ method }: Offered): void => {
     const asked = method === 'usual' ? null : method;
-    const units = scope === 'unit' ? [line] : pattern.units.filter((each) => each.unit.kind === unit.kind);
+    const units = scope === 'unit' ? [line] : linesOfKind(pattern, unit.kind);
     const places = unitPlaces(pattern, units, grid);
-    choose(
-      scope === 'pattern' ? { scope, method: asked } : scope === 'unit' ? { scope, method: asked, places } : { scope, method: asked, kind: unit.kind, places },
-      unit.id,
-    );
+    const wish: MethodWish =
+      scope === 'pattern' ? { scope, method: asked } : scope === 'unit' ? { scope, method: asked, places } : { scope, method: asked, kind: unit.kind, places };
+    change(methodWords(wish, unit.id), (block) => chooseMethod(block, wish));
     // The way back goes away once it is taken.
     if (method === null) scopes.current?.querySelector<HTMLInputElement>('input:checked')?.focus();
   };
 
   const whom: Readonly<Record<MethodScope, string>> = {
-    unit: `Unit ${unit.id} alone`,
+    unit: unit.id === 'block' ? 'The block alone' : `Unit ${unit.id} alone`,
     kind: 'Every unit of its kind',
     pattern: 'The whole pattern',
   };
@@ -82,10 +83,11 @@ function nameOf({ method, option }: Offered, scope: MethodScope): string {
 }
 
 /** Whether that is how things are already. */
-function isChosen({ method }: Offered, line: UnitLine, { units, choices, chosenUnits }: Pattern, scope: MethodScope): boolean {
+function isChosen({ method }: Offered, line: UnitLine, pattern: Pattern, scope: MethodScope): boolean {
+  const { choices, chosenUnits } = pattern;
   if (method === null) return false;
   if (scope === 'unit') return line.method === method;
-  if (scope === 'kind') return units.every(({ unit, method: own }) => unit.kind !== line.unit.kind || own === method);
+  if (scope === 'kind') return linesOfKind(pattern, line.unit.kind).every(({ method: own }) => own === method);
   return choices.method === method && Object.keys(choices.methods).length === 0 && Object.keys(chosenUnits).length === 0;
 }
 

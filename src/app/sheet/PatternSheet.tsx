@@ -36,7 +36,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   readonly problem: Problem | null;
   readonly working: boolean;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'unpin' | 'mend' | 'alarm' | 'change'>;
+  readonly acts: Pick<Acts, 'choose' | 'unpin' | 'mend' | 'alarm' | 'change'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   // A long sheet is written when the hand leaves time for it.
@@ -98,7 +98,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
   readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'chooseMethod' | 'alarm' | 'change'>;
+  readonly acts: Pick<Acts, 'choose' | 'alarm' | 'change'>;
 }): ReactNode {
   return (
     <div className="sheet-body">
@@ -107,7 +107,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
       <StandingLine standing={standing} />
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={acts.choose} />
       <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => acts.choose({ way })} />
-      <Units pattern={pattern} grid={grid} colors={colors} chooseMethod={acts.chooseMethod} />
+      <Units pattern={pattern} grid={grid} colors={colors} change={acts.change} />
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} letters={letters} acts={acts} />
       <Steps pattern={pattern} colors={colors} />

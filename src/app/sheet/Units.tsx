@@ -10,23 +10,25 @@ import { UnitPicture } from './UnitPicture.tsx';
 const MethodChooser = lazy(() => import('./MethodChooser.tsx'));
 
 /** The units of the pattern: picture, letter, kind, count, sizes, and how each kind is cut and sewn. */
-export function Units({ pattern, grid, colors, chooseMethod }: {
+export function Units({ pattern, grid, colors, change }: {
   readonly pattern: Pattern;
   /** Of the block that the pattern is for. */
   readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
-  readonly chooseMethod: Acts['chooseMethod'];
+  readonly change: Acts['change'];
 }): ReactNode {
   const sewn = pattern.units.filter(({ unit }) => unit.kind !== 'joined unit');
   const joined = pattern.units.filter(({ unit }) => unit.kind === 'joined unit');
-  if (pattern.units.length === 0) return null;
+  const whole = pattern.whole && pattern.whole.methods.length > 1 ? pattern.whole : null;
+  if (pattern.units.length === 0 && !whole) return null;
   return (
     <section aria-labelledby="units-title" className="part">
       <h3 id="units-title">Units</h3>
-      {sewn.length > 0 && (
+      {(sewn.length > 0 || whole) && (
         <ul className="units">
+          {whole && <WholeRow line={whole} pattern={pattern} grid={grid} colors={colors} change={change} />}
           {sewn.map((line) => (
-            <UnitRow key={line.unit.id} line={line} pattern={pattern} grid={grid} colors={colors} chooseMethod={chooseMethod} />
+            <UnitRow key={line.unit.id} line={line} pattern={pattern} grid={grid} colors={colors} change={change} />
           ))}
         </ul>
       )}
@@ -77,31 +79,71 @@ function Sizes({ line, unit }: { readonly line: UnitLine; readonly unit: LengthU
   );
 }
 
-function UnitRow({ line, pattern, grid, colors, chooseMethod }: {
+interface RowProps {
   readonly line: UnitLine;
   readonly pattern: Pattern;
   readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
-  readonly chooseMethod: Acts['chooseMethod'];
-}): ReactNode {
-  const { unit, count, method, methods } = line;
+  readonly change: Acts['change'];
+}
+
+function UnitRow(props: RowProps): ReactNode {
+  const { line, pattern, colors } = props;
+  const { unit, count } = line;
   const place = unit.places[0];
-  const [open, setOpen] = useState(false);
-  const chooser = useId();
   return (
     <Line name={`unit ${unit.id}`} className="unit">
       <Lamp name={`unit ${unit.id}`} says={`Unit ${unit.id}: show it in the drawing`} className="unit-picture">
         {place && <UnitPicture assembly={place.assembly} colors={colors} />}
       </Lamp>
-      <div className="unit-words">
+      <Methods {...props} of={`Unit ${unit.id}`}>
         <p className="unit-name">
           <span className="letter">{unit.id}</span> {unit.kind}
         </p>
         <Sizes line={line} unit={pattern.block.unit} />
+      </Methods>
+      <p className="count">
+        <span className="quiet">make</span> {count}
+      </p>
+    </Line>
+  );
+}
+
+/** A block that is one unit by itself. */
+function WholeRow(props: RowProps): ReactNode {
+  const { unit, count } = props.line;
+  return (
+    <li className="line unit">
+      <div className="unit-picture">
+        <UnitPicture assembly={unit.places[0]!.assembly} colors={props.colors} />
+      </div>
+      <Methods {...props} of="The block">
+        <p className="unit-name">The block is one {unit.kind}</p>
+      </Methods>
+      <p className="count">
+        <span className="quiet">make</span> {count}
+      </p>
+    </li>
+  );
+}
+
+/** What a unit is, how it is made, and what opens the choice. */
+function Methods({ line, pattern, grid, change, of, children }: Omit<RowProps, 'colors'> & {
+  /** "Unit A", for those who do not see where the button stands. */
+  readonly of: string;
+  readonly children: ReactNode;
+}): ReactNode {
+  const { method, methods } = line;
+  const [open, setOpen] = useState(false);
+  const chooser = useId();
+  return (
+    <>
+      <div className="unit-words">
+        {children}
         {method !== null && methods.length > 1 && (
           <p className="method">
             <button type="button" aria-expanded={open} aria-controls={chooser} onClick={() => setOpen(!open)}>
-              <span className="unseen">Unit {unit.id}: </span>
+              <span className="unseen">{of}: </span>
               {METHOD_WORDS[method]}
             </button>
             <span className="quiet">{settledWords(line)}</span>
@@ -109,17 +151,14 @@ function UnitRow({ line, pattern, grid, colors, chooseMethod }: {
         )}
         {method !== null && methods.length === 1 && <p className="quiet">{ALONE[method] ?? METHOD_WORDS[method]}</p>}
       </div>
-      <p className="count">
-        <span className="quiet">make</span> {count}
-      </p>
       <div id={chooser} className="method-place">
         {open && (
           <Suspense fallback={<p className="quiet">Working out what each method takes …</p>}>
-            <MethodChooser line={line} pattern={pattern} grid={grid} choose={chooseMethod} />
+            <MethodChooser line={line} pattern={pattern} grid={grid} change={change} />
           </Suspense>
         )}
       </div>
-    </Line>
+    </>
   );
 }
 
