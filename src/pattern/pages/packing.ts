@@ -42,7 +42,7 @@ export function packed(items: readonly Loose[], room: Room, least: number): read
   const [bySize, bySpan] = [size, span].map((by) => items.map((_, i) => i).sort((a, b) => by(items[b]!) - by(items[a]!) || a - b));
   let best: readonly (readonly Laid[])[] | null = null;
   let order = bySize!;
-  for (let tries = 0; tries < (items.length > FEW ? 2 : 5); tries++) {
+  for (let tries = 0; tries < (items.length > FEW ? 1 : 5); tries++) {
     const sheets = inOrder(items, order, room);
     if (sheets === null) return null;
     if (best === null || sheets.length < best.length) best = sheets;
@@ -56,21 +56,27 @@ export function packed(items: readonly Loose[], room: Room, least: number): read
 interface Sheet {
   readonly laid: Laid[];
   readonly standing: Polygon[];
+  /** Area that nothing stands on yet. */
+  free: number;
 }
 
 function inOrder(items: readonly Loose[], order: readonly number[], room: Room): readonly (readonly Laid[])[] | null {
   const sheets: Sheet[] = [];
+  const free = room.width * room.height - room.taken.reduce((sum, polygon) => sum + areaOf(polygon), 0);
   for (const item of order) {
     const { turns } = items[item]!;
+    const size = Math.min(...turns.map(areaOf));
     const lay = (sheet: Sheet): boolean => {
+      if (size > sheet.free) return false;
       const found = bestPlace(turns, sheet.standing, room);
       if (found === null) return false;
       sheet.laid.push({ item, ...found });
       sheet.standing.push(movedBy(turns[found.turn]!, found.at));
+      sheet.free -= size;
       return true;
     };
     if (sheets.some(lay)) continue;
-    const sheet: Sheet = { laid: [], standing: [...room.taken] };
+    const sheet: Sheet = { laid: [], standing: [...room.taken], free };
     if (!lay(sheet)) return null;
     sheets.push(sheet);
   }
