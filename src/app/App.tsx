@@ -34,6 +34,7 @@ export function App({ table, acts, desk, cloths, keeping, place }: {
   const now = useStore(table, (all) => all);
   const { drawn, pattern: first, ways, standing, problem, working } = useStore(desk, (all) => all);
   const pattern = useStore(cloths, (all) => bestCut(all, first));
+  const clothStates = useStore(cloths, (all) => all.states);
   const keptState = useStore(keeping.now, (all) => all.state);
   const drawing = useStore(keeping.now, (all) => all.id);
   const { block } = now.work;
@@ -82,6 +83,7 @@ export function App({ table, acts, desk, cloths, keeping, place }: {
           standing={standing}
           problem={problem}
           working={working}
+          clothStates={clothStates}
           letters={letters}
           acts={acts}
         />

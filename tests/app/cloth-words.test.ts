@@ -35,6 +35,12 @@ describe('what a fabric takes', () => {
     ['takes 8 in. of cloth 42 in. wide; proved least; with 5 % to spare', taking({ takes: rational(8), least: rational(8) }, bolt(42), { added: '5 % to spare' })],
     ['takes 1, each 22 × 18 in.; proved least; 2 pieces fit into none of it', taking({ takes: rational(1), least: rational(1), unplaced: [{ cut: '1', count: 2 }] }, fatQuarter)],
   ])('%s', (words, from) => expect(takesWords(from, 'in')).toBe(words));
+
+  test('is said to be looked into as long as less may be found', () => {
+    const cloth = taking({ takes: rational(8), least: rational(7) });
+    expect(takesWords(cloth, 'in', 'solving')).toMatch(/at most 1 in\. above the least; looking for less …$/);
+    expect(takesWords(cloth, 'in', 'best known')).toMatch(/at most 1 in\. above the least$/);
+  });
 });
 
 describe('a picture of cloth in words', () => {

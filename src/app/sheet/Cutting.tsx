@@ -6,6 +6,7 @@ import { equals } from '../../measure/rational.ts';
 import { several } from '../../measure/words.ts';
 import { CUTTING_CAUTIONS } from '../../pattern/cautions.ts';
 import type { Cloth, Pattern } from '../../pattern/pattern.ts';
+import type { ClothState } from '../cloths.ts';
 import { Later } from '../Later.tsx';
 import { useStore } from '../store.ts';
 import type { Acts } from '../table.ts';
@@ -56,10 +57,12 @@ const handsOf = ({ falling, rising }: NonNullable<Cut['diagonals']>): string =>
   ([[falling, 'top'], [rising, 'bottom']] as const).flatMap(([count, side]) => (count === 0 ? [] : [`${count} from the ${side} left`])).join(' and ');
 
 /** What to cut, fabric by fabric: how much of it to buy, and how it is laid out. */
-export function Cutting({ pattern, choices, letters, acts: { choose, change, alarm } }: {
+export function Cutting({ pattern, choices, states, letters, acts: { choose, change, alarm } }: {
   readonly pattern: Pattern;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Required<Choices>;
+  /** How the layout of each fabric stands, by its id. */
+  readonly states: ReadonlyMap<string, ClothState>;
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Pick<Acts, 'choose' | 'change' | 'alarm'>;
 }): ReactNode {
@@ -87,7 +90,7 @@ export function Cutting({ pattern, choices, letters, acts: { choose, change, ala
       )}
       <div className="cloths">
         {pattern.fabrics.map((cloth) => (
-          <ClothCard key={cloth.fabric.id} cloth={cloth} pattern={pattern} choices={choices} letter={letters.get(cloth.fabric.id)} choose={choose} failed={failed} />
+          <ClothCard key={cloth.fabric.id} cloth={cloth} state={states.get(cloth.fabric.id)} pattern={pattern} choices={choices} letter={letters.get(cloth.fabric.id)} choose={choose} failed={failed} />
         ))}
         {pattern.scraps.map((fabric) => (
           <Card key={fabric.id} fabric={fabric} letter={letters.get(fabric.id)} pattern={pattern} buy={`scraps of ${several(fabric.scraps!.prints, 'print')}`}>
@@ -125,8 +128,9 @@ function Unfold({ names, open, children }: { readonly names: readonly string[]; 
 }
 
 /** One fabric: what to buy, what to cut; unfolded, where it is cut from and how. */
-function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
+function ClothCard({ cloth, state, pattern, choices, letter, choose, failed }: {
   readonly cloth: Cloth;
+  readonly state: ClothState | undefined;
   readonly pattern: Pattern;
   readonly choices: Required<Choices>;
   readonly letter: string | undefined;
@@ -139,7 +143,7 @@ function ClothCard({ cloth, pattern, choices, letter, choose, failed }: {
   const showsSource = useStore(unfolded, (now) => now.has(source));
   const showsLayout = useStore(unfolded, (now) => now.has(layout));
   return (
-    <Card fabric={fabric} letter={letter} pattern={pattern} buy={<><span className="quiet">buy</span> <Prose text={buy} /></>} takes={takesWords(cloth, unit)}>
+    <Card fabric={fabric} letter={letter} pattern={pattern} buy={<><span className="quiet">buy</span> <Prose text={buy} /></>} takes={takesWords(cloth, unit, state)}>
       {fabric.directional && (
         <Later failed={failed}>
           <Directions fabric={fabric} pattern={pattern} />

@@ -5,6 +5,7 @@ import type { Problem } from '../../measure/problem.ts';
 import { SEWING_CAUTIONS } from '../../pattern/cautions.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 import { Later } from '../Later.tsx';
+import type { ClothState } from '../cloths.ts';
 import type { Standing } from '../pattern-maker.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
@@ -23,7 +24,7 @@ import { figuresLine, Ways } from './Ways.tsx';
 const Knot = lazy(() => import('./Knot.tsx').then(({ Knot: part }) => ({ default: part })));
 
 /** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
-export function PatternSheet({ block, drawn, pattern, ways, standing, problem, working, letters, acts }: {
+export function PatternSheet({ block, drawn, pattern, ways, standing, problem, working, clothStates, letters, acts }: {
   readonly block: Block;
   /** The drawing that pattern or problem are about. */
   readonly drawn: Block | null;
@@ -35,6 +36,8 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   /** Why this drawing has no pattern. */
   readonly problem: Problem | null;
   readonly working: boolean;
+  /** How the layout of each fabric stands, by its id. */
+  readonly clothStates: ReadonlyMap<string, ClothState>;
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Pick<Acts, 'choose' | 'unpin' | 'mend' | 'alarm' | 'change'>;
 }): ReactNode {
@@ -83,13 +86,13 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} colors={colors} letters={letters} acts={acts} />
+        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} colors={colors} clothStates={clothStates} letters={letters} acts={acts} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, grid, colors, letters, acts }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, grid, colors, clothStates, letters, acts }: {
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
   readonly standing: Standing | null;
@@ -97,6 +100,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
   readonly choices: Choices | undefined;
   readonly grid: Grid;
   readonly colors: ReadonlyMap<string, string>;
+  readonly clothStates: ReadonlyMap<string, ClothState>;
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Pick<Acts, 'choose' | 'alarm' | 'change'>;
 }): ReactNode {
@@ -109,7 +113,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
       <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => acts.choose({ way })} />
       <Units pattern={pattern} grid={grid} colors={colors} change={acts.change} />
       <Notes pattern={pattern} />
-      <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} letters={letters} acts={acts} />
+      <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
       <Steps pattern={pattern} colors={colors} />
       <Divisions pattern={pattern} />
       <Cautions pattern={pattern} here={SEWING_CAUTIONS} title="Take care when sewing" />
