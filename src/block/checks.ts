@@ -4,22 +4,18 @@ import type { Problem } from '../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
 import { ALONG, type Axis } from './axis.ts';
 import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, PressedSeam, UnitMethod } from './block.ts';
-import type { Choices } from './choices.ts';
-import { checkCloths, clothPlace } from './cloth-checks.ts';
-import { toDrawing } from './drawing.ts';
 import { leastCommonMultiple } from './lattice.ts';
 import {
-  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
-  MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_PRESSED_SEAMS, MAX_UNIT_METHODS, MAY_BE_NONE, PLAIN_TEXT, PRINTS,
+  COLOR, isWellFormed, MAX_CELLS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_POINTS, MAX_SEED, MAX_STEPS, PLAIN_TEXT, PRINTS,
 } from './limits.ts';
 import { outlineFault, type Outline } from './outline.ts';
 import * as say from './problems.ts';
 
 /*
- * What every block obeys. Each check returns null, or the first problem it finds.
+ * What every block obeys, part by part. Each check returns null, or the first problem it finds.
  */
 
-type Checked = Problem | null;
+export type Checked = Problem | null;
 
 /** The lattice that points must lie on. */
 export type Ground = Pick<Block, 'grid' | 'denominator'>;
@@ -88,13 +84,23 @@ export function checkFabrics(fabrics: readonly Fabric[]): Checked {
   return null;
 }
 
-const isWhole = (value: number, least: number, most: number): boolean => Number.isInteger(value) && value >= least && value <= most;
+/** @returns whether a number is whole and lies between two, both included */
+export const isWhole = (value: number, least: number, most: number): boolean => Number.isInteger(value) && value >= least && value <= most;
 
 /** @param where what is to be of this fabric: "Patch 3", "The ground" */
 export function checkFabricKnown(where: string, id: string, fabrics: readonly Fabric[]): Checked {
   if (fabrics.some((fabric) => fabric.id === id)) return null;
   return say.unknownFabric(where, id, fabrics.map((fabric) => fabric.id));
 }
+
+/** @returns whether a block on which nothing is painted yet is a block */
+export const checkGround = ({ name, finished, grid, fabrics, ground }: Pick<Block, 'name' | 'finished' | 'grid' | 'fabrics' | 'ground'>): Checked =>
+  checkText("The block's name", name) ??
+  checkSide('width', finished.width, finished.unit) ??
+  checkSide('height', finished.height, finished.unit) ??
+  checkGrid(grid) ??
+  checkFabrics(fabrics) ??
+  checkFabricKnown('The ground', ground, fabrics);
 
 /** @returns whether a lattice point lies on the block, its edges included */
 export function checkPoint(where: string, [x, y]: LatticePoint, { grid, denominator }: Ground): Checked {
@@ -141,90 +147,9 @@ export function checkUnitMethod(where: string, { from, to }: UnitMethod, ground:
 export const boxName = ({ from, to }: Pick<UnitMethod, 'from' | 'to'>): string =>
   [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])].join();
 
-function checkUnitMethods(units: readonly UnitMethod[], ground: Ground): Checked {
-  if (units.length > MAX_UNIT_METHODS) return say.tooManyUnitMethods(units.length);
-  const numbers = new Map<string, number>();
-  for (const [i, unit] of units.entries()) {
-    const fault = checkUnitMethod(`Unit method ${i + 1}`, unit, ground);
-    if (fault) return fault;
-    const before = numbers.get(boxName(unit));
-    if (before !== undefined) return say.unitTwice(before, i + 1);
-    numbers.set(boxName(unit), i + 1);
-  }
-  return null;
-}
-
 /** @returns whether a seam to be pressed has length and lies on the block; whether one is sewn there is found when it is pieced */
 export const checkPressedSeam = (where: string, { from, to }: PressedSeam, ground: Ground): Checked => checkSeam(where, [from, to], ground);
-
-function checkPressedSeams(seams: readonly PressedSeam[], ground: Ground): Checked {
-  if (seams.length > MAX_PRESSED_SEAMS) return say.tooManyPressedSeams(seams.length);
-  const numbers = new Map<string, number>();
-  for (const [i, seam] of seams.entries()) {
-    const fault = checkPressedSeam(`Pressing ${i + 1}`, seam, ground);
-    if (fault) return fault;
-    const before = numbers.get(seamName(seam));
-    if (before !== undefined) return say.pressedTwice(before, i + 1);
-    numbers.set(seamName(seam), i + 1);
-  }
-  return null;
-}
 
 /** @returns what a seam is called by, whichever of its ends comes first */
 export const seamName = ({ from, to }: Pick<PressedSeam, 'from' | 'to'>): string =>
   (from[0] - to[0] || from[1] - to[1]) < 0 ? [...from, ...to].join() : [...to, ...from].join();
-
-/** @returns whether what is chosen can be cut and sewn; for what is chosen by fabric, fabrics are not looked up */
-export function checkChoices(choices: Choices, unit: LengthUnit): Checked {
-  for (const name of ['seam', 'ruler', 'trim', 'width', 'squaringUp', 'shopStep'] as const) {
-    const length = choices[name];
-    if (length === undefined) continue;
-    const enough = MAY_BE_NONE.has(name) ? compare(length, ZERO) >= 0 : compare(length, ZERO) > 0;
-    const fits = enough && compare(length, rational(MAX_CHOSEN[name][unit])) <= 0;
-    if (!fits) return say.choiceOutOfRange(name, formatLength(length), unit);
-  }
-  const { blocks = 1 } = choices;
-  return isWhole(blocks, 1, MAX_BLOCKS) ? checkCloths(choices, unit) : say.blocksOutOfRange(String(blocks));
-}
-
-/** @returns whether cloth is chosen only for fabrics that there are */
-function checkClothsKnown({ cloths = {} }: Choices, fabrics: readonly Fabric[]): Checked {
-  const stranger = Object.keys(cloths).find((id) => !fabrics.some((fabric) => fabric.id === id));
-  return stranger === undefined ? null : checkFabricKnown(clothPlace(stranger), stranger, fabrics);
-}
-
-/** Checks a whole block, for blocks made from what somebody wrote. */
-export function checkBlock(block: Block): Checked {
-  const { finished, grid, fabrics, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices } = block;
-  const first =
-    checkText("The block's name", block.name) ??
-    checkSide('width', finished.width, finished.unit) ??
-    checkSide('height', finished.height, finished.unit) ??
-    checkGrid(grid) ??
-    checkFabrics(fabrics) ??
-    checkFabricKnown('The ground', block.ground, fabrics) ??
-    (choices ? checkChoices(choices, finished.unit) ?? checkClothsKnown(choices, fabrics) : null);
-  if (first) return first;
-  if (patches.length > MAX_PATCHES) return say.tooManyPatches(patches.length);
-  if (seams.length > MAX_SEAMS) return say.tooManySeams(seams.length);
-  if (pins.length > MAX_PINS) return say.tooManyPins(pins.length);
-  const ids = new Set(fabrics.map((fabric) => fabric.id));
-  for (const [i, patch] of patches.entries()) {
-    const where = `Patch ${i + 1}`;
-    const unknown = ids.has(patch.fabric) ? null : checkFabricKnown(where, patch.fabric, fabrics);
-    const fault = unknown ?? checkOutline(where, patch.points, block);
-    if (fault) return fault;
-  }
-  for (const [i, seam] of seams.entries()) {
-    const fault = checkSeam(`Seam ${i + 1}`, seam, block);
-    if (fault) return fault;
-  }
-  for (const [i, pin] of pins.entries()) {
-    const fault = checkPin(`Pin ${i + 1}`, pin, block);
-    if (fault) return fault;
-  }
-  const fault = checkUnitMethods(unitMethods, block) ?? checkPressedSeams(pressedSeams, block);
-  if (fault) return fault;
-  const drawn = toDrawing(block);
-  return drawn.ok ? null : drawn.problem;
-}

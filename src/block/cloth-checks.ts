@@ -4,7 +4,8 @@ import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import type { Choices, ClothChoice } from './choices.ts';
 import { MAX_CLOTH, MAX_FINISHED, MAX_HAVE, MAX_HAVE_COUNT, MAX_MARGIN } from './limits.ts';
-import * as say from './problems.ts';
+import * as say from './choice-problems.ts';
+import { quoted } from './problems.ts';
 
 /** @returns whether what is chosen about the cloth can be bought and cut: null, or the first problem; fabrics are not looked up */
 export function checkCloths({ cloths = {}, margin }: Choices, unit: LengthUnit): Problem | null {
@@ -19,7 +20,7 @@ export function checkCloths({ cloths = {}, margin }: Choices, unit: LengthUnit):
 }
 
 /** @returns where a fabric's cloth is spoken of, as a sentence begins with it: 'The cloth of "oat"' */
-export const clothPlace = (id: string): string => `The cloth of ${say.quoted(id)}`;
+export const clothPlace = (id: string): string => `The cloth of ${quoted(id)}`;
 
 function checkCloth(where: string, { size, width, have = [] }: ClothChoice, unit: LengthUnit): Problem | null {
   const lengths: (readonly [string, Rational | undefined, number])[] = [

@@ -3,8 +3,8 @@ import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
-  MAX_BLOCKS, MAX_CELLS, MAX_CHOSEN, MAX_CLOTH, MAX_FABRICS, MAX_FINISHED, MAX_HAVE, MAX_HAVE_COUNT, MAX_MARGIN, MAX_NAME, MAX_PATCHES,
-  MAX_PINS, MAX_POINTS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, MAY_BE_NONE, PRINTS, type ChosenLength,
+  MAX_CELLS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, PRINTS,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
 
@@ -12,13 +12,15 @@ import type { OutlineFault } from './outline.ts';
  * Every sentence about a drawing. `where` begins a sentence and names a place as a person counts: "Patch 3", "Seam 1, end 2".
  */
 
-const problem = (code: string, sentence: string): Problem => ({ code, sentence });
+export const problem = (code: string, sentence: string): Problem => ({ code, sentence });
 
 /** @returns the failed result of an operation */
 export const refused = (why: Problem): Result<never> => ({ ok: false, problem: why });
 
-const count = (n: number): string => n.toLocaleString('en-US');
-const unitName = (unit: LengthUnit): string => (unit === 'in' ? 'in.' : 'cm');
+/** @returns a number with commas between thousands */
+export const count = (n: number): string => n.toLocaleString('en-US');
+/** @returns a unit as it stands after a number */
+export const unitName = (unit: LengthUnit): string => (unit === 'in' ? 'in.' : 'cm');
 
 /** @returns what somebody else wrote, in quotes and cut short, for use in a sentence */
 export function quoted(text: string): string {
@@ -121,17 +123,11 @@ export const tooManyUnitMethods = (units: number): Problem =>
 export const unitWithoutArea = (where: string): Problem =>
   problem('unit-without-area', `${where} spans no area; move its two corners apart both across and down.`);
 
-export const unitTwice = (first: number, second: number): Problem =>
-  problem('unit-twice', `Unit methods ${first} and ${second} are for the same rectangle; leave one of them out.`);
-
 export const tooManyPressedSeams = (seams: number): Problem =>
   problem(
     'too-many-pressed-seams',
     `The block has ${count(seams)} seams with a pressing of their own; it may have at most ${count(MAX_PRESSED_SEAMS)}, so take some away.`,
   );
-
-export const pressedTwice = (first: number, second: number): Problem =>
-  problem('pressed-twice', `Pressings ${first} and ${second} are for the same seam; leave one of them out.`);
 
 export const noSuchPin = (number: number): Problem =>
   problem('no-such-pin', `The block has no pin ${number}; choose one that is there.`);
@@ -222,39 +218,11 @@ export const noColor = (where: string, found: string): Problem =>
 export const noSuchPatch = (number: number): Problem =>
   problem('no-such-patch', `The block has no patch ${number}; choose one that is there.`);
 
-/** @returns what is chosen, as a sentence begins with it: "The chosen squaring-up" */
-export const chosen = (name: ChosenLength): string =>
-  `The chosen ${name === 'squaringUp' ? 'squaring-up' : name === 'shopStep' ? 'step of the shop' : name}`;
-
-export const choiceOutOfRange = (name: ChosenLength, text: string, unit: LengthUnit): Problem =>
-  problem(
-    'choice-out-of-range',
-    `${chosen(name)} must be ${MAY_BE_NONE.has(name) ? '0 or more' : 'more than 0'} and at most ` +
-      `${MAX_CHOSEN[name][unit]} ${unitName(unit)}; this one is ${text}.`,
-  );
-
-export const clothOutOfRange = (where: string, most: number, text: string, unit: LengthUnit): Problem =>
-  problem('choice-out-of-range', `${where} must be more than 0 and at most ${count(most)} ${unitName(unit)}; this one is ${text}.`);
-
-export const noHaveCount = (where: string, found: string): Problem =>
-  problem('choice-out-of-range', `${where} must be a whole number from 1 to ${count(MAX_HAVE_COUNT)}; this one is ${found}.`);
-
-export const tooMuchToHave = (where: string, found: number): Problem =>
-  problem('too-much-to-have', `${where} lists ${count(found)} sizes of cloth; it may list at most ${MAX_HAVE}, so put equal ones together.`);
-
-export const marginOutOfRange = (text: string, unit: LengthUnit | '%'): Problem => {
-  const most = unit === '%' ? `${MAX_MARGIN} per cent` : `${count(MAX_CLOTH[unit])} ${unitName(unit)}`;
-  return problem('choice-out-of-range', `The chosen margin must be 0 or more and at most ${most}; this one is ${text}.`);
-};
-
 export const noPrints = (where: string, found: string): Problem =>
   problem('no-prints', `${where} must be a whole number of prints from ${PRINTS.least} to ${PRINTS.most}; this one is ${found}.`);
 
 export const noSeed = (where: string, found: string): Problem =>
   problem('no-seed', `${where} must be a whole number from 0 to ${count(MAX_SEED)}; this one is ${found}.`);
-
-export const blocksOutOfRange = (found: string): Problem =>
-  problem('choice-out-of-range', `The number of blocks must be a whole number from 1 to ${count(MAX_BLOCKS)}; this one is ${found}.`);
 
 export const areaTooFine = (): Problem =>
   problem(

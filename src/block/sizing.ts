@@ -1,7 +1,7 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
 import type { Choices } from './choices.ts';
-import { checkChoices, checkSide, checkText } from './checks.ts';
+import { checkSide, checkText } from './checks.ts';
 import { toDrawing } from './drawing.ts';
 import { MAX_CHOSEN } from './limits.ts';
 import { refused } from './problems.ts';
@@ -30,12 +30,6 @@ function withoutLengths(choices: Choices): Choices {
 export function rename(block: Block, name: string): Result<Block> {
   const fault = checkText("The block's name", name);
   return fault ? refused(fault) : good({ ...block, name });
-}
-
-/** @returns the block with other choices of how it is cut and sewn; an empty choice takes the trade's usual value */
-export function choose(block: Block, choices: Choices): Result<Block> {
-  const fault = checkChoices(choices, block.finished.unit);
-  return fault ? refused(fault) : good({ ...block, choices });
 }
 
 /** @returns the block if its lattice in true proportion can be held exactly */

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../block/block.ts';
-import { checkChoices } from '../block/checks.ts';
+import { checkChoices } from '../block/choice-checks.ts';
 import type { Choices } from '../block/choices.ts';
 import { quoted } from '../block/problems.ts';
 import { WAYS, type Way } from '../geometry/piecing/way.ts';

@@ -1,11 +1,13 @@
 import { plainGrid } from '../block/axis.ts';
 import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Patch, UnitMethod } from '../block/block.ts';
-import { checkBlock, checkGrid } from '../block/checks.ts';
+import { checkGrid } from '../block/checks.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
+import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
 import { MAX_CLOTH, MAX_FINISHED, MAX_STEPS } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
+import { checkBlock } from '../block/whole-check.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
@@ -107,7 +109,7 @@ function choicesFrom({ method, methods, way, blocks, cloths, margin, ...written 
   for (const name of ['seam', 'ruler', 'trim', 'width', 'squaringUp', 'shopStep'] as const) {
     const value = written[name];
     if (value === undefined) continue;
-    const read = length(say.chosen(name), value, () => say.choiceOutOfRange(name, String(value), unit));
+    const read = length(sayChosen.chosen(name), value, () => sayChosen.choiceOutOfRange(name, String(value), unit));
     if (!read.ok) return read;
     lengths[name] = read.value;
   }
@@ -132,7 +134,7 @@ function choicesFrom({ method, methods, way, blocks, cloths, margin, ...written 
 
 function marginFrom(margin: NonNullable<WrittenChoices['margin']>, unit: LengthUnit): Result<Margin> {
   const [name, value, of] = 'percent' in margin ? (['percent', margin.percent, '%'] as const) : (['length', margin.length, unit] as const);
-  const read = length('The chosen margin', value, () => say.marginOutOfRange(String(value), of));
+  const read = length('The chosen margin', value, () => sayChosen.marginOutOfRange(String(value), of));
   return read.ok ? good({ [name]: read.value } as unknown as Margin) : read;
 }
 
@@ -142,7 +144,7 @@ function clothFrom(
   unit: LengthUnit,
 ): Result<ClothChoice> {
   const side = (name: string, value: Written, most: number): Result<Rational> =>
-    length(`${where}, ${name}`, value, () => say.clothOutOfRange(`${where}, ${name}`, most, String(value), unit));
+    length(`${where}, ${name}`, value, () => sayChosen.clothOutOfRange(`${where}, ${name}`, most, String(value), unit));
   const sizeFrom = (name: string, written: Readonly<Record<keyof ClothSize, Written>>): Result<ClothSize> => {
     const across = side(`${name}, width`, written.width, MAX_FINISHED[unit]);
     if (!across.ok) return across;

@@ -1,4 +1,5 @@
 import type { BaseIssue } from 'valibot';
+import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
 import { MAX_CHOSEN, type ChosenLength } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
@@ -80,12 +81,12 @@ const FAULTS = {
   'many-pins': (_: string, found: unknown) => say.tooManyPins(lengthOf(found)),
   'no-sold': must('not-sold-so', '"by length", "fat quarter", "fat eighth", "precut strip" or "precut square"'),
   'no-margin': must('not-a-margin', '{ "percent": "10" } or { "length": "4 1/2" }'),
-  'no-count': (where: string, found: unknown) => say.noHaveCount(where, named(found)),
-  'many-pieces': (where: string, found: unknown) => say.tooMuchToHave(where, lengthOf(found)),
+  'no-count': (where: string, found: unknown) => sayChosen.noHaveCount(where, named(found)),
+  'many-pieces': (where: string, found: unknown) => sayChosen.tooMuchToHave(where, lengthOf(found)),
   'no-prints': (where: string, found: unknown) => say.noPrints(where, named(found)),
   'no-seed': (where: string, found: unknown) => say.noSeed(where, named(found)),
   'many-units': (_: string, found: unknown) => say.tooManyUnitMethods(lengthOf(found)),
-  'no-blocks': (_: string, found: unknown) => say.blocksOutOfRange(named(found)),
+  'no-blocks': (_: string, found: unknown) => sayChosen.blocksOutOfRange(named(found)),
   'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
   'many-fabrics': (_: string, found: unknown) => say.tooManyFabrics(lengthOf(found)),
   'many-patches': (_: string, found: unknown) => say.tooManyPatches(lengthOf(found)),
@@ -168,7 +169,7 @@ function choicePlace([name, of, ...rest]: readonly (string | number)[]): string 
   if (name === 'methods') return of === undefined ? 'The choice of methods' : `The chosen method for ${of}`;
   const inside = (keys: readonly (string | number)[]): string =>
     keys.map((key) => (typeof key === 'number' ? ` ${key + 1}` : `, ${key}`)).join('');
-  if (name !== 'cloths') return `${isLength(name) ? say.chosen(name) : `The chosen ${name}`}${of === undefined ? '' : `, ${of}`}`;
+  if (name !== 'cloths') return `${isLength(name) ? sayChosen.chosen(name) : `The chosen ${name}`}${of === undefined ? '' : `, ${of}`}`;
   return of === undefined ? 'The choice of cloths' : `${clothPlace(String(of))}${inside(rest)}`;
 }
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { randomHalves } from '../../bench/drawings.ts';
 import type { Block } from '../../src/block/block.ts';
-import { choose } from '../../src/block/sizing.ts';
+import { choose } from '../../src/block/choosing.ts';
 import type { Way } from '../../src/geometry/piecing/way.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { answersFor, makePattern } from '../../src/pattern/make-pattern.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Block } from '../../src/block/block.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { exchangeFabrics, replaceFabric } from '../../src/block/fabrics.ts';
 import { SYMMETRIES } from '../../src/block/symmetry.ts';

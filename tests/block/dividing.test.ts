@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Block, DrawnSeam } from '../../src/block/block.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { divide } from '../../src/block/dividing.ts';
 import { areaAt, fill } from '../../src/block/filling.ts';
 import { doubleArea } from '../../src/block/outline.ts';

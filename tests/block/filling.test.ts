@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/block/block.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { areaAt, fill } from '../../src/block/filling.ts';
 import { paint, type Stroke } from '../../src/block/painting.ts';
 import { cell, cellsBetween, halfCell, quarterCell } from '../../src/block/patch-shapes.ts';

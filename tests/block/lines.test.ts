@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cellSizes } from '../../src/block/axis.ts';
 import type { Block } from '../../src/block/block.ts';
 import { cellsOf, countOf } from '../../src/block/cells.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { joinCells, resizeCell, splitCell } from '../../src/block/lines.ts';
 import { doubleArea } from '../../src/block/outline.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { erase, paint } from '../../src/block/painting.ts';
 import { cell, cellsBetween, halfCell, quarterCell } from '../../src/block/patch-shapes.ts';
 import { block, covers, must, paintFabric, samplePoints, seen, SEED, stroke, unpainted } from './drawn.ts';

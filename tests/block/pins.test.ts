@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { removePin, togglePin } from '../../src/block/pins.ts';
 import { regrid, subdivide } from '../../src/block/regridding.ts';

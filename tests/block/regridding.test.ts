@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cellSizes } from '../../src/block/axis.ts';
 import type { Block } from '../../src/block/block.ts';
 import { countOf } from '../../src/block/cells.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { coarsest } from '../../src/block/lattice.ts';
 import { paint } from '../../src/block/painting.ts';
 import { cell } from '../../src/block/patch-shapes.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { brought, flipped, rotated, settled, shifted, taken, type Arrangement } from '../../src/block/arranging.ts';
 import type { Block } from '../../src/block/block.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
 import { begin, begun, commit, undo } from '../../src/block/history.ts';
 import { lay } from '../../src/block/laying.ts';

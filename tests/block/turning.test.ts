@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { samplePoints, seen, SEED, unpainted } from './drawn.ts';
 import { uneven } from './uneven.ts';

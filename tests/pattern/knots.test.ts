@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/block/block.ts';
-import { checkBlock } from '../../src/block/checks.ts';
+import { checkBlock } from '../../src/block/whole-check.ts';
 import type { Choices } from '../../src/block/choices.ts';
 import { remedied } from '../../src/block/remedy.ts';
 import { parseBlock } from '../../src/files/block-file.ts';

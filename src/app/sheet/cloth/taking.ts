@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../../../block/block.ts';
-import { checkChoices } from '../../../block/checks.ts';
+import { checkChoices } from '../../../block/choice-checks.ts';
 import type { Choices, ClothChoice, Margin } from '../../../block/choices.ts';
 import { typedLength } from '../../../block/typed-size.ts';
 import { formatLength, printLength } from '../../../measure/lengths.ts';
