@@ -17,6 +17,7 @@ describe('a file uses only packages its room may know', () => {
     ['Node outside the command line', 'src/files/open.ts', "import { readFile } from 'node:fs/promises';", 'outside cli'],
     ['Node without its prefix', 'src/cli/main.ts', "import { readFile } from 'fs';", 'not among the dependencies'],
     ['the exact-number class past its door', 'src/cutting/sizes.ts', "import Fraction from 'fraction.js';", 'outside measure'],
+    ['the writer of PDF on the screen', 'src/app/print.ts', "import PDFDocument from 'pdfkit';", 'outside pattern'],
     ['a package for developers', 'src/geometry/area.ts', "import { area } from 'jsts/org/locationtech';", 'not among the dependencies'],
     ['an unknown package of a known scope', 'src/files/a.ts', "const a = () => import('@scope/other/deep');", 'not among the dependencies'],
   ])('%s is found', (_, file, text, fault) => {

@@ -7,6 +7,7 @@ import { where, type Rule } from './source.ts';
 const KEPT_TO: readonly { readonly packages: RegExp; readonly rooms: readonly string[]; readonly why: string }[] = [
   { packages: /^(react|react-dom|lucide-react|konva|react-konva)(\/|$)/, rooms: ['canvas', 'app'], why: 'the engine knows no screen' },
   { packages: /^node:/, rooms: ['cli'], why: 'the engine also runs in a browser' },
+  { packages: /^pdfkit$/, rooms: ['pattern'], why: 'pages are laid out as items, and one writer draws them as PDF' },
   { packages: /^fraction\.js$/, rooms: ['measure'], why: 'other rooms hold exact numbers as plain data' },
 ];
 
