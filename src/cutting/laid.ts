@@ -32,6 +32,15 @@ export interface LaidTiles extends Tiles {
   readonly nested: { readonly form: NestedTriangles['form']; readonly triangles: number; readonly measure: number } | null;
 }
 
+/** Equal parts of a strip, side by side, as it is cut across. */
+export interface Sections {
+  /** Of one of them. */
+  readonly width: number;
+  readonly times: number;
+  /** What all of them hold together. */
+  readonly pieces: readonly LaidTiles[];
+}
+
 /** A strip, its tiles counted from its own upper left corner. */
 export interface StripTiles {
   /** Its place in cutting order, from 1. */
@@ -43,6 +52,9 @@ export interface StripTiles {
   readonly times: number;
   /** Where the strip is cut across, from its left end; at the right end only where something is left over there. */
   readonly crosscuts: readonly number[];
+  /** From its left end on. */
+  readonly sections: readonly Sections[];
+  /** All pieces in it. */
   readonly pieces: readonly LaidTiles[];
   readonly left: readonly Tiles[];
 }
@@ -171,13 +183,14 @@ function stripTiles(
   cloths: number,
 ): Omit<StripTiles, 'number' | 'top'> {
   const height = steps(strip.length);
-  const pieces: LaidTiles[] = [];
+  const sections: Sections[] = [];
   const left: Tiles[] = [];
   const crosscuts: number[] = [];
   let x = 0;
   for (const column of strip.columns) {
     const width = steps(column.width);
     for (let i = 1; i <= column.times; i++) if (x + width * i < clothWidth) crosscuts.push(x + width * i);
+    const pieces: LaidTiles[] = [];
     let y = 0;
     for (const { cut, width: across, length, count } of column.pieces) {
       const size = { width: steps(across), height: steps(length) };
@@ -194,10 +207,11 @@ function stripTiles(
       y += size.height * count;
     }
     if (y < height) left.push({ left: x, top: y, width, height: height - y, across: column.times, down: 1 });
+    sections.push({ width, times: column.times, pieces });
     x += width * column.times;
   }
   if (x < clothWidth) left.push({ left: x, top: 0, width: clothWidth - x, height, across: 1, down: 1 });
-  return { height, times: strip.times, crosscuts, pieces, left };
+  return { height, times: strip.times, crosscuts, sections, pieces: sections.flatMap(({ pieces }) => pieces), left };
 }
 
 const columnsFrom = (x: number, width: number, { times }: LaidColumn): readonly { readonly at: number; readonly across: number }[] =>

@@ -126,6 +126,16 @@ describe('rectangles that are cut on the diagonal', () => {
   });
 });
 
+describe('a strip that is cut across into sections', () => {
+  const long = cloth(bolt(42), strip(rational(9), 1, column(rational(4), 3, pieces('1', rational(4), rational(9, 2), 2)), column(rational(2), 1, pieces('2', rational(2), rational(9)))));
+  test('says how many there are of which width, and what all of them hold', () => {
+    const [{ strips, step }] = clothTiles([long], [line('1'), line('2')]) as [ClothTiles];
+    const told = strips[0]!.sections.map(({ width, times, pieces: held }) => [times, formatLength(multiply(step, rational(width))), ...held.map(({ cut, across, down }) => `${across * down} of ${cut}`)]);
+    expect(told).toEqual([[3, '4', '6 of 1'], [1, '2', '1 of 2']]);
+    expect(strips[0]!.crosscuts.map((at) => formatLength(multiply(step, rational(at))))).toEqual(['4', '8', '12', '14']);
+  });
+});
+
 describe('cloth by the length', () => {
   const squares = cloth(bolt(42), strip(rational(4), 1, column(rational(4), 10, pieces('1', rational(4), rational(4)))));
 

@@ -137,7 +137,7 @@ describe('the cloth of all fabrics', () => {
 });
 
 describe('the picture of a cloth', () => {
-  test('has every piece of the cutting list, and its words say the same', async ({ page }) => {
+  test('has every piece of the cutting list', async ({ page }) => {
     await shooFly(page);
     await blocks(page, 5);
     await page.getByRole('button', { name: 'All layouts' }).click();

@@ -76,8 +76,9 @@ function Pieces({ cut, path, color }: { readonly cut: string; readonly path: str
   const marked = useStore(lights, (now) => now.marked.has(name));
   return (
     <>
-      <path className="piece-casing" d={path} />
       <path className="cloth-pieces" data-cut={cut} data-lit={lit || undefined} data-marked={marked || undefined} d={path} fill={color} />
+      <path className="piece-casing" d={path} />
+      <path className="piece-cut" d={path} />
       {(lit || marked) && <path className="cloth-lit" data-lit={lit || undefined} d={path} />}
     </>
   );

@@ -1,7 +1,7 @@
 import { useRef, useState, type KeyboardEvent, type ReactNode } from 'react';
 import type { LengthUnit } from '../../../block/block.ts';
 import type { Cut } from '../../../cutting/cut.ts';
-import type { ClothTiles, StripTiles } from '../../../cutting/laid.ts';
+import type { ClothTiles, LaidTiles, Sections } from '../../../cutting/laid.ts';
 import { rational } from '../../../measure/rational.ts';
 import { several } from '../../../measure/words.ts';
 import { Length, Prose } from '../Length.tsx';
@@ -19,7 +19,7 @@ export function CuttingOrder({ tiles: { strips, step }, cuts, unit }: {
 }): ReactNode {
   const list = useRef<HTMLOListElement>(null);
   const [at, setAt] = useState(0);
-  const rows = strips.map((strip) => ({ strip, lines: piecesOf(strip) }));
+  const length = (steps: number): ReactNode => <Length value={rational(steps * step.n, step.d)} unit={unit} />;
   const move = (event: KeyboardEvent): void => {
     const by = MOVES[event.key];
     const lamps = [...(list.current?.querySelectorAll<HTMLElement>('.lamp') ?? [])];
@@ -31,35 +31,58 @@ export function CuttingOrder({ tiles: { strips, step }, cuts, unit }: {
     lamps[next]?.focus();
   };
   let index = 0;
+  /** The pieces that lie together, each line of the list once. */
+  const lamps = (pieces: readonly LaidTiles[], parts: number): ReactNode => (
+    <ul>
+      {linesIn(pieces).map(({ id, count, falling }) => {
+        const cut = cuts.get(id);
+        if (!cut) return null;
+        const here = index++;
+        const each = count / parts;
+        const hands = cut.diagonals && parts === 1 ? diagonalWords(count, falling) : '';
+        const words = `${each} ${nameOf(cut, each)} ${sizeWords(cut, unit)}${hands}`;
+        return (
+          <Line key={id} name={`cut ${id}`} className="in-strip">
+            <Lamp name={`cut ${id}`} says={`${words}, line ${id}: show in the drawing`} stop={here === at}>
+              <Prose text={words} /> <span className="line-badge">{id}</span>
+            </Lamp>
+          </Line>
+        );
+      })}
+    </ul>
+  );
   return (
     <ol ref={list} className="cutting-order" onKeyDown={move}>
-      {rows.map(({ strip, lines }) => (
-        <li key={strip.number}>
-          <span className="strip-badge">{strip.number}</span>
-          <span>
-            {several(strip.times, 'strip')} <Length value={rational(strip.height * step.n, step.d)} unit={unit} /> wide
-            {strip.times === 1 ? ': ' : ', from each: '}
-          </span>
-          <ul>
-            {lines.map(({ id, count, falling }) => {
-              const cut = cuts.get(id);
-              if (!cut) return null;
-              const here = index++;
-              const words = `${count} ${nameOf(cut, count)} ${sizeWords(cut, unit)}${cut.diagonals ? diagonalWords(count, falling) : ''}`;
-              return (
-                <Line key={id} name={`cut ${id}`} className="in-strip">
-                  <Lamp name={`cut ${id}`} says={`${words}, line ${id}: show in the drawing`} stop={here === at}>
-                    <Prose text={words} /> <span className="line-badge">{id}</span>
-                  </Lamp>
-                </Line>
-              );
-            })}
-          </ul>
+      {strips.map(({ number, times, height, pieces, sections }) => (
+        <li key={number}>
+          <span className="strip-badge">{number}</span>
+          <div className="strip-cuts">
+            <span>
+              {several(times, 'strip')} {length(height)} wide
+              {times === 1 ? ': ' : ', from each: '}
+            </span>
+            {sections.every(isPlain)
+              ? lamps(pieces, 1)
+              : sections.map((section, i) => (
+                  <div key={i} className="section">
+                    {!isPlain(section) && (
+                      <span>
+                        {several(section.times, 'section')} {length(section.width)} wide
+                        {section.times === 1 ? ': ' : ', from each: '}
+                      </span>
+                    )}
+                    {lamps(section.pieces, isPlain(section) ? 1 : section.times)}
+                  </div>
+                ))}
+          </div>
         </li>
       ))}
     </ol>
   );
 }
+
+/** Whether each section is one piece: cutting it across is all there is to do. */
+const isPlain = ({ pieces, times }: Sections): boolean => pieces.reduce((sum, { across, down }) => sum + across * down, 0) === times;
 
 interface InStrip {
   /** Of the line of the cutting list. */
@@ -69,8 +92,8 @@ interface InStrip {
   readonly falling: number | null;
 }
 
-/** @returns the pieces of each line that come out of one strip, in the order in which they lie in it */
-function piecesOf({ pieces }: StripTiles): readonly InStrip[] {
+/** @returns how many of these pieces are of each line, in the order in which they lie */
+function linesIn(pieces: readonly LaidTiles[]): readonly InStrip[] {
   const lines = new Map<string, InStrip>();
   for (const { cut, across, down, falling } of pieces) {
     const before = lines.get(cut) ?? { id: cut, count: 0, falling: 0 };
