@@ -16,6 +16,11 @@ export interface TemplateUse {
   readonly quantity: number;
   /** With the template turned over. */
   readonly reversed: number;
+  /**
+   * How many of all these have what is up in the block at the template's top, right, bottom and left, as its outline stands here: for
+   * prints with an up and a down.
+   */
+  readonly tops: readonly [number, number, number, number];
 }
 
 /** One outline to print: for every piece of cloth of this shape, whatever its fabric, and for its mirror image. */
@@ -55,22 +60,35 @@ export function templatesOf({ piecing, cuts, lattice, choices }: TemplateSource)
   const tips = tipsIn(piecing);
   const pieces = new Map(piecing.pieces.map((piece) => [piece.id, piece]));
   return sorts.map(({ shape, cuts: same }, i) => {
-    const places = same.flatMap((cut) => cut.pieces.map((id) => pieces.get(id)!));
-    const trims = inCommon(places.map((piece) => trimsLaid(piece.outline, tips(piece), shape)), shape);
+    const laid = same.flatMap((cut) =>
+      cut.pieces.map((id) => {
+        const piece = pieces.get(id)!;
+        return { cut, laying: laidOn(piece.outline, shape), trims: tips(piece) };
+      }),
+    );
+    const trims = inCommon(laid.map(({ laying, trims: own }) => trimsLaid(laying, own, shape)), shape);
     return {
       name: `T${i + 1}`,
       finished: shape,
       outline: outlineOf(shape, lattice.step, choices.seam, trims),
       grain: grainAlong(shape),
-      uses: usesOf(same, shape),
+      uses: usesOf(same, shape, laid),
     };
   });
 }
 
-function usesOf(cuts: TemplateSource['cuts'], shape: readonly Point[]): readonly TemplateUse[] {
-  const uses = new Map<string, { cuts: string[]; quantity: number; reversed: number }>();
+/** A piece that is cut round a template. */
+interface LaidPiece {
+  readonly cut: TemplateSource['cuts'][number];
+  readonly laying: Laying | null;
+  readonly trims: Trims;
+}
+
+function usesOf(cuts: TemplateSource['cuts'], shape: readonly Point[], laid: readonly LaidPiece[]): readonly TemplateUse[] {
+  const uses = new Map<string, { cuts: string[]; quantity: number; reversed: number; tops: [number, number, number, number] }>();
   for (const cut of cuts) {
-    const use = uses.get(cut.fabric) ?? { cuts: [], quantity: 0, reversed: 0 };
+    const use = uses.get(cut.fabric) ?? { cuts: [], quantity: 0, reversed: 0, tops: [0, 0, 0, 0] };
+    for (const { laying } of laid.filter((piece) => piece.cut === cut)) use.tops[laying?.quarterTurns ?? 0]! += cut.quantity / cut.pieces.length;
     use.cuts.push(cut.id);
     use[templateKey(cut.template!) === templateKey(shape) ? 'quantity' : 'reversed'] += cut.quantity;
     uses.set(cut.fabric, use);
@@ -93,7 +111,7 @@ const mirrored = (outline: readonly Point[]): readonly Point[] => outline.map((p
 /** How a piece is laid onto a template. */
 interface Laying {
   readonly mirror: boolean;
-  readonly quarterTurns: number;
+  readonly quarterTurns: 0 | 1 | 2 | 3;
   /** For each corner of the template the piece's. */
   readonly corners: readonly number[];
 }
@@ -109,7 +127,7 @@ function laidOn(outline: readonly Point[], template: readonly Point[]): Laying |
   for (const mirror of [false, true]) {
     const corners = outline.map((_, i) => (mirror ? n - 1 - i : i));
     let shape = mirror ? mirrored(outline) : outline;
-    for (let quarterTurns = 0; quarterTurns < 4; quarterTurns++) {
+    for (const quarterTurns of [0, 1, 2, 3] as const) {
       const laid = fromLeast(shape, corners);
       if (laid.text === wanted.text) {
         const ofTemplate = template.map((_, i) => laid.names[wanted.names.indexOf(i)]!);
@@ -133,8 +151,7 @@ function fromLeast(outline: readonly Point[], names: readonly number[]): { reado
 }
 
 /** The trims of a piece as they lie on its template. */
-function trimsLaid(outline: readonly Point[], trims: Trims, template: readonly Point[]): Trims {
-  const laying = laidOn(outline, template);
+function trimsLaid(laying: Laying | null, trims: Trims, template: readonly Point[]): Trims {
   if (laying === null) return template.map(() => []);
   const laid = ([x, y]: Vector): Vector => {
     let normal: Vector = laying.mirror ? [-x, y] : [x, y];

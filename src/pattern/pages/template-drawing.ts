@@ -1,3 +1,4 @@
+import type { Fabric } from '../../block/block.ts';
 import type { Template } from '../../cutting/template-list.ts';
 import { toNumber, type Rational } from '../../measure/rational.ts';
 import { listed } from '../../measure/words.ts';
@@ -16,8 +17,8 @@ export interface TemplateInk {
   readonly sewn: Polygon;
   /** Direction of the straight grain, of length 1. */
   readonly grain: Spot;
-  /** What is cut of it: how many, and of which fabric. */
-  readonly says: readonly (readonly [count: string, fabric: string])[];
+  /** What is cut of it: how many, of which fabric, and where on it the top of the print lies, for prints that have one. */
+  readonly says: readonly { readonly count: string; readonly fabric: string; readonly tops: readonly number[] | null }[];
 }
 
 /** Longer names of fabrics are cut short, and so many fabrics are named on a template. */
@@ -25,7 +26,7 @@ const LONGEST_NAME = 26;
 const MOST_FABRICS = 16;
 
 /** @returns a template as ink; `points`: how many points go to one of the block's unit */
-export function inkOfTemplate(template: Template, step: Rational, points: number, fabricName: (id: string) => string): TemplateInk {
+export function inkOfTemplate(template: Template, step: Rational, points: number, fabricOf: (id: string) => Pick<Fabric, 'name' | 'directional'>): TemplateInk {
   const scaled = ([x, y]: Spot): Spot => [x * points, y * points];
   const size = toNumber(step);
   const [gx, gy] = template.grain.map(Number) as [number, number];
@@ -36,13 +37,15 @@ export function inkOfTemplate(template: Template, step: Rational, points: number
     sewn: template.finished.map(({ x, y, w }) => scaled([(x / w) * size, (y / w) * size])),
     grain: [gx / long, gy / long],
     says: [
-      ...template.uses.slice(0, MOST_FABRICS).map(({ fabric, cuts, quantity, reversed }): readonly [string, string] => {
+      ...template.uses.slice(0, MOST_FABRICS).map(({ fabric: id, cuts, quantity, reversed, tops }) => {
+        const { name: said, directional } = fabricOf(id);
         const counts = quantity === 0 ? `${reversed} reversed` : reversed === 0 ? `${quantity}` : `${quantity} and ${reversed} reversed`;
-        const name = [...fabricName(fabric)];
+        const name = [...said];
         const short = name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1).join('')}…` : name.join('');
-        return [`Cut ${counts}`, `${short} (${cuts.length === 1 ? 'line' : 'lines'} ${listed(cuts)})`];
+        const fabric = `${short} (${cuts.length === 1 ? 'line' : 'lines'} ${listed(cuts)})`;
+        return { count: `Cut ${counts}`, fabric, tops: directional ? tops : null };
       }),
-      ...(template.uses.length > MOST_FABRICS ? [[`and ${template.uses.length - MOST_FABRICS} more fabrics`, 'see the cutting list'] as const] : []),
+      ...(template.uses.length > MOST_FABRICS ? [{ count: `and ${template.uses.length - MOST_FABRICS} more fabrics`, fabric: 'see the cutting list', tops: null }] : []),
     ],
   };
 }
@@ -89,8 +92,23 @@ export function templateLines(ink: TemplateInk, degrees: number): TurnedTemplate
   return { items, footprint: cut, cut, sewn, grain: turn(ink.grain) };
 }
 
+/** What is said of a template that lies in some turn. */
+export interface Said {
+  readonly name: string;
+  readonly says: readonly { readonly count: string; readonly fabric: string; readonly print: readonly string[] }[];
+}
+
+const TOPS = ['↑', '→', '↓', '←'];
+
+/** @returns what is said of a template turned clockwise by so many degrees, whole quarter turns where a print has a top */
+export function saidAt({ name, says }: TemplateInk, degrees: number): Said {
+  const print = (tops: readonly number[]): string =>
+    `top of the print: ${TOPS.flatMap((sign, i) => (tops[(i + 4 - degrees / 90) % 4]! > 0 ? [`${sign} ${tops[(i + 4 - degrees / 90) % 4]}`] : [])).join(', ')}`;
+  return { name, says: says.map(({ count, fabric, tops }) => ({ count, fabric, print: tops === null ? [] : [print(tops)] })) };
+}
+
 /** @returns what is said of a template, level, and its arrow, inside this part of it, as large as they find room; null where they do not */
-export function templateWords(ink: Pick<TemplateInk, 'name' | 'says'>, room: Polygon, grain: Spot, setting: Setting): readonly Item[] | null {
+export function templateWords(ink: Said, room: Polygon, grain: Spot, setting: Setting): readonly Item[] | null {
   for (const sizes of SIZES) {
     for (const broken of [false, true]) {
       const words = wordsOf(ink, sizes, setting, broken);
@@ -104,9 +122,10 @@ export function templateWords(ink: Pick<TemplateInk, 'name' | 'says'>, room: Pol
 /** @returns a template turned clockwise by so many degrees, its words level: inside where they find room there, else below it */
 export function drawTemplate(ink: TemplateInk, degrees: number, setting: Setting): TurnedTemplate {
   const { items: lines, cut, sewn, grain } = templateLines(ink, degrees);
-  const inside = templateWords(ink, sewn, grain, setting);
+  const said = saidAt(ink, degrees);
+  const inside = templateWords(said, sewn, grain, setting);
   if (inside !== null) return { items: [...lines, ...inside], footprint: cut, cut, sewn };
-  const words = wordsOf(ink, BESIDE, setting, false);
+  const words = wordsOf(said, BESIDE, setting, false);
   const { left, right, bottom } = extentOf(cut);
   const at: Spot = [(left + right - words.width) / 2, bottom + AIR];
   const along = chordIn(sewn, middleOf(sewn), grain, 2);
@@ -120,12 +139,12 @@ export function drawTemplate(ink: TemplateInk, degrees: number, setting: Setting
 }
 
 /** What is said of a template; `broken`: fabrics have lines of their own. */
-function wordsOf({ name, says }: Pick<TemplateInk, 'name' | 'says'>, [nameSize, size]: readonly [number, number], { shown, widthOf }: Setting, broken: boolean): Words {
+function wordsOf({ name, says }: Said, [nameSize, size]: readonly [number, number], { shown, widthOf }: Setting, broken: boolean): Words {
   const line = (text: string, at: number, weight: Weight): Words['lines'][number] => {
     const set = shown(text);
     return { text: set, size: at, weight, width: widthOf(set, at, weight) };
   };
-  const lines = [line(name, nameSize, 'strong'), ...says.flatMap((said) => (broken ? said : [said.join(': ')]).map((text) => line(text, size, 'regular')))];
+  const lines = [line(name, nameSize, 'strong'), ...says.flatMap(({ count, fabric, print }) => [...(broken ? [count, fabric] : [`${count}: ${fabric}`]), ...print].map((text) => line(text, size, 'regular')))];
   return {
     lines,
     width: Math.max(...lines.map(({ width }) => width)),

@@ -28,10 +28,10 @@ export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'latt
 export function templatePages(pattern: TemplatePattern, paper: Paper, setting: Setting): Document {
   const { block, lattice } = pattern;
   const name = block.name.trim() || 'Block';
-  const names = new Map([...pattern.fabrics.map(({ fabric }) => fabric), ...pattern.scraps].map(({ id, name: said }) => [id, said.trim() || id]));
+  const fabrics = new Map([...pattern.fabrics.map(({ fabric }) => fabric), ...pattern.scraps].map((fabric) => [fabric.id, { ...fabric, name: fabric.name.trim() || fabric.id }]));
   const templates = templatesOf(pattern);
   const inks = templates.map((template) =>
-    inkOfTemplate(template, lattice.step, POINTS[block.unit], (id) => names.get(id) ?? id),
+    inkOfTemplate(template, lattice.step, POINTS[block.unit], (id) => fabrics.get(id) ?? { name: id }),
   );
   const lines = headLines(pattern, templates);
   const known = new Map<string, TurnedTemplate>();
@@ -107,7 +107,7 @@ function laidOut(inks: readonly TemplateInk[], { width, height, lines, setting, 
   const fitting = inks.map((ink) => {
     const quarters = turned(ink, QUARTERS);
     if (pack([quarters], 1) !== null) return quarters;
-    const freer = [...quarters, ...turned(ink, levelTurns(ink))];
+    const freer = turned(ink, turnsOf(ink));
     return pack([freer], 1) === null ? null : freer;
   });
   const small = inks.filter((_, i) => fitting[i] !== null);
@@ -117,7 +117,7 @@ function laidOut(inks: readonly TemplateInk[], { width, height, lines, setting, 
   const least = Math.ceil(loose.reduce((sum, [first]) => sum + areaOf(first!.cut), 0) / free);
   const plain: Plan = { width, height, top, loose, sheets: pack(loose, least) ?? [], least, large };
   if (plain.sheets.length <= least || small.length > FEW) return plain;
-  const freer = small.map((ink) => turned(ink, [...QUARTERS, ...levelTurns(ink)]));
+  const freer = small.map((ink) => turned(ink, turnsOf(ink)));
   const sheets = pack(freer, least) ?? [];
   return sheets.length < plain.sheets.length ? { ...plain, loose: freer, sheets } : plain;
 }
@@ -128,6 +128,9 @@ function withRoom(footprint: readonly Spot[]): Polygon {
   const octagon: readonly Spot[] = [near, -near].flatMap((a) => [far, -far].flatMap((b): Spot[] => [[a, b], [b, a]]));
   return hullOf(footprint.flatMap((spot) => movedBy(octagon, spot)));
 }
+
+/** Where the top of a print lies can only be said of a template that stands upright or lies on a side. */
+const turnsOf = (ink: TemplateInk): readonly number[] => [...QUARTERS, ...(ink.says.some(({ tops }) => tops !== null) ? [] : levelTurns(ink))];
 
 /** Turns, in degrees, that lay one of the edges level and are no quarter turns. */
 function levelTurns({ cut }: TemplateInk): readonly number[] {

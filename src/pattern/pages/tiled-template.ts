@@ -5,7 +5,7 @@ import { MATCH_LINE, QUIET } from './looks.ts';
 import { linePath, movedItem, type Item, type Page, type TextItem } from './page.ts';
 import { MARGIN, sheetOf, type Lie, type Paper } from './paper.ts';
 import { movedBy, partWithin, type Polygon } from './polygons.ts';
-import { templateLines, templateWords, type TemplateInk } from './template-drawing.ts';
+import { saidAt, templateLines, templateWords, type Said, type TemplateInk } from './template-drawing.ts';
 import { tilingOver, within, type Tile, type Tiling } from './tiles.ts';
 
 /** How far two sheets of one template overlap, in points: room for glue. */
@@ -26,14 +26,15 @@ export function tiledPages(
   setting: Setting,
 ): readonly ((place: string) => Page)[] {
   const lies = (['portrait', 'landscape'] as const).flatMap((lie) => [0, 90].map((degrees) => tiled(ink, degrees, paper, lie, headOf, setting)));
-  const { tiles, tiling, drawn, window, size } = lies.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
+  const { tiles, tiling, drawn, window, size, degrees } = lies.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
   const letters = lettersOf(tiling, tiles);
-  const uses = ink.says.map((said) => said.join(': ')).join('; ');
+  const { says } = saidAt(ink, degrees);
+  const uses = says.map(({ count, fabric, print }) => [`${count}: ${fabric}`, ...print].join(', ')).join('; ');
   return tiles.map((tile, i) => (place: string): Page => {
     const part = `part ${i + 1} of ${tiles.length}`;
     const said = `${ink.name}, ${part}: lay the parts on each other so that lines with the same letter meet, and glue them. ${uses}.`;
     const lines = drawn.items.flatMap((item) => within(item, tile, window.width, window.height));
-    const words = wordsOn(tile, window, { name: `${ink.name}, ${part}`, says: ink.says }, drawn, setting);
+    const words = wordsOn(tile, window, { name: `${ink.name}, ${part}`, says }, drawn, setting);
     const matches = matchItems(tile, tiling, window, letters, setting);
     const moved = [...lines, ...words, ...matches].map((item) => movedItem(item, MARGIN + INSET, window.top));
     return {
@@ -49,6 +50,7 @@ export function tiledPages(
 }
 
 interface Tiled {
+  readonly degrees: number;
   readonly tiles: readonly Tile[];
   readonly tiling: Tiling;
   readonly drawn: ReturnType<typeof templateLines>;
@@ -66,11 +68,11 @@ function tiled(ink: TemplateInk, degrees: number, paper: Paper, lie: Lie, headOf
   };
   const drawn = templateLines(ink, degrees);
   const tiling = tilingOver(drawn.cut, window.width, window.height, OVERLAP);
-  return { tiles: tiling.tiles.filter((tile) => shows(drawn.cut, tile, window)), tiling, drawn, window, size };
+  return { degrees, tiles: tiling.tiles.filter((tile) => shows(drawn.cut, tile, window)), tiling, drawn, window, size };
 }
 
 /** What is said of the whole template, on what only this part of it shows; nothing where there is no room. */
-function wordsOn(tile: Tile, { width, height }: Tiled['window'], said: Parameters<typeof templateWords>[0], drawn: Tiled['drawn'], setting: Setting): readonly Item[] {
+function wordsOn(tile: Tile, { width, height }: Tiled['window'], said: Said, drawn: Tiled['drawn'], setting: Setting): readonly Item[] {
   const moved = movedBy(drawn.sewn, [-tile.left, -tile.top]);
   const room = partWithin(moved, { left: OVERLAP, top: OVERLAP, right: width - OVERLAP, bottom: height - OVERLAP });
   return room.length < 3 ? [] : (templateWords(said, room, drawn.grain, setting) ?? []);

@@ -123,7 +123,7 @@ describe('a page as SVG', () => {
 describe('the face', () => {
   test('has every fraction of a ruler', () => {
     const { advance } = faceMetrics(faces.regular);
-    for (const sign of '½⅓⅔¼¾⅛⅜⅝⅞⁄0123456789“”×–…') expect([sign, advance(sign.codePointAt(0)!)]).toEqual([sign, expect.any(Number)]);
+    for (const sign of '½⅓⅔¼¾⅛⅜⅝⅞⁄0123456789“”×–…↑→↓←') expect([sign, advance(sign.codePointAt(0)!)]).toEqual([sign, expect.any(Number)]);
     expect(withFractions('1 7/8 in. and 7/16, 3/4 of 12 5/16')).toBe('1⅞ in. and 7⁄16, ¾ of 12\u202f5⁄16');
   });
 

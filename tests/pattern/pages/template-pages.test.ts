@@ -7,6 +7,8 @@ import { multiply, rational } from '../../../src/measure/rational.ts';
 import { inkOf, type Spot } from '../../../src/pattern/pages/ink.ts';
 import type { Document, Page } from '../../../src/pattern/pages/page.ts';
 import { MARGIN, POINTS } from '../../../src/pattern/pages/paper.ts';
+import { turnedBy } from '../../../src/pattern/pages/polygons.ts';
+import { inkOfTemplate, saidAt } from '../../../src/pattern/pages/template-drawing.ts';
 import { templatePages } from '../../../src/pattern/pages/template-pages.ts';
 import type { Pattern } from '../../../src/pattern/pattern.ts';
 import { between } from '../../cutting/buffer.ts';
@@ -181,5 +183,38 @@ describe('a template larger than a page', () => {
       const total = lines.reduce((sum, [p, q]) => sum + Math.hypot(p[0] - q[0], p[1] - q[1]), 0);
       expect(total).toBeGreaterThanOrEqual(sides(outline).reduce((sum, side) => sum + side, 0) - 1e-6);
     }
+  });
+});
+
+describe('a print with an up and a down', () => {
+  const block = blockNamed('gallery', 'peaked-star-12');
+  const upright = { ...block, fabrics: block.fabrics.map((fabric) => ({ ...fabric, directional: true })) };
+
+  test('is told where on a template its top lies, for every piece, as the template lies on the page', () => {
+    // The four peaks of the star point outwards, so that each of their sides is up once.
+    const [page] = templatePages(byTemplate(upright), 'letter', setting).pages;
+    const said = texts(page!).map(({ text }) => text);
+    expect(said).toContain('top of the print: ↑ 1, → 1, ↓ 1, ← 1');
+    expect(said).toContain('top of the print: ↑ 2, → 2, ↓ 2, ← 2');
+    expect(texts(templatePages(byTemplate(block), 'letter', setting).pages[0]!).some(({ text }) => text.includes('print:'))).toBe(false);
+  });
+
+  test('stays where it is in the block when the template is turned on the page', () => {
+    // One goose, its long side along the bottom: the print's top is at its tip.
+    const point = (x: number, y: number): readonly [number, number] => [x, y];
+    const goose: Block = { ...upright, grid: { columns: 2, rows: 1 }, denominator: 1, finished: { ...upright.finished, width: rational(6), height: rational(3) }, patches: [{ fabric: upright.fabrics.find(({ id }) => id !== upright.ground)!.id, points: [point(0, 1), point(1, 0), point(2, 1)] }] };
+    const [template] = templatesOf(byTemplate(goose)).filter(({ finished, uses }) => finished.length === 3 && uses[0]!.fabric !== upright.ground);
+    expect(template!.uses[0]!.tops).toEqual([1, 0, 0, 0]);
+    const ink = inkOfTemplate(template!, byTemplate(goose).lattice.step, 72, () => ({ name: 'Print', directional: true }));
+    const signs = [0, 90, 180, 270].map((degrees) => {
+      const tip = turnedBy(degrees)([0, -1]).map((x) => x + 0);
+      return [saidAt(ink, degrees).says[0]!.print[0], tip];
+    });
+    expect(signs).toEqual([
+      ['top of the print: ↑ 1', [0, -1]],
+      ['top of the print: → 1', [1, 0]],
+      ['top of the print: ↓ 1', [0, 1]],
+      ['top of the print: ← 1', [-1, 0]],
+    ]);
   });
 });
