@@ -4,7 +4,7 @@ import type { Choices } from '../../block/choices.ts';
 import type { Cut } from '../../cutting/cut.ts';
 import { equals } from '../../measure/rational.ts';
 import { several } from '../../measure/words.ts';
-import { CUTTING_CAUTIONS } from '../../pattern/cautions.ts';
+import { ABOUT_CUTTING } from '../../pattern/cautions.ts';
 import type { Cloth, Pattern } from '../../pattern/pattern.ts';
 import type { ClothState } from '../cloths.ts';
 import { Later } from '../Later.tsx';
@@ -113,7 +113,7 @@ export function Cutting({ pattern, choices, states, letters, acts: { choose, cha
           <RoundedUp pattern={pattern} />
         </Later>
       )}
-      <Cautions pattern={pattern} here={CUTTING_CAUTIONS} title="Take care when cutting" />
+      <Cautions said={pattern.cautions.slice(0, ABOUT_CUTTING)} title="Take care when cutting" />
     </section>
   );
 }

@@ -31,10 +31,9 @@ export function Notes({ pattern: { warnings, notes } }: { readonly pattern: Patt
   );
 }
 
-/** How to keep all ten fingers: what a pattern says of it that belongs here. */
-export function Cautions({ pattern, here, title }: { readonly pattern: Pattern; readonly here: readonly string[]; readonly title: string }): ReactNode {
+/** How to keep all ten fingers, and the iron from the cloth. */
+export function Cautions({ said, title }: { readonly said: readonly string[]; readonly title: string }): ReactNode {
   const titleId = useId();
-  const said = pattern.cautions.filter((caution) => here.includes(caution));
   if (said.length === 0) return null;
   return (
     <aside aria-labelledby={titleId} className="cautions">

@@ -2,7 +2,7 @@ import { lazy, memo, useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Block, Grid } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
-import { SEWING_CAUTIONS } from '../../pattern/cautions.ts';
+import { ABOUT_CUTTING } from '../../pattern/cautions.ts';
 import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 import { Later } from '../Later.tsx';
 import type { ClothState } from '../cloths.ts';
@@ -116,7 +116,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
       <Steps pattern={pattern} colors={colors} />
       <Divisions pattern={pattern} />
-      <Cautions pattern={pattern} here={SEWING_CAUTIONS} title="Take care when sewing" />
+      <Cautions said={pattern.cautions.slice(ABOUT_CUTTING)} title="Take care when sewing" />
     </div>
   );
 });
