@@ -18,7 +18,7 @@ export interface Effect {
   readonly cuts: number;
   /** The strips of all fabrics together along the length of the cloth, laid out at once, scraps left aside; in the block's unit. */
   readonly cloth: Rational;
-  /** Triangles and units beyond what the blocks need. */
+  /** Triangles and units beyond what the blocks need, a unit counted once. */
   readonly spare: number;
   /** Pieces that are sewn with an edge on the bias. */
   readonly bias: number;
@@ -119,7 +119,7 @@ function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts,
     pieces: sum(cuts.map(({ quantity }) => quantity)),
     cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(triangleCuts)),
     cloth: cloths.map(({ fabric, length }) => (fabric.scraps ? ZERO : length)).reduce(add, ZERO),
-    spare: sum(cuts.map(({ spare }) => spare)),
+    spare: sparesOf(cuts),
     bias: from.filter(biased).length * choices.blocks,
     outlined: sum(cuts.filter(({ shape }) => shape === 'template').map(({ quantity }) => quantity)),
   };
@@ -127,6 +127,20 @@ function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts,
 
 /** Triangles that are cut before they are sewn: their slanted side, or the two of a quarter. */
 const ON_BIAS: ReadonlySet<string> = new Set(['half', 'quarter', 'strip-half', 'strip-quarter']);
+
+/** Squares that are sewn before they are cut make whole units: what each line of such squares has to spare is the same units. */
+const WHOLE_UNITS: ReadonlySet<string> = new Set(['pair', 'eight', 'large', 'small']);
+
+function sparesOf(cuts: readonly Cut[]): number {
+  const units = new Map<string, number>();
+  let single = 0;
+  for (const { spare, uses } of cuts) {
+    const key = uses.map(({ unit }) => unit).join();
+    if (uses.every(({ role }) => WHOLE_UNITS.has(role))) units.set(key, Math.max(spare, units.get(key) ?? 0));
+    else single += spare;
+  }
+  return [...units.values()].reduce((a, b) => a + b, single);
+}
 
 /** Each strip off the cloth, each column off its strip, each piece off its column where it is not the last one to its edge, or is narrower. */
 function layoutCuts({ cloths }: ClothLayout): number {

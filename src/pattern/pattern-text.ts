@@ -157,7 +157,7 @@ function purposeOf(cut: Cut): string {
   const said = [`for ${listed(places)}`];
   if (cut.subcut === 'once') said.push('cut once on the diagonal');
   if (cut.subcut === 'twice') said.push('cut twice on the diagonals');
-  if (cut.nested) said.push(`each strip cut into ${several(cut.nested.triangles, 'triangle')}, head to tail`);
+  if (cut.nested) said.push(`${cut.quantity === 1 ? '' : 'each strip '}cut into ${several(cut.nested.triangles, 'triangle')}, head to tail`);
   if (cut.spare > 0) said.push(`${cut.spare} to spare`);
   return said.join(', ');
 }

@@ -146,6 +146,13 @@ describe('what a method takes', () => {
     expect(pieces).toEqual({ 'stitch-and-flip': 17, 'four-at-a-time': 10, triangles: 10, 'triangles-from-strips': 7, template: 17 });
   });
 
+  // Mesquite Quilt Guild: eight from two squares; a Shoo Fly needs four.
+  test('counts what is left over in units where squares are sewn before they are cut: four of eight', () => {
+    const pattern = planned(blockNamed('cases', 'shoo-fly-12'));
+    const options = optionsFor(pattern, pattern.units[0]!, 'unit');
+    expect(options.find(({ method }) => method === 'eight-at-a-time')!.effect.spare).toBe(4);
+  });
+
   test('says how many pieces are sewn on the bias: none where squares are sewn first, all three of a goose from triangles', () => {
     const pattern = planned(blockNamed('cases', 'sawtooth-star-8'));
     const bias = Object.fromEntries(optionsFor(pattern, pattern.units[0]!, 'unit').map(({ method, effect }) => [method, effect.bias]));

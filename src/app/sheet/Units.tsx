@@ -118,7 +118,7 @@ function WholeRow(props: RowProps): ReactNode {
         <UnitPicture assembly={unit.places[0]!.assembly} colors={props.colors} />
       </div>
       <Methods {...props} of="The block">
-        <p className="unit-name">The block is one {unit.kind}</p>
+        <p className="unit-name">The block is one unit: {unit.kind}</p>
       </Methods>
       <p className="count">
         <span className="quiet">make</span> {count}
