@@ -19,7 +19,9 @@ export interface TemplateOrder {
 /** @returns where and on what to print, or in one sentence what is wrong with that */
 export function readTemplateOrder(out: string | undefined, paper: string | undefined): Result<TemplateOrder> {
   if (out === undefined) return bad('usage', 'Say where the templates go: piecewright templates FILE -o OUT.pdf.');
-  if (!/\.(pdf|svg)$/i.test(out)) return bad('usage', `--out: ${shownPath(out)} ends neither in .pdf nor in .svg; templates are written as one of these.`);
+  if (!/\.(pdf|svg)$/i.test(out)) {
+    return bad('usage', `--out: ${shownPath(out)} ends neither in .pdf nor in .svg; templates are written as one of these.`);
+  }
   const known = PAPERS.find((each) => each === (paper ?? PAPERS[0]));
   if (known === undefined) return bad('usage', `--paper: there is no paper ${shownPath(paper!)}; choose ${PAPERS.join(' or ')}.`);
   return good({ out, paper: known });
@@ -45,7 +47,8 @@ export async function writeTemplates(pattern: Pattern, { out, paper }: TemplateO
     }
   }
   const where = files.length === 1 ? shownPath(files[0]!.path) : `${shownPath(files[0]!.path)} to ${shownPath(files.at(-1)!.path)}`;
-  return good(`The templates of ${name} are on ${several(document.pages.length, 'page')}, in ${where}. Print at actual size, and measure the squares first.`);
+  const pages = several(document.pages.length, 'page');
+  return good(`The templates of ${name} are on ${pages}, in ${where}. Print at actual size, and measure the squares first.`);
 }
 
 /** What writes PDF takes a while to load. */

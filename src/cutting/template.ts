@@ -130,7 +130,7 @@ function allowanceAt(shape: Outline, i: number, step: Rational, seam: Rational, 
   return [[corner, ...allowancesFrom(outward(arriving), outward(leaving), seam)]];
 }
 
-/** From a corner to the place at distance s from two lines through it: s/det · (|n₁|·(n₂y, −n₂x) − |n₂|·(n₁y, −n₁x)), n their normals. */
+/** From a corner to the place s from two lines through it of normals n₁, n₂: s/det · (|n₁|·(n₂y, −n₂x) − |n₂|·(n₁y, −n₁x)). */
 function allowancesFrom(n1: Vector, n2: Vector, seam: Rational): readonly Term[] {
   const k = multiply(seam, ratio(1n, cross(n1, n2)));
   return [

@@ -51,15 +51,22 @@ export function headItems(head: Head, left: number, top: number, width: number, 
   return [
     lineOf(title, [left, top + TITLE * ASCENT], { size: TITLE, weight: 'strong', role: 'heading' }, setting),
     place,
-    ...head.lines.map((text, i) =>
-      lineOf(fitted(text, width, SMALL, 'regular', setting), [left, top + TITLE * 1.2 + (i + ASCENT) * SMALL * 1.3], { size: SMALL, color: QUIET }, setting),
-    ),
+    ...head.lines.map((text, i) => {
+      const y = top + TITLE * 1.2 + (i + ASCENT) * SMALL * 1.3;
+      return lineOf(fitted(text, width, SMALL, 'regular', setting), [left, y], { size: SMALL, color: QUIET }, setting);
+    }),
   ];
 }
 
 const INCH = POINTS.in;
 const TWO_CM = 2 * POINTS.cm;
-const MEASURE = ['Print at actual size (100 %), not', '“fit to page”. Then measure: the', 'larger square is 1 in. each way,', 'the smaller one 2 cm. Cut only', 'if both are.'];
+const MEASURE = [
+  'Print at actual size (100 %), not',
+  '“fit to page”. Then measure: the',
+  'larger square is 1 in. each way,',
+  'the smaller one 2 cm. Cut only',
+  'if both are.',
+];
 const GAP = 7;
 
 /** @returns how much room the squares to measure take, with what is said of them; measured on the paper before any cloth is cut */

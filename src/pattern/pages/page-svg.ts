@@ -18,7 +18,8 @@ export function pageSvg(page: Page, title: string, language: string): string {
   const [width, height] = [svgNumber(page.width), svgNumber(page.height)];
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
-    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" xml:lang="${escaped(language)}" width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" xml:lang="${escaped(language)}" ` +
+      `width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`,
     `<title>${escaped(title)}</title>`,
     ...page.items.map(itemSvg),
     '</svg>',
@@ -35,9 +36,8 @@ function itemSvg(item: Item): string {
     );
   }
   const { what, steps, stroke, fill } = item;
-  const lines = stroke
-    ? ` stroke="${stroke.color}" stroke-width="${svgNumber(stroke.width)}"${stroke.dash ? ` stroke-dasharray="${stroke.dash.map(svgNumber).join(' ')}"` : ''}`
-    : '';
+  const dash = stroke?.dash ? ` stroke-dasharray="${stroke.dash.map(svgNumber).join(' ')}"` : '';
+  const lines = stroke ? ` stroke="${stroke.color}" stroke-width="${svgNumber(stroke.width)}"${dash}` : '';
   return `<path d="${svgPath(steps)}" fill="${fill ?? 'none'}"${lines}><title>${escaped(what)}</title></path>`;
 }
 

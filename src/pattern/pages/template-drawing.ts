@@ -26,11 +26,17 @@ const LONGEST_NAME = 26;
 const MOST_FABRICS = 16;
 
 /** @returns a template as ink; `points`: how many points go to one of the block's unit */
-export function inkOfTemplate(template: Template, step: Rational, points: number, fabricOf: (id: string) => Pick<Fabric, 'name' | 'directional'>): TemplateInk {
+export function inkOfTemplate(
+  template: Template,
+  step: Rational,
+  points: number,
+  fabricOf: (id: string) => Pick<Fabric, 'name' | 'directional'>,
+): TemplateInk {
   const scaled = ([x, y]: Spot): Spot => [x * points, y * points];
   const size = toNumber(step);
   const [gx, gy] = template.grain.map(Number) as [number, number];
   const long = Math.hypot(gx, gy);
+  const more = template.uses.length - MOST_FABRICS;
   return {
     name: template.name,
     cut: template.outline.flat().map((place) => scaled(inkOf(place))),
@@ -45,7 +51,7 @@ export function inkOfTemplate(template: Template, step: Rational, points: number
         const fabric = `${short} (${cuts.length === 1 ? 'line' : 'lines'} ${listed(cuts)})`;
         return { count: `Cut ${counts}`, fabric, tops: directional ? tops : null };
       }),
-      ...(template.uses.length > MOST_FABRICS ? [{ count: `and ${template.uses.length - MOST_FABRICS} more fabrics`, fabric: 'see the cutting list', tops: null }] : []),
+      ...(more > 0 ? [{ count: `and ${more} more fabrics`, fabric: 'see the cutting list', tops: null }] : []),
     ],
   };
 }
@@ -102,8 +108,10 @@ const TOPS = ['↑', '→', '↓', '←'];
 
 /** @returns what is said of a template turned clockwise by so many degrees, whole quarter turns where a print has a top */
 export function saidAt({ name, says }: TemplateInk, degrees: number): Said {
-  const print = (tops: readonly number[]): string =>
-    `top of the print: ${TOPS.flatMap((sign, i) => (tops[(i + 4 - degrees / 90) % 4]! > 0 ? [`${sign} ${tops[(i + 4 - degrees / 90) % 4]}`] : [])).join(', ')}`;
+  const print = (tops: readonly number[]): string => {
+    const counts = TOPS.map((sign, i) => [sign, tops[(i + 4 - degrees / 90) % 4]!] as const).filter(([, count]) => count > 0);
+    return `top of the print: ${counts.map((each) => each.join(' ')).join(', ')}`;
+  };
   return { name, says: says.map(({ count, fabric, tops }) => ({ count, fabric, print: tops === null ? [] : [print(tops)] })) };
 }
 
@@ -144,7 +152,8 @@ function wordsOf({ name, says }: Said, [nameSize, size]: readonly [number, numbe
     const set = shown(text);
     return { text: set, size: at, weight, width: widthOf(set, at, weight) };
   };
-  const lines = [line(name, nameSize, 'strong'), ...says.flatMap(({ count, fabric, print }) => [...(broken ? [count, fabric] : [`${count}: ${fabric}`]), ...print].map((text) => line(text, size, 'regular')))];
+  const texts = says.flatMap(({ count, fabric, print }) => [...(broken ? [count, fabric] : [`${count}: ${fabric}`]), ...print]);
+  const lines = [line(name, nameSize, 'strong'), ...texts.map((text) => line(text, size, 'regular'))];
   return {
     lines,
     width: Math.max(...lines.map(({ width }) => width)),
@@ -188,7 +197,8 @@ function insideOf(sewn: Polygon, words: Words, grain: Spot): { readonly at: Spot
         // Clear of the edges, a long arrow, near the middle; the first found wins where all are alike.
         const off = Math.hypot(middle[0] - centre[0], middle[1] - centre[1]);
         const worth = Math.min(slack, 12) + Math.min(long, 60) / 6 - off / 6;
-        if (best === null || worth > best.worth + 1e-9) best = { worth, at: [middle[0] - words.width / 2, middle[1] - words.height / 2], arrow: line };
+        if (best !== null && worth <= best.worth + 1e-9) continue;
+        best = { worth, at: [middle[0] - words.width / 2, middle[1] - words.height / 2], arrow: line };
       }
     }
   }

@@ -1,3 +1,4 @@
+import type { Fabric } from '../../block/block.ts';
 import { templatesOf, type Template } from '../../cutting/template-list.ts';
 import { printLength } from '../../measure/lengths.ts';
 import { several } from '../../measure/words.ts';
@@ -28,10 +29,14 @@ export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'latt
 export function templatePages(pattern: TemplatePattern, paper: Paper, setting: Setting): Document {
   const { block, lattice } = pattern;
   const name = block.name.trim() || 'Block';
-  const fabrics = new Map([...pattern.fabrics.map(({ fabric }) => fabric), ...pattern.scraps].map((fabric) => [fabric.id, { ...fabric, name: fabric.name.trim() || fabric.id }]));
+  const fabrics = new Map([...pattern.fabrics.map(({ fabric }) => fabric), ...pattern.scraps].map((fabric) => [fabric.id, fabric]));
+  const fabricOf = (id: string): Pick<Fabric, 'name' | 'directional'> => {
+    const fabric = fabrics.get(id);
+    return { ...fabric, name: fabric?.name.trim() || id };
+  };
   const templates = templatesOf(pattern);
   const inks = templates.map((template) =>
-    inkOfTemplate(template, lattice.step, POINTS[block.unit], (id) => fabrics.get(id) ?? { name: id }),
+    inkOfTemplate(template, lattice.step, POINTS[block.unit], fabricOf),
   );
   const lines = headLines(pattern, templates);
   const known = new Map<string, TurnedTemplate>();
@@ -45,8 +50,8 @@ export function templatePages(pattern: TemplatePattern, paper: Paper, setting: S
   const portrait = planFor('portrait');
   const landscape = portrait.large.length === 0 && portrait.sheets.length <= portrait.least ? portrait : planFor('landscape');
   // A template that fits only one way settles the lie, for parts have to be stuck together.
-  const better = landscape.large.length < portrait.large.length || (landscape.large.length === portrait.large.length && landscape.sheets.length < portrait.sheets.length);
-  const plan = better ? landscape : portrait;
+  const fewer = landscape.large.length - portrait.large.length || landscape.sheets.length - portrait.sheets.length;
+  const plan = fewer < 0 ? landscape : portrait;
   const large = plan.large.flatMap((ink) => tiledPages(ink, paper, (said, part) => ({ title: name, place: part, lines: [...lines, said] }), setting));
   const count = plan.sheets.length + large.length;
   const placeOf = (i: number): string => `Templates, page ${i + 1} of ${count}`;

@@ -24,7 +24,7 @@ const demo = readdirSync('demo-blocks')
   });
 const blocks: readonly (readonly [string, Block])[] = [
   ...demo,
-  ...['hovering-hawks-8', 'peaked-star-12', 'kings-crown-8', 'squares-on-point-8', 'star-and-diamond-8', 'crown-of-thorns-10'].map(
+  ...['peaked-star-12', 'star-and-diamond-8', 'crown-of-thorns-10'].map(
     (name) => [name, blockNamed('gallery', name)] as const,
   ),
 ];
