@@ -46,3 +46,24 @@ describe('a block sewn on the screen', () => {
     await eventually(() => watch.getByRole('button', { name: 'Sew', exact: true }).count()).toBe(1);
   });
 });
+
+describe('what a seam error costs', () => {
+  test('is told for the block and its points, and three strips tell the error', async ({ page }) => {
+    await sheetIsCurrent(page);
+    await sheet(page).getByRole('button', { name: 'What a seam error costs' }).click();
+    const dialog = page.getByRole('dialog');
+    const outcome = dialog.getByRole('region', { name: 'How the block comes out' });
+    await eventually(() => outcome.textContent()).toMatch(/instead of 12 1\/2 by 12 1\/2 in\./);
+    await eventually(() => outcome.textContent()).toMatch(/points are lost/);
+    const seams = dialog.getByRole('slider', { name: 'Each seam' });
+    await seams.press('ArrowLeft');
+    await seams.press('ArrowLeft');
+    await eventually(() => outcome.textContent()).toMatch(/All seams that should meet do/);
+    // Three strips of 1 1/2 in. that come out 3 3/8: 1/32 in. too much on each side of two seams.
+    await dialog.getByLabel('Yours measure').fill('3 3/8');
+    await eventually(() => dialog.getByRole('region', { name: 'Three strips' }).textContent()).toMatch(/takes 1\/32 in\. too much on each side/);
+    await dialog.getByLabel('Yours measure').fill('a lot');
+    await eventually(() => dialog.getByRole('region', { name: 'Three strips' }).getByRole('status').textContent()).toMatch(/a lot/);
+    expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+  });
+});

@@ -114,7 +114,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
       <Units pattern={pattern} grid={grid} colors={colors} change={acts.change} />
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
-      <Steps pattern={pattern} colors={colors} />
+      <Steps pattern={pattern} colors={colors} alarm={acts.alarm} />
       <Divisions pattern={pattern} />
       <Cautions said={pattern.cautions.slice(ABOUT_CUTTING)} title="Take care when sewing" />
     </div>

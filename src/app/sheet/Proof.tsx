@@ -1,6 +1,6 @@
-import { lazy, useState, type ReactNode } from 'react';
+import { lazy, type ReactNode } from 'react';
 import type { Pattern } from '../../pattern/pattern.ts';
-import { Later } from '../Later.tsx';
+import { DialogButton } from './DialogButton.tsx';
 
 const WatchDialog = lazy(() => import('./watch/WatchDialog.tsx'));
 
@@ -10,37 +10,23 @@ export function ProofLine({ pattern, colors, alarm }: {
   readonly colors: ReadonlyMap<string, string>;
   readonly alarm: (sentence: string) => void;
 }): ReactNode {
-  const [watching, setWatching] = useState(false);
   const { proof } = pattern;
-  const close = (): void => setWatching(false);
   if (proof.holds) {
     return (
-      <>
-        <p className="proof" data-proof="holds">
-          <svg viewBox="0 0 24 24" className="proof-mark" aria-hidden="true" focusable="false">
-            <circle cx="12" cy="12" r="10.500" />
-            <path d="m7 12.500 3.500 3.500 6.500-7.500" />
-          </svg>
-          <span>
-            Sewn back in exact arithmetic: {proof.seams} {proof.seams === 1 ? 'seam' : 'seams'}, all straight, equal to the drawing.{' '}
-            {proof.seams > 0 && (
-              <button type="button" className="plain" onClick={() => setWatching(true)}>
-                Watch it sewn
-              </button>
-            )}
-          </span>
+      <div className="proof" data-proof="holds">
+        <svg viewBox="0 0 24 24" className="proof-mark" aria-hidden="true" focusable="false">
+          <circle cx="12" cy="12" r="10.500" />
+          <path d="m7 12.500 3.500 3.500 6.500-7.500" />
+        </svg>
+        <p>
+          Sewn back in exact arithmetic: {proof.seams} {proof.seams === 1 ? 'seam' : 'seams'}, all straight, equal to the drawing.
         </p>
-        {watching && (
-          <Later
-            failed={() => {
-              alarm('The sewing could not be shown; check that the app is still being served, then load the page again.');
-              close();
-            }}
-          >
-            <WatchDialog pattern={pattern} colors={colors} close={close} />
-          </Later>
+        {proof.seams > 0 && (
+          <DialogButton words="Watch it sewn" alarm={alarm}>
+            {(close) => <WatchDialog pattern={pattern} colors={colors} close={close} />}
+          </DialogButton>
         )}
-      </>
+      </div>
     );
   }
   return (

@@ -2,21 +2,34 @@ import { lazy, Suspense, type ReactNode } from 'react';
 import { toNumber } from '../../measure/rational.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
+import { DialogButton } from './DialogButton.tsx';
 import { Area, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 import { isWide } from './picture.ts';
 
+const ErrorDialog = lazy(() => import('./errors/ErrorDialog.tsx'));
 const StepPanels = lazy(() => import('./steps/StepPanels.tsx'));
 
 /** The word a pressing instruction begins with, so that the eye finds it. */
 const PRESS = 'Press';
 
 /** The sewing order: what to lay down, how to press it, and what it must measure then. */
-export function Steps({ pattern, colors }: { readonly pattern: Pattern; readonly colors: ReadonlyMap<string, string> }): ReactNode {
+export function Steps({ pattern, colors, alarm }: {
+  readonly pattern: Pattern;
+  readonly colors: ReadonlyMap<string, string>;
+  readonly alarm: (sentence: string) => void;
+}): ReactNode {
   if (pattern.steps.length === 0) return null;
   return (
     <section aria-labelledby="steps-title" className="part">
-      <h3 id="steps-title">Sewing</h3>
+      <div className="cutting-head">
+        <h3 id="steps-title">Sewing</h3>
+        {pattern.proof.seams > 0 && (
+          <DialogButton words="What a seam error costs" alarm={alarm}>
+            {(close) => <ErrorDialog pattern={pattern} colors={colors} close={close} />}
+          </DialogButton>
+        )}
+      </div>
       <ol className="steps">
         {pattern.steps.map((step) => (
           <StepRow key={step.number} step={step} pattern={pattern} colors={colors} />

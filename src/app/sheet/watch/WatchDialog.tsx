@@ -1,9 +1,9 @@
 import { useEffect, useEffectEvent, useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
-import { playThrough, type MovedPiece, type Moment, type PlayThrough } from '../../../pattern/diagrams/play-through.ts';
-import type { Spot } from '../../../pattern/diagrams/diagram.ts';
+import { playThrough, type Moment, type PlayThrough } from '../../../pattern/diagrams/play-through.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
 import { Dialog } from '../../Dialog.tsx';
 import { Area } from '../Length.tsx';
+import { pathsOf } from './paths.ts';
 import { usePlaying } from './use-playing.ts';
 import '../../face/watch.css';
 
@@ -134,12 +134,4 @@ function Picture({ play: { at, frame }, done, colors }: {
       ))}
     </svg>
   );
-}
-
-/** @returns for each fabric one path of all its pieces: a frame stays a handful of elements */
-function pathsOf(pieces: readonly MovedPiece[]): ReadonlyMap<string, string> {
-  const paths = new Map<string, string>();
-  const spot = ([x, y]: Spot): string => `${+x.toFixed(3)} ${+y.toFixed(3)}`;
-  for (const { fabric, outline } of pieces) paths.set(fabric, `${paths.get(fabric) ?? ''}M${outline.map(spot).join('L')}Z`);
-  return paths;
 }
