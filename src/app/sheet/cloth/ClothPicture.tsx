@@ -50,6 +50,9 @@ export const ClothPicture = memo(function ClothPicture({ tiles, unit, color, roo
       <Line className="diagonal" path={ink.diagonals} />
       <Line className="crosscut" path={ink.crosscuts} />
       <Line className="strip-cut" path={ink.stripCuts} />
+      {[...ink.pieces].map(([cut, path]) => (
+        <Light key={cut} cut={cut} path={path} />
+      ))}
       <Edges tiles={tiles} ink={ink} unit={unit} text={room.text} />
       {ink.rows.map((row) => (
         <Row key={row.number} row={row} cloth={cloth} text={room.text} />
@@ -69,19 +72,28 @@ function lineUnder(target: EventTarget): LineName | null {
   return cut === undefined ? null : `cut ${cut}`;
 }
 
+/** @returns whether a line of the cutting list is lit, and whether the drawing points at it */
+function useLight(cut: string): { readonly lit: boolean; readonly marked: boolean } {
+  const name: LineName = `cut ${cut}`;
+  return { lit: useStore(lights, (now) => litLine(now) === name), marked: useStore(lights, (now) => now.marked.has(name)) };
+}
+
 /** All pieces of one line. */
 function Pieces({ cut, path, color }: { readonly cut: string; readonly path: string; readonly color: string }): ReactNode {
-  const name: LineName = `cut ${cut}`;
-  const lit = useStore(lights, (now) => litLine(now) === name);
-  const marked = useStore(lights, (now) => now.marked.has(name));
+  const { lit, marked } = useLight(cut);
   return (
     <>
       <path className="cloth-pieces" data-cut={cut} data-lit={lit || undefined} data-marked={marked || undefined} d={path} fill={color} />
       <path className="piece-casing" d={path} />
       <path className="piece-cut" d={path} />
-      {(lit || marked) && <path className="cloth-lit" data-lit={lit || undefined} d={path} />}
     </>
   );
+}
+
+/** What marks the pieces of a line that is lit; it lies over the cuts. */
+function Light({ cut, path }: { readonly cut: string; readonly path: string }): ReactNode {
+  const { lit, marked } = useLight(cut);
+  return (lit || marked) && <path className="cloth-lit" data-lit={lit || undefined} d={path} />;
 }
 
 /** A line that is seen on dark cloth and on light. */
