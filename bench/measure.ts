@@ -2,7 +2,7 @@ import polygonClipping, { type Polygon } from 'polygon-clipping';
 import type { Drawing } from '../src/geometry/patchwork/drawing.ts';
 import { sewing, waysToSew } from '../src/geometry/piecing/ways.ts';
 import { blockNamed, drawingOf, namesIn, randomHalves, tiled } from './drawings.ts';
-import { compared, median, processorTime } from './timing.ts';
+import { compared, median, processorTime, spent } from './timing.ts';
 
 /** Published and traditional blocks beside the published cases: each kind of difficulty once. */
 const GALLERY = [
@@ -11,9 +11,9 @@ const GALLERY = [
   'treble-nine-patch-27', 'trip-around-the-world-9', 'wide-whirl-11',
 ];
 const SIZES = [12, 24, 48];
-/** For one block, in milliseconds. */
+/** For one block, in milliseconds of processor time. */
 const ROUND_BUDGET = 500;
-/** For one block, before any is measured, in milliseconds. */
+/** For one block, before any is measured, in milliseconds of processor time. */
 const WARM_UP = 150;
 /** No further row of growth is begun that would end later than this, in milliseconds from the start. */
 const ENOUGH = 115_000;
@@ -56,9 +56,9 @@ function warm(listed: readonly Listed[]): void {
   for (const { folder, name } of listed) {
     const drawing = drawingOf(blockNamed(folder, name));
     const [ours, theirs] = [piece(drawing), unite(drawing)];
-    const end = performance.now() + WARM_UP;
+    const isWarm = spent(WARM_UP);
     do [ours(), theirs()];
-    while (performance.now() < end);
+    while (!isWarm());
   }
 }
 

@@ -13,6 +13,15 @@ export function processorTime(run: () => unknown, times = 1): number {
   return (user + system) / 1000;
 }
 
+/** @returns whether so much processor time is spent from now on: on a busy machine the clock on the wall would let too little be run */
+export function spent(milliseconds: number): () => boolean {
+  const before = process.cpuUsage();
+  return () => {
+    const { user, system } = process.cpuUsage(before);
+    return user + system >= 1000 * milliseconds;
+  };
+}
+
 /** Medians of the processor time of one run, in milliseconds, and the median ratio of neighbouring runs. */
 export interface Compared {
   readonly ours: number;
@@ -26,13 +35,12 @@ const MEASURABLE = 4;
 
 /**
  * Runs two things in turn, so that both meet the machine in the same mood, once both are warm.
- * @param budget milliseconds after which no further round is begun, once there were three
+ * @param budget milliseconds of processor time after which no further round is begun, once there were three
  */
 export function compared(ours: () => unknown, theirs: () => unknown, budget: number): Compared {
-  const end = performance.now() + budget;
-  const warm = performance.now() + budget / 4;
+  const [isOver, isWarm] = [spent(budget), spent(budget / 4)];
   do [ours(), theirs()];
-  while (performance.now() < warm);
+  while (!isWarm());
   const each = (run: () => unknown): (() => number) => {
     let times = 1;
     while (processorTime(run, times) < MEASURABLE) times *= 2;
@@ -40,7 +48,7 @@ export function compared(ours: () => unknown, theirs: () => unknown, budget: num
   };
   const [a, b] = [each(ours), each(theirs)];
   const rounds: { readonly ours: number; readonly theirs: number }[] = [];
-  while (rounds.length < ROUNDS.least || (rounds.length < ROUNDS.most && performance.now() < end)) {
+  while (rounds.length < ROUNDS.least || (rounds.length < ROUNDS.most && !isOver())) {
     rounds.push({ ours: a(), theirs: b() });
   }
   return {
