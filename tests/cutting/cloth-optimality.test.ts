@@ -12,7 +12,7 @@ import { JUDGED, randomOrder } from './random-orders.ts';
  * `LISTS=200 npx vitest run --project engine tests/cutting/cloth-optimality.test.ts` tries so many lists; a usual run tries a few.
  * `FIRST_LIST=1000` begins elsewhere.
  */
-const LISTS = Number(process.env['LISTS'] ?? 4);
+const LISTS = Number(process.env['LISTS'] ?? 3);
 const FIRST_LIST = Number(process.env['FIRST_LIST'] ?? 7);
 
 let solver: Solver;

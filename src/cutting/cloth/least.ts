@@ -13,7 +13,7 @@ import type { Solver } from './solver.ts';
 import { writtenLayout } from './written.ts';
 
 /** Whole layouts that are made by worths that learn. */
-const LAYOUTS = 40;
+const LAYOUTS = { least: 40, near: 200, most: 120 };
 /** The programme in whole numbers is solved where there are at most so many kinds; with more it finds nothing in good time. */
 const FEW_KINDS = 10;
 /** Branches of it that are looked into. */

@@ -10,6 +10,13 @@ import { SCALE } from './relaxed.ts';
  * one-dimensional stock cutting, INFORMS Journal on Computing 19, 2007). Effort is counted, so the same order gives the same layout.
  */
 
+/** So many layouts at least, and more until one is within one part in `near` of the goal, so many at most. */
+export interface SearchEffort {
+  readonly least: number;
+  readonly near: number;
+  readonly most: number;
+}
+
 export interface Searched {
   /** null where none lays everything. */
   readonly cloths: readonly CutSheet[] | null;
@@ -22,7 +29,7 @@ export interface Searched {
  * @param wanted of each kind
  * @param worths what the kinds are worth to begin with, in 1/SCALE of a mark or of a precut piece
  * @param goal nothing that takes less is looked for
- * @param layouts how many are made
+ * @param effort how many layouts are made
  */
 export function searched(
   job: Job,
@@ -30,13 +37,14 @@ export function searched(
   wanted: readonly number[],
   worths: readonly number[],
   goal: number,
-  layouts: number,
+  effort: SearchEffort,
 ): Searched {
   const plans = new Map<string, Plan>();
   let best: { cloths: readonly CutSheet[] | null; takes: number } = { cloths: null, takes: Infinity };
   const floor = fairWorths(job).map((worth) => Math.floor(worth / 2));
   let now: readonly number[] = worths.map((worth, kind) => Math.max(worth, floor[kind]!));
-  for (let i = 0; i < layouts && best.takes > goal; i++) {
+  const enough = goal + Math.floor(goal / effort.near);
+  for (let i = 0; i < effort.most && best.takes > (i < effort.least ? goal : enough); i++) {
     const cloths = lay(wanted, now);
     const uses = usesOfAll(cloths.flatMap(({ strips, times }) => strips.map((strip) => ({ ...strip, times: strip.times * times }))), wanted.length);
     for (const plan of plansOf(job, cloths)) {
