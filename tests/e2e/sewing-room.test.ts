@@ -9,7 +9,10 @@ describe('the steps', () => {
     const steps = sheet(page).locator('.step');
     const count = await steps.count();
     expect(count).toBeGreaterThan(5);
-    await eventually(() => sheet(page).locator('.step .panel-measures').count()).toBe(count);
+    for (let i = 0; i < count; i++) {
+      await steps.nth(i).scrollIntoViewIfNeeded();
+      await eventually(() => steps.nth(i).locator('.panel-measures').count()).toBe(1);
+    }
     const [first] = await sheet(page).locator('.step').first().locator('.panel').allTextContents();
     expect(first).toBe('Right sides together');
   });

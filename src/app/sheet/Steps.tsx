@@ -3,6 +3,7 @@ import { toNumber } from '../../measure/rational.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
 import { DialogButton } from './DialogButton.tsx';
+import { InView } from './InView.tsx';
 import { Area, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 import { isWide } from './picture.ts';
@@ -52,9 +53,13 @@ function StepRow({ step, pattern, colors }: {
         <span className="step-makes">{titleOf(step)}</span>
       </p>
       <Lamp name={name} says={`Step ${step.number}: show it in the drawing`} className="step-picture">
-        <Suspense fallback={<span className="panels-to-come" />}>
-          <StepPanels step={step} pattern={pattern} colors={colors} />
-        </Suspense>
+        <InView className="panels-to-come">
+          {() => (
+            <Suspense fallback={<span className="panels-to-come" />}>
+              <StepPanels step={step} pattern={pattern} colors={colors} />
+            </Suspense>
+          )}
+        </InView>
       </Lamp>
       <div className="step-words">
         <p className="step-text">
