@@ -1,5 +1,6 @@
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { cloths } from './cloth.ts';
 import { painting } from './painting.ts';
 
 /**
@@ -16,3 +17,4 @@ await build({
 });
 await import(pathToFileURL(`${OUT}/measure.mjs`).href);
 await painting();
+await cloths();
