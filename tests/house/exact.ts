@@ -20,13 +20,11 @@ const INEXACT_NAMES = new Map([
 export const staysExact: Rule = (source) => {
   if (!EXACT_ROOMS.test(source.file) || source.file === INK) return [];
   const nodes = nodesOf(source);
-  const fractions = new Set(nodes.flatMap(({ node }) => fractionNames(node)));
   return nodes.flatMap(({ node, place }) => {
     const faults = [
       ...inexactMath(node, place),
       ...inexactName(node, place),
       ...numberInDisguise(node, place),
-      ...guessedFraction(node, fractions),
     ];
     return faults.map((fault) => `${where(source, node.start)} ${fault}`);
   });
@@ -69,27 +67,4 @@ function numberInDisguise(node: SyntaxNode, { parent, part }: Place): string[] {
   const renamed = parent.type === 'VariableDeclarator' && part === 'init' && nameOf(parent['id']) !== null;
   const workedOut = parent.type === 'MemberExpression' && part === 'object' && reachedName(parent) === null;
   return renamed || workedOut ? ['uses Number in a way that hides what is taken from it: name it in full'] : [];
-}
-
-/** @returns the names under which a file knows the class of fraction.js */
-function fractionNames(node: SyntaxNode): string[] {
-  if (node.type !== 'ImportDeclaration' || spelledOut(node['source']) !== 'fraction.js') return [];
-  return (node['specifiers'] as SyntaxNode[]).flatMap((specifier) => nameOf(specifier['local']) ?? []);
-}
-
-/** A Fraction made from a float is a guess: its arguments may hold no decimal number, no division and no conversion. */
-function guessedFraction(node: SyntaxNode, fractions: ReadonlySet<string>): string[] {
-  if (fractions.size > 0 && node.type === 'Literal' && typeof node['value'] === 'number' && !Number.isInteger(node['value'])) {
-    return [`writes ${node['value']} beside fraction.js: write it as a fraction or a string`];
-  }
-  if (node.type !== 'NewExpression' && node.type !== 'CallExpression') return [];
-  if (!fractions.has(nameOf(node['callee']) ?? '')) return [];
-  return hasDivision(node['arguments']) ? ['makes a Fraction from a quotient of doubles: give it numerator and denominator'] : [];
-}
-
-function hasDivision(value: unknown): boolean {
-  if (Array.isArray(value)) return value.some(hasDivision);
-  if (typeof value !== 'object' || value === null) return false;
-  const node = value as SyntaxNode;
-  return (node.type === 'BinaryExpression' && node['operator'] === '/') || Object.values(node).some(hasDivision);
 }

@@ -8,7 +8,6 @@ const KEPT_TO: readonly { readonly packages: RegExp; readonly rooms: readonly st
   { packages: /^(react|react-dom|lucide-react|konva|react-konva)(\/|$)/, rooms: ['canvas', 'app'], why: 'the engine knows no screen' },
   { packages: /^node:/, rooms: ['cli'], why: 'the engine also runs in a browser' },
   { packages: /^pdfkit$/, rooms: ['pattern'], why: 'pages are laid out as items, and one writer draws them as PDF' },
-  { packages: /^fraction\.js$/, rooms: ['measure'], why: 'other rooms hold exact numbers as plain data' },
   // The page's worker only asks where its WebAssembly lies.
   { packages: /^highs(\/|$)/, rooms: ['cutting', 'app'], why: 'only the layout of cloth is solved, and only where that is asked for' },
 ];
