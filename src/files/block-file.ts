@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Block, Fabric, Grid, LatticePoint, Patch, UnitMethod } from '../block/block.ts';
+import type { Block, Fabric, Grid, LatticePoint, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
 import { coarsest } from '../block/lattice.ts';
 import { refused } from '../block/problems.ts';
@@ -47,13 +47,15 @@ export function parseBlock(text: string): Result<Block> {
  * @returns text that parseBlock reads back as the same block on its coarsest lattice
  */
 export function formatBlock(block: Block): string {
-  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], choices } = coarsest(block);
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
   const patchLine = ({ fabric, points, whole }: Patch): string =>
     `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
   const pinLine = ({ pin, from, to }: Pin): string => `{ "pin": ${JSON.stringify(pin)}, "from": ${place(from)}, "to": ${place(to)} }`;
   const unitLine = ({ from, to, method }: UnitMethod): string =>
     `{ "from": ${place(from)}, "to": ${place(to)}, "method": ${JSON.stringify(method)} }`;
+  const pressedLine = ({ from, to, lies }: PressedSeam): string =>
+    `{ "from": ${place(from)}, "to": ${place(to)}, "lies": ${JSON.stringify(lies)} }`;
   const { width, height, unit } = finished;
   const entries: readonly (readonly [string, string])[] = [
     ['format', JSON.stringify(FORMAT)],
@@ -67,6 +69,7 @@ export function formatBlock(block: Block): string {
     ...(seams.length > 0 ? [['seams', list(seams.map(([from, to]) => `[${place(from)}, ${place(to)}]`))] as const] : []),
     ...(pins.length > 0 ? [['pins', list(pins.map(pinLine))] as const] : []),
     ...(unitMethods.length > 0 ? [['unitMethods', list(unitMethods.map(unitLine))] as const] : []),
+    ...(pressedSeams.length > 0 ? [['pressedSeams', list(pressedSeams.map(pressedLine))] as const] : []),
     ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
   ];
   return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;

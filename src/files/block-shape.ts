@@ -1,8 +1,9 @@
 import * as v from 'valibot';
+import type { PressedSeam } from '../block/block.ts';
 import type { Method, Sold } from '../block/choices.ts';
 import {
   COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_HAVE, MAX_HAVE_COUNT, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
-  MAX_SEAMS, MAX_SEED, MAX_UNIT_METHODS, PLAIN_TEXT, PRINTS,
+  MAX_SEAMS, MAX_SEED, MAX_PRESSED_SEAMS, MAX_UNIT_METHODS, PLAIN_TEXT, PRINTS,
 } from '../block/limits.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
@@ -27,6 +28,7 @@ const METHODS = [
   'template',
 ] as const satisfies readonly Method[];
 const SOLD = ['by length', 'fat quarter', 'fat eighth', 'precut strip', 'precut square'] as const satisfies readonly Sold[];
+const LIES = ['right', 'left', 'open'] as const satisfies readonly PressedSeam['lies'][];
 const PINS = ['sewn last', 'one unit'] as const satisfies readonly Pin['pin'][];
 
 const text = (description: string) =>
@@ -148,6 +150,18 @@ const unitMethod = v.pipe(
   v.description('The method of the unit that is sewn in the rectangle between two opposite corners; one for each rectangle.'),
 );
 
+const pressedSeam = v.pipe(
+  v.strictObject(
+    {
+      from: point,
+      to: point,
+      lies: v.pipe(v.picklist(LIES, fault('no-lies')), v.description('Right or left of the way from one end to the other, seen on the front; or open.')),
+    },
+    fault('no-object'),
+  ),
+  v.description('How the seam that runs along this line through its middle is pressed, and the same seam of all equal units.'),
+);
+
 const clothSize = {
   width: v.pipe(number, v.description('Across the cloth, from selvage to selvage.')),
   length: v.pipe(number, v.description('Along the cloth.')),
@@ -262,6 +276,7 @@ export const blockShape = v.pipe(
       unitMethods: v.optional(
         list(unitMethod, MAX_UNIT_METHODS, 'many-units', 'Methods of single units, against what is chosen for their kind.'),
       ),
+      pressedSeams: v.optional(list(pressedSeam, MAX_PRESSED_SEAMS, 'many-pressed', 'How single seams are pressed, against the plan.')),
       choices: v.optional(choices),
     },
     fault('no-object'),

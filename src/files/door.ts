@@ -1,5 +1,5 @@
 import { plainGrid } from '../block/axis.ts';
-import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Patch, UnitMethod } from '../block/block.ts';
+import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
 import { checkGrid } from '../block/checks.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
 import * as sayChosen from '../block/choice-problems.ts';
@@ -53,6 +53,9 @@ export function blockFrom(file: BlockShape): Result<Block> {
     ...(file.pins?.length && { pins: file.pins.map(({ pin, from, to }): Pin => ({ pin, from: placed(from), to: placed(to) })) }),
     ...(file.unitMethods?.length && {
       unitMethods: file.unitMethods.map(({ from, to, method }): UnitMethod => ({ from: placed(from), to: placed(to), method })),
+    }),
+    ...(file.pressedSeams?.length && {
+      pressedSeams: file.pressedSeams.map(({ from, to, lies }): PressedSeam => ({ from: placed(from), to: placed(to), lies })),
     }),
     ...(file.choices && { choices: choices.value }),
   };
@@ -201,5 +204,8 @@ function* everyPoint(file: BlockShape): Generator<readonly [() => string, Writte
   }
   for (const [i, unit] of (file.unitMethods ?? []).entries()) {
     for (const end of ['from', 'to'] as const) yield [() => `Unit method ${i + 1}, ${end}`, unit[end]];
+  }
+  for (const [i, seam] of (file.pressedSeams ?? []).entries()) {
+    for (const end of ['from', 'to'] as const) yield [() => `Pressing ${i + 1}, ${end}`, seam[end]];
   }
 }

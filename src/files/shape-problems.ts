@@ -85,6 +85,8 @@ const FAULTS = {
   'many-pieces': (where: string, found: unknown) => sayChosen.tooMuchToHave(where, lengthOf(found)),
   'no-prints': (where: string, found: unknown) => say.noPrints(where, named(found)),
   'no-seed': (where: string, found: unknown) => say.noSeed(where, named(found)),
+  'no-lies': must('not-pressed-so', '"right", "left" or "open"'),
+  'many-pressed': (_: string, found: unknown) => say.tooManyPressedSeams(lengthOf(found)),
   'many-units': (_: string, found: unknown) => say.tooManyUnitMethods(lengthOf(found)),
   'no-blocks': (_: string, found: unknown) => sayChosen.blocksOutOfRange(named(found)),
   'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
@@ -145,7 +147,7 @@ export function shapeProblem(issue: BaseIssue<unknown>): Problem {
 
 /** What one item of each list is called. */
 const ITEMS: Readonly<Record<string, string>> = {
-  patches: 'Patch', seams: 'Seam', fabrics: 'Fabric', pins: 'Pin', unitMethods: 'Unit method',
+  patches: 'Patch', seams: 'Seam', fabrics: 'Fabric', pins: 'Pin', unitMethods: 'Unit method', pressedSeams: 'Pressing',
 };
 
 /** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */

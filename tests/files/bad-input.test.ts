@@ -147,6 +147,11 @@ const cases: readonly Case[] = [
   ['a unit cut by magic', ['unitMethods', 0, 'method'], 'by-magic', 'unknown-method', "Unit method 1's method must be the name of a method"],
   ['a unit finer than exact', ['unitMethods', 0, 'to'], ['1/99999', 1], 'too-fine', 'unit method 1, to need 299,997 steps'],
   ['one unit twice, from other corners', ['unitMethods', 1], { from: [1, 0], to: [0, 1], method: 'template' }, 'unit-twice', 'Unit methods 1 and 2'],
+  ['a pressing off the block', ['pressedSeams', 0, 'to'], [1, 4], 'off-the-grid', 'Pressing 1, to at 1, 4 is off the grid'],
+  ['a pressing of no length', ['pressedSeams', 0, 'to'], [1, 0], 'seam-without-length', 'Pressing 1 has no length'],
+  ['a pressing upward', ['pressedSeams', 0, 'lies'], 'up', 'not-pressed-so', '"right", "left" or "open"'],
+  ['one seam pressed twice, from its other end', ['pressedSeams', 1], { from: [1, 1], to: [1, 0], lies: 'open' }, 'pressed-twice', 'Pressings 1 and 2'],
+  ['501 pressings', ['pressedSeams'], Array.from({ length: 501 }, () => shooFly().pressedSeams[0]), 'too-many-pressed-seams', '501 seams'],
   ['501 unit methods', ['unitMethods'], Array.from({ length: 501 }, () => shooFly().unitMethods[0]), 'too-many-unit-methods', '501 units'],
 
   ['cloth of a fabric that is not there', ['choices'], { cloths: { plum: {} } }, 'unknown-fabric', 'The cloth of "plum" uses the fabric "plum"'],

@@ -147,6 +147,9 @@ describe('a block file', () => {
   ],
   "unitMethods": [
     { "from": [0, 0], "to": [1, 1], "method": "one-at-a-time" }
+  ],
+  "pressedSeams": [
+    { "from": [1, 0], "to": [1, 1], "lies": "right" }
   ]
 }
 `);

@@ -34,6 +34,7 @@ const shapeFaults: readonly (readonly [path: readonly (string | number)[], value
   [['choices'], { methods: { 'flying geese': 'magic' } }], [['choices'], { methods: { duck: 'triangles' } }],
   [['fabrics', 1, 'directional'], 'up'], [['fabrics', 1, 'scraps'], {}], [['fabrics', 1, 'scraps', 'prints'], 1], [['fabrics', 1, 'scraps', 'seed'], 0.5],
   [['unitMethods'], {}], [['unitMethods', 0, 'method'], 'magic'], [['unitMethods', 0, 'to'], undefined],
+  [['pressedSeams'], {}], [['pressedSeams', 0, 'lies'], 'up'], [['pressedSeams', 0, 'from'], undefined],
   [['choices'], { cloths: { teal: { sold: 'by weight' } } }], [['choices'], { cloths: { teal: { have: [{ width: 9, length: 9 }] } } }],
   [['choices'], { cloths: 3 }], [['choices'], { margin: { percent: 5, length: 5 } }], [['choices'], { margin: '10%' }],
   [['choices'], { method: 'magic' }], [['choices'], { squaringUp: 'an inch' }], [['choices'], { shopStep: '1/0' }],

@@ -18,6 +18,7 @@ export const shooFly = () => ({
   seams: [[[0, 1], [3, 1]]],
   pins: [{ pin: 'sewn last', from: [1, 0], to: [1, 3] }],
   unitMethods: [{ from: [0, 0], to: [1, 1], method: 'one-at-a-time' }],
+  pressedSeams: [{ from: [1, 0], to: [1, 1], lies: 'right' }],
 });
 
 /** @returns a copy of data with something else at a place, or with nothing there for `undefined` */
