@@ -6,7 +6,7 @@ export interface Chance {
   readonly shuffled: <T>(things: readonly T[]) => T[];
 }
 
-/** @returns chance from a seed, by the generator mulberry32 (Tommy Ettinger, 2017, in the public domain), from memory */
+/** @returns chance from a seed, by the generator mulberry32, in the public domain, from memory */
 export function chanceFrom(seed: number): Chance {
   let state = seed >>> 0;
   const next = (): number => {
