@@ -2,7 +2,7 @@ import { lazy, Suspense, useRef, useState, type ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import { countOf } from '../block/cells.ts';
 import { MAX_NAME } from '../block/limits.ts';
-import { rename } from '../block/sizing.ts';
+import { rename } from '../block/renaming.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { renamedTo } from './past/words.ts';
 import type { Acts } from './table.ts';

@@ -1,7 +1,7 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
-import { checkGround } from './checks.ts';
 import { toDrawing } from './drawing.ts';
+import { checkGround } from './fabric-checks.ts';
 import { refused } from './problems.ts';
 
 /** @returns a block with nothing painted on its ground, the first of its fabrics */

@@ -5,9 +5,7 @@ import { compare, rational, ZERO, type Rational } from '../measure/rational.ts';
 import { ALONG, type Axis } from './axis.ts';
 import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, PressedSeam, UnitMethod } from './block.ts';
 import { leastCommonMultiple } from './lattice.ts';
-import {
-  COLOR, isWellFormed, MAX_CELLS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_POINTS, MAX_SEED, MAX_STEPS, PLAIN_TEXT, PRINTS,
-} from './limits.ts';
+import { isWellFormed, MAX_CELLS, MAX_FINISHED, MAX_NAME, MAX_POINTS, MAX_STEPS, PLAIN_TEXT } from './limits.ts';
 import { outlineFault, type Outline } from './outline.ts';
 import * as say from './problems.ts';
 
@@ -64,43 +62,11 @@ export function checkSide(side: 'width' | 'height', length: Rational, unit: Leng
   return fits ? null : say.sizeOutOfRange(side, formatLength(length), unit);
 }
 
-/** @returns whether the fabrics have different ids and printable names */
-export function checkFabrics(fabrics: readonly Fabric[]): Checked {
-  if (fabrics.length > MAX_FABRICS) return say.tooManyFabrics(fabrics.length);
-  const numbers = new Map<string, number>();
-  for (const [i, { id, name, color, scraps }] of fabrics.entries()) {
-    const where = `Fabric ${i + 1}`;
-    const before = numbers.get(id);
-    if (before !== undefined) return say.fabricTwice(before, i + 1, id);
-    numbers.set(id, i + 1);
-    const fault = checkText(`${where}'s id`, id) ?? checkText(`${where}'s name`, name);
-    if (fault) return fault;
-    if (!COLOR.test(color)) return say.noColor(where, say.quoted(color));
-    if (!scraps) continue;
-    const { prints, seed } = scraps;
-    if (!isWhole(prints, PRINTS.least, PRINTS.most)) return say.noPrints(`${where}'s scraps, prints`, String(prints));
-    if (!isWhole(seed, 0, MAX_SEED)) return say.noSeed(`${where}'s scraps, seed`, String(seed));
-  }
-  return null;
-}
-
-/** @returns whether a number is whole and lies between two, both included */
-export const isWhole = (value: number, least: number, most: number): boolean => Number.isInteger(value) && value >= least && value <= most;
-
 /** @param where what is to be of this fabric: "Patch 3", "The ground" */
 export function checkFabricKnown(where: string, id: string, fabrics: readonly Fabric[]): Checked {
   if (fabrics.some((fabric) => fabric.id === id)) return null;
   return say.unknownFabric(where, id, fabrics.map((fabric) => fabric.id));
 }
-
-/** @returns whether a block on which nothing is painted yet is a block */
-export const checkGround = ({ name, finished, grid, fabrics, ground }: Pick<Block, 'name' | 'finished' | 'grid' | 'fabrics' | 'ground'>): Checked =>
-  checkText("The block's name", name) ??
-  checkSide('width', finished.width, finished.unit) ??
-  checkSide('height', finished.height, finished.unit) ??
-  checkGrid(grid) ??
-  checkFabrics(fabrics) ??
-  checkFabricKnown('The ground', ground, fabrics);
 
 /** @returns whether a lattice point lies on the block, its edges included */
 export function checkPoint(where: string, [x, y]: LatticePoint, { grid, denominator }: Ground): Checked {
@@ -153,3 +119,6 @@ export const checkPressedSeam = (where: string, { from, to }: PressedSeam, groun
 /** @returns what a seam is called by, whichever of its ends comes first */
 export const seamName = ({ from, to }: Pick<PressedSeam, 'from' | 'to'>): string =>
   (from[0] - to[0] || from[1] - to[1]) < 0 ? [...from, ...to].join() : [...to, ...from].join();
+
+/** @returns whether a number is whole and lies between two, both included */
+export const isWhole = (value: number, least: number, most: number): boolean => Number.isInteger(value) && value >= least && value <= most;

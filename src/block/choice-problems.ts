@@ -1,6 +1,6 @@
 import type { Problem } from '../measure/problem.ts';
 import type { LengthUnit } from './block.ts';
-import { MAX_BLOCKS, MAX_CHOSEN, MAX_CLOTH, MAX_HAVE, MAX_HAVE_COUNT, MAX_MARGIN, MAY_BE_NONE, type ChosenLength } from './limits.ts';
+import { MAX_BLOCKS, MAX_CHOSEN, MAX_CLOTH, MAX_HAVE, MAX_HAVE_COUNT, MAX_MARGIN, MAX_SEED, MAY_BE_NONE, PRINTS, type ChosenLength } from './limits.ts';
 import { count, problem, unitName } from './problems.ts';
 
 /*
@@ -40,3 +40,9 @@ export const marginOutOfRange = (text: string, unit: LengthUnit | '%'): Problem 
 
 export const blocksOutOfRange = (found: string): Problem =>
   problem('choice-out-of-range', `The number of blocks must be a whole number from 1 to ${count(MAX_BLOCKS)}; this one is ${found}.`);
+
+export const noPrints = (where: string, found: string): Problem =>
+  problem('no-prints', `${where} must be a whole number of prints from ${PRINTS.least} to ${PRINTS.most}; this one is ${found}.`);
+
+export const noSeed = (where: string, found: string): Problem =>
+  problem('no-seed', `${where} must be a whole number from 0 to ${count(MAX_SEED)}; this one is ${found}.`);

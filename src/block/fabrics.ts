@@ -1,7 +1,7 @@
 import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Block, Fabric } from './block.ts';
-import { checkFabricKnown, checkFabrics } from './checks.ts';
-import { MAX_SEED } from './limits.ts';
+import { checkFabricKnown } from './checks.ts';
+import { checkFabrics } from './fabric-checks.ts';
 import { ownPlace, refused } from './problems.ts';
 
 /** @returns the block with one fabric more, which must have a new id */
@@ -23,12 +23,9 @@ export const setDirectional = (block: Block, id: string, directional: boolean): 
 export const setPrints = (block: Block, id: string, prints: number | null): Result<Block> =>
   changed(block, id, ({ scraps, ...fabric }) => ({ ...fabric, ...(prints !== null && { scraps: { prints, seed: scraps?.seed ?? 1 } }) }));
 
-/** @returns the block with the prints of a family of scraps spread otherwise */
-export const spreadAgain = (block: Block, id: string): Result<Block> =>
-  changed(block, id, (fabric) => {
-    const { scraps } = fabric;
-    return scraps ? { ...fabric, scraps: { ...scraps, seed: (scraps.seed + 1) % MAX_SEED } } : fabric;
-  });
+/** @returns the block with the prints of a family of scraps spread by another seed */
+export const spreadBy = (block: Block, id: string, seed: number): Result<Block> =>
+  changed(block, id, (fabric) => (fabric.scraps ? { ...fabric, scraps: { ...fabric.scraps, seed } } : fabric));
 
 /**
  * Takes a fabric out of the block.

@@ -4,7 +4,7 @@ import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
   MAX_CELLS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
-  MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_SEED, MAX_STEPS, MAX_UNIT_METHODS, PRINTS,
+  MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_STEPS, MAX_UNIT_METHODS,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
 
@@ -217,12 +217,6 @@ export const noColor = (where: string, found: string): Problem =>
 
 export const noSuchPatch = (number: number): Problem =>
   problem('no-such-patch', `The block has no patch ${number}; choose one that is there.`);
-
-export const noPrints = (where: string, found: string): Problem =>
-  problem('no-prints', `${where} must be a whole number of prints from ${PRINTS.least} to ${PRINTS.most}; this one is ${found}.`);
-
-export const noSeed = (where: string, found: string): Problem =>
-  problem('no-seed', `${where} must be a whole number from 0 to ${count(MAX_SEED)}; this one is ${found}.`);
 
 export const areaTooFine = (): Problem =>
   problem(

@@ -1,6 +1,6 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, Fabric, Patch } from './block.ts';
-import { checkFabrics } from './checks.ts';
+import { checkFabrics } from './fabric-checks.ts';
 import { liftedBox, moved, type Lifted } from './lifted.ts';
 import { refused } from './problems.ts';
 import { all, lift } from './selecting.ts';

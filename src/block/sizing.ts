@@ -1,7 +1,7 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
 import type { Choices } from './choices.ts';
-import { checkSide, checkText } from './checks.ts';
+import { checkSide } from './checks.ts';
 import { toDrawing } from './drawing.ts';
 import { MAX_CHOSEN } from './limits.ts';
 import { refused } from './problems.ts';
@@ -24,12 +24,6 @@ function withoutLengths(choices: Choices): Choices {
   const { cloths, margin, ...rest } = Object.fromEntries(Object.entries(choices).filter(([name]) => !(name in MAX_CHOSEN))) as Choices;
   const sold = Object.entries(cloths ?? {}).flatMap(([id, cloth]) => (cloth.sold ? [[id, { sold: cloth.sold }] as const] : []));
   return { ...rest, ...(sold.length > 0 && { cloths: Object.fromEntries(sold) }), ...(margin && 'percent' in margin && { margin }) };
-}
-
-/** @returns the block under another name */
-export function rename(block: Block, name: string): Result<Block> {
-  const fault = checkText("The block's name", name);
-  return fault ? refused(fault) : good({ ...block, name });
 }
 
 /** @returns the block if its lattice in true proportion can be held exactly */

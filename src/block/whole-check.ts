@@ -1,6 +1,6 @@
 import type { Block, Fabric, PressedSeam, UnitMethod } from './block.ts';
 import {
-  boxName, checkFabricKnown, checkGround, checkOutline, checkPin, checkPressedSeam, checkSeam, checkUnitMethod, seamName, type Checked,
+  boxName, checkFabricKnown, checkOutline, checkPin, checkPressedSeam, checkSeam, checkUnitMethod, seamName, type Checked,
   type Ground,
 } from './checks.ts';
 import { checkChoices } from './choice-checks.ts';
@@ -8,6 +8,7 @@ import type { Choices } from './choices.ts';
 import { clothPlace } from './cloth-checks.ts';
 import { pressedTwice, unitTwice } from './choice-problems.ts';
 import { toDrawing } from './drawing.ts';
+import { checkGround } from './fabric-checks.ts';
 import { MAX_PATCHES, MAX_PINS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_UNIT_METHODS } from './limits.ts';
 import * as say from './problems.ts';
 

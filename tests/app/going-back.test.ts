@@ -8,7 +8,7 @@ import { begun } from '../../src/block/history.ts';
 import { toggleWhole } from '../../src/block/patches.ts';
 import { toggleSeam } from '../../src/block/seams.ts';
 import { chooseMethod } from '../../src/block/choosing-methods.ts';
-import { rename } from '../../src/block/sizing.ts';
+import { rename } from '../../src/block/renaming.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
 import { formatBlock } from '../../src/files/block-file.ts';
 import { good } from '../../src/measure/problem.ts';

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { blank } from '../../src/block/blank.ts';
 import type { Block } from '../../src/block/block.ts';
 import { choose } from '../../src/block/choosing.ts';
-import { rename } from '../../src/block/sizing.ts';
+import { rename } from '../../src/block/renaming.ts';
 import { createDesk, type Bench } from '../../src/app/pattern-desk.ts';
 import type { Standing } from '../../src/app/pattern-maker.ts';
 import { createRest } from '../../src/app/rest.ts';

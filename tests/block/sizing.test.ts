@@ -5,7 +5,8 @@ import { paint } from '../../src/block/painting.ts';
 import { cell, quarterCell } from '../../src/block/patch-shapes.ts';
 import { regrid, subdivide } from '../../src/block/regridding.ts';
 import { choose } from '../../src/block/choosing.ts';
-import { rename, resize } from '../../src/block/sizing.ts';
+import { rename } from '../../src/block/renaming.ts';
+import { resize } from '../../src/block/sizing.ts';
 import { rational } from '../../src/measure/rational.ts';
 import { block, FABRICS, must, samplePoints, seen, SEED, unpainted } from './drawn.ts';
 

@@ -195,6 +195,7 @@ describe('a block drawn with symmetry', () => {
       await page.keyboard.press('Escape');
       await eventually(() => symmetry(page).textContent()).toBe('Symmetry');
       await page.getByRole('button', { name: 'Swap Chalk' }).click();
+      await page.getByRole('dialog').waitFor();
       expect(await broken()).toEqual([]);
       await page.keyboard.press('Escape');
     }

@@ -44,6 +44,7 @@ describe('the screen, for everyone', () => {
         expect(await broken()).toEqual([]);
         await page.keyboard.press('Escape');
         await page.getByRole('button', { name: 'Add fabric' }).click();
+        await page.getByRole('dialog').waitFor();
         expect(await broken()).toEqual([]);
         expect(complaints).toEqual([]);
         await context.close();

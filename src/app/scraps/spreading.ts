@@ -1,4 +1,5 @@
-import { wrap } from 'comlink';
+import { wrap, type Remote } from 'comlink';
+import { MAX_SEED } from '../../block/limits.ts';
 import { pieceInks } from '../../canvas/piece-ink.ts';
 import { printsOnCloth, type PrintsOnCloth } from '../../canvas/draw-prints.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
@@ -9,10 +10,10 @@ interface Spreader {
 }
 
 const known = new WeakMap<Pattern, Promise<readonly ScrapFamily[]>>();
-let worker: Worker | null = null;
-let busy = false;
+/** How the worker is called: by one caller for as long as the page lives, for the last one that goes away takes the line down. */
+let bench: Remote<Spreader> | null = null;
 
-/** @returns how the prints of a pattern's scraps lie, worked out beside the page; what was asked for before and is not done is dropped */
+/** @returns how the prints of a pattern's scraps lie, worked out beside the page */
 export function familiesOf(pattern: Pattern): Promise<readonly ScrapFamily[]> {
   let found = known.get(pattern);
   if (!found) known.set(pattern, (found = spread(pattern)));
@@ -20,15 +21,36 @@ export function familiesOf(pattern: Pattern): Promise<readonly ScrapFamily[]> {
 }
 
 async function spread(pattern: Pattern): Promise<readonly ScrapFamily[]> {
-  if (busy) {
-    worker?.terminate();
-    worker = null;
+  bench ??= opened();
+  return await bench.scrapsOf(pattern);
+}
+
+const opened = (): Remote<Spreader> => wrap<Spreader>(new Worker(new URL('./scraps-worker.ts', import.meta.url), { type: 'module' }));
+
+/** How many seeds are tried for another spread. */
+const TRIES = 20;
+
+/** @returns a seed by which the prints of a family lie otherwise than now, whatever they are numbered; null where none is found */
+export async function otherSeed(pattern: Pattern, fabric: string): Promise<number | null> {
+  const { seed } = pattern.scraps.find(({ id }) => id === fabric)!.scraps!;
+  const lie = async (by: number): Promise<string> => {
+    const scraps = pattern.scraps.map((each) => (each.id === fabric ? { ...each, scraps: { ...each.scraps!, seed: by } } : each));
+    const families = await familiesOf({ ...pattern, scraps });
+    const of = families.find((family) => family.fabric.id === fabric)!.of;
+    const names = new Map<number, number>();
+    return pattern.pieces.flatMap(({ id }) => {
+      const print = of.get(id);
+      if (print === undefined) return [];
+      if (!names.has(print)) names.set(print, names.size);
+      return [names.get(print)];
+    }).join();
+  };
+  const now = await lie(seed);
+  for (let i = 1; i <= TRIES; i++) {
+    const next = (seed + i) % (MAX_SEED + 1);
+    if ((await lie(next)) !== now) return next;
   }
-  const here = (worker ??= new Worker(new URL('./scraps-worker.ts', import.meta.url), { type: 'module' }));
-  busy = true;
-  const families = await wrap<Spreader>(here).scrapsOf(pattern);
-  if (worker === here) busy = false;
-  return families;
+  return null;
 }
 
 /** @returns the prints of a pattern's scraps as they are drawn on the cloth of a block */

@@ -1,7 +1,7 @@
 import { Shuffle } from 'lucide-react';
 import { useEffect, useState, type CSSProperties, type ReactNode } from 'react';
 import type { Fabric, LengthUnit } from '../../block/block.ts';
-import { spreadAgain } from '../../block/fabrics.ts';
+import { spreadBy } from '../../block/fabrics.ts';
 import { shadeOf } from '../../canvas/draw-prints.ts';
 import { middleOf } from '../../canvas/pen.ts';
 import type { Cut } from '../../cutting/cut.ts';
@@ -9,7 +9,7 @@ import type { Pattern } from '../../pattern/pattern.ts';
 import { eachWords, type ScrapFamily } from '../../pattern/scraps.ts';
 import { printLength } from '../../measure/lengths.ts';
 import { several } from '../../measure/words.ts';
-import { familiesOf } from '../scraps/spreading.ts';
+import { familiesOf, otherSeed } from '../scraps/spreading.ts';
 import type { Acts } from '../table.ts';
 import { Prose } from './Length.tsx';
 import '../face/scraps.css';
@@ -22,6 +22,16 @@ export default function Scraps({ fabric, pattern, change }: {
   readonly change: Acts['change'];
 }): ReactNode {
   const family = useFamily(pattern, fabric.id);
+  const [only, setOnly] = useState(false);
+  const again = (): void => {
+    void otherSeed(pattern, fabric.id).then(
+      (seed) => {
+        setOnly(seed === null);
+        if (seed !== null) change(`spread ${fabric.name} otherwise`, (now) => spreadBy(now, fabric.id, seed));
+      },
+      () => undefined,
+    );
+  };
   return (
     <div className="scraps" aria-busy={family === null}>
       {family && (
@@ -44,9 +54,12 @@ export default function Scraps({ fabric, pattern, change }: {
         </>
       )}
       <p className="cloth-acts">
-        <button type="button" className="plain" onClick={() => change(`spread ${fabric.name} otherwise`, (now) => spreadAgain(now, fabric.id))}>
+        <button type="button" className="plain" onClick={again}>
           <Shuffle size={18} aria-hidden="true" /> Another spread<span className="unseen"> of {fabric.name}</span>
         </button>
+        <span className="quiet" role="status">
+          {only ? 'There is no other spread.' : ''}
+        </span>
       </p>
     </div>
   );

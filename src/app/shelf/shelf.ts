@@ -1,6 +1,6 @@
 import type { Block } from '../../block/block.ts';
 import { begin, commit } from '../../block/history.ts';
-import { rename } from '../../block/sizing.ts';
+import { rename } from '../../block/renaming.ts';
 import type { Autosave, Card } from '../../files/autosave.ts';
 import { forgetPicture, sharePicture } from '../../files/pictures.ts';
 import { good, type Result } from '../../measure/problem.ts';
