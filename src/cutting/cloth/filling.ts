@@ -22,11 +22,17 @@ export function fillerOf(job: Job, sheet: Sheet): (height: number, left: readonl
   const span = tall + 1;
   const best = new Float64Array(span);
   const used = new Int32Array(span);
-  const widths = [...new Set(lies.map(({ width }) => width))];
+  /** The lies of kinds of which something is left, and their widths. */
+  let open: readonly Lie[] = lies;
+  let widths: readonly number[] = [];
+  const openLies = (left: readonly number[], worths: readonly number[]): void => {
+    open = lies.filter(({ kind }) => left[kind]! > 0 && worths[kind]! > 0);
+    widths = [...new Set(open.map(({ width }) => width))];
+  };
   /** By width and marks: how many of the piece at the lower end, and which, as it was when that width was done. */
   const last = new Int16Array(lies.length * span);
-  const values = new Float64Array(widths.length);
-  const ends = new Int32Array(widths.length);
+  const values = new Float64Array(lies.length);
+  const ends = new Int32Array(lies.length);
   const across = new Float64Array(sheet.width + 1);
   const from = new Int16Array(sheet.width + 1);
 
@@ -34,13 +40,13 @@ export function fillerOf(job: Job, sheet: Sheet): (height: number, left: readonl
     best.fill(0, 0, height + 1);
     let [next, count] = [0, 0];
     for (; count < widths.length && widths[count]! <= room; count++) {
-      for (; next < lies.length && lies[next]!.width === widths[count]; next++) {
-        const { kind, height: deep } = lies[next]!;
+      for (; next < open.length && open[next]!.width === widths[count]; next++) {
+        const { kind, height: deep } = open[next]!;
         const row = next * span;
         last.fill(0, row, row + height + 1);
         const most = left[kind]!;
         const value = worths[kind]!;
-        if (most === 0 || value <= 0) continue;
+        if (deep > height) continue;
         used.fill(0, 0, height + 1);
         for (let h = deep; h <= height; h++) {
           const more = best[h - deep]! + value;
@@ -65,7 +71,7 @@ export function fillerOf(job: Job, sheet: Sheet): (height: number, left: readonl
     for (let lie = ends[at]! - 1; lie >= 0 && h > 0; lie--) {
       const count = last[lie * span + h]!;
       if (count === 0) continue;
-      const one = lies[lie]!;
+      const one = open[lie]!;
       h -= count * one.height;
       const free = Math.min(count, left[one.kind]! - (taken.get(one.kind) ?? 0));
       if (free > 0) {
@@ -81,6 +87,7 @@ export function fillerOf(job: Job, sheet: Sheet): (height: number, left: readonl
     const left = [...wanted];
     const columns: Column[] = [];
     let [room, worth] = [sheet.width, 0];
+    openLies(left, worths);
     for (;;) {
       const count = stacks(height, room, left, worths);
       const widest = widestOfBest(values, widths, count, room, across, from);
@@ -94,6 +101,7 @@ export function fillerOf(job: Job, sheet: Sheet): (height: number, left: readonl
       const width = Math.max(...stack.runs.map((run) => run.width));
       columns.push({ width, runs: stack.runs, times });
       for (const [kind, pieces] of uses) left[kind]! -= pieces * times;
+      if ([...uses.keys()].some((kind) => left[kind] === 0)) openLies(left, worths);
       room -= width * times;
       worth += stack.worth(worths) * times;
     }

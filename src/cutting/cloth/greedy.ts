@@ -29,8 +29,12 @@ export function layerOf(job: Job): Layer {
       const { price, fill } = tools[at]!;
       if (sheet.length === Infinity) {
         const strips: Strip[] = [];
+        let [kinds, prices] = [-1, price(worthLeft()).prices];
         while (left.some((count) => count > 0)) {
-          const { prices } = price(worthLeft());
+          // What a strip is worth at most changes only when a kind is used up.
+          const still = left.filter((count) => count > 0).length;
+          if (still !== kinds && kinds >= 0) prices = price(worthLeft()).prices;
+          kinds = still;
           const best = bestStrip(prices.steps, prices.worth, (height) => fill(height, left, worths));
           if (best === null) break;
           const times = Math.max(1, again([best.strip], Infinity));
@@ -72,11 +76,13 @@ const usesOf = ({ columns }: Strip): ReadonlyMap<number, number> => {
   return uses;
 };
 
-/** Of the lengths that promise most, the one whose strip is worth most for its length. */
+/** Of the lengths that promise most for what they are, the one whose strip is worth most for its length. */
 function bestStrip(steps: readonly number[], worth: Float64Array, fill: (height: number) => Filled): Filled | null {
   const promising = [...steps].sort((a, b) => worth[b]! * a - worth[a]! * b).slice(0, TRIED);
   let best: Filled | null = null;
   for (const height of promising) {
+    // No strip is worth more than it promises, and the others promise less.
+    if (best !== null && worth[height]! * best.strip.height <= best.worth * height) break;
     const filled = fill(height);
     if (filled.strip.height === 0) continue;
     if (best === null || filled.worth * best.strip.height > best.worth * filled.strip.height) best = filled;
