@@ -70,3 +70,22 @@ describe('what a seam error costs', () => {
     expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
   });
 });
+
+describe('pressing', () => {
+  test('is shown on the back of the block, and a seam is pressed as the maker wants', async ({ page }) => {
+    await sheetIsCurrent(page);
+    await sheet(page).getByRole('button', { name: 'Pressing', exact: true }).click();
+    const dialog = page.getByRole('dialog');
+    const seam = dialog.getByRole('region', { name: 'One seam' });
+    const says = seam.getByRole('status');
+    await eventually(() => says.textContent()).toMatch(/^Step 15, the block: seam 2 of 2, pressed toward unit N\.$/);
+    await seam.getByRole('button', { name: 'Press it open' }).click();
+    await eventually(() => says.textContent()).toMatch(/pressed open\.$/);
+    await eventually(() => seam.textContent()).toMatch(/You chose/);
+    expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+    await seam.getByRole('button', { name: 'Leave it to the plan' }).click();
+    await eventually(() => says.textContent()).toMatch(/pressed toward unit N\.$/);
+    await seam.getByRole('button', { name: 'Seam before' }).click();
+    await eventually(() => says.textContent()).toMatch(/^Step 15, the block: seam 1 of 2/);
+  });
+});

@@ -14,6 +14,7 @@ import { Divisions } from './Divisions.tsx';
 import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
 import { Pins } from './Pins.tsx';
+import type { Wished } from './pressing/wishes.ts';
 import { ProofLine } from './Proof.tsx';
 import { SizesButton } from './SizesButton.tsx';
 import { StandingLine } from './StandingLine.tsx';
@@ -42,6 +43,8 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   readonly acts: Pick<Acts, 'choose' | 'unpin' | 'mend' | 'alarm' | 'change'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
+  const { pressedSeams, grid, denominator } = block;
+  const made = useMemo(() => ({ ...(pressedSeams && { pressedSeams }), grid, denominator }), [pressedSeams, grid, denominator]);
   // A long sheet is written when the hand leaves time for it.
   const written = useDeferredValue(pattern);
   const writtenWays = useDeferredValue(ways);
@@ -86,19 +89,20 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} colors={colors} clothStates={clothStates} letters={letters} acts={acts} />
+        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} made={made} colors={colors} clothStates={clothStates} letters={letters} acts={acts} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, grid, colors, clothStates, letters, acts }: {
+const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, grid, made, colors, clothStates, letters, acts }: {
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
   readonly standing: Standing | null;
   /** What is chosen now, which the pattern may not know yet. */
   readonly choices: Choices | undefined;
   readonly grid: Grid;
+  readonly made: Wished;
   readonly colors: ReadonlyMap<string, string>;
   readonly clothStates: ReadonlyMap<string, ClothState>;
   readonly letters: ReadonlyMap<string, string>;
@@ -114,7 +118,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
       <Units pattern={pattern} grid={grid} colors={colors} change={acts.change} />
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
-      <Steps pattern={pattern} colors={colors} alarm={acts.alarm} />
+      <Steps made={made} pattern={pattern} colors={colors} acts={acts} />
       <Divisions pattern={pattern} />
       <Cautions said={pattern.cautions.slice(ABOUT_CUTTING)} title="Take care when sewing" />
     </div>

@@ -2,23 +2,27 @@ import { lazy, Suspense, type ReactNode } from 'react';
 import { toNumber } from '../../measure/rational.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
+import type { Acts } from '../table.ts';
 import { DialogButton } from './DialogButton.tsx';
 import { InView } from './InView.tsx';
 import { Area, Prose } from './Length.tsx';
 import { Lamp, Line } from './Line.tsx';
 import { isWide } from './picture.ts';
+import type { Wished } from './pressing/wishes.ts';
 
 const ErrorDialog = lazy(() => import('./errors/ErrorDialog.tsx'));
+const PressingDialog = lazy(() => import('./pressing/PressingDialog.tsx'));
 const StepPanels = lazy(() => import('./steps/StepPanels.tsx'));
 
 /** The word a pressing instruction begins with, so that the eye finds it. */
 const PRESS = 'Press';
 
 /** The sewing order: what to lay down, how to press it, and what it must measure then. */
-export function Steps({ pattern, colors, alarm }: {
+export function Steps({ made, pattern, colors, acts: { alarm, change } }: {
+  readonly made: Wished;
   readonly pattern: Pattern;
   readonly colors: ReadonlyMap<string, string>;
-  readonly alarm: (sentence: string) => void;
+  readonly acts: Pick<Acts, 'alarm' | 'change'>;
 }): ReactNode {
   if (pattern.steps.length === 0) return null;
   return (
@@ -26,9 +30,14 @@ export function Steps({ pattern, colors, alarm }: {
       <div className="cutting-head">
         <h3 id="steps-title">Sewing</h3>
         {pattern.proof.seams > 0 && (
-          <DialogButton words="What a seam error costs" alarm={alarm}>
-            {(close) => <ErrorDialog pattern={pattern} colors={colors} close={close} />}
-          </DialogButton>
+          <>
+            <DialogButton words="Pressing" alarm={alarm}>
+              {(close) => <PressingDialog made={made} pattern={pattern} colors={colors} change={change} close={close} />}
+            </DialogButton>
+            <DialogButton words="What a seam error costs" alarm={alarm}>
+              {(close) => <ErrorDialog pattern={pattern} colors={colors} close={close} />}
+            </DialogButton>
+          </>
         )}
       </div>
       <ol className="steps">

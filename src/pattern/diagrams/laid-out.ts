@@ -168,19 +168,39 @@ function trimLines({ width, height }: Made, seam: number): readonly Mark[] {
 }
 
 /** @returns an arrow across the middle of every seam, toward where its allowances lie */
-function pressed({ step, pattern }: Drawn, made: Made, seam: number): readonly Mark[] {
-  const scale = ink(pattern.lattice.step);
+function pressed(drawn: Drawn, made: Made, seam: number): readonly Mark[] {
   const reach = Math.max(ARROW * Math.max(made.width, made.height), Math.min(seam * 1.6, Math.min(made.width, made.height) / 5));
-  return step.joins.flatMap((join, i): readonly Mark[] => {
+  return pressedWays(drawn, made).flatMap((way): readonly Mark[] => {
+    if (!way) return [];
+    const { at, toward, across } = way;
+    const far = times(across, reach);
+    if (!toward) return [{ mark: 'pressed open', from: plus(at, times(far, -1)), to: plus(at, far) }];
+    return [{ mark: 'pressed', from: plus(at, times(far, -0.5)), to: plus(at, far) }];
+  });
+}
+
+/** How one seam lies. */
+export interface PressedWay {
+  /** Its middle. */
+  readonly at: Spot;
+  /** Of length 1, across the seam: to where its allowances lie, or either way where it is open. */
+  readonly across: Spot;
+  /** Whether they lie to one side. */
+  readonly toward: boolean;
+}
+
+/** @returns for each seam of a step how it lies; null for one that only ends another */
+export function pressedWays({ step, pattern }: Drawn, made: Made): readonly (PressedWay | null)[] {
+  const scale = ink(pattern.lattice.step);
+  return step.joins.map((join, i) => {
     const way = step.pressed[i];
-    if (way === undefined || join.sew === 'finish') return [];
+    if (way === undefined || join.sew === 'finish') return null;
     const [a, b] = [inkAt(join.from, scale), inkAt(join.to, scale)];
     const [dx, dy] = direction(a, b);
     const at = between(a, b);
-    const across: Spot = [-dy * reach, dx * reach];
-    if (way === 'open') return [{ mark: 'pressed open', from: plus(at, times(across, -1)), to: plus(at, across) }];
-    const toward = sideOf(step, made, join, way, at, across);
-    return [{ mark: 'pressed', from: plus(at, times(across, -toward * 0.5)), to: plus(at, times(across, toward)) }];
+    if (way === 'open') return { at, across: [-dy, dx], toward: false };
+    const side = sideOf(step, made, join, way, at, [-dy, dx]);
+    return { at, across: [-dy * side, dx * side], toward: true };
   });
 }
 

@@ -4,6 +4,7 @@ import { stepPanels } from '../../../pattern/diagrams/step-panels.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
 import type { Step } from '../../../sewing/step.ts';
 import { Prose } from '../Length.tsx';
+import { arrowPath } from './arrow.ts';
 import '../../face/steps.css';
 
 /** With more parts than this the pictures are larger. */
@@ -98,7 +99,7 @@ function Layer({ layer, largest, colors }: {
     }
     case 'pressed':
     case 'pressed open': {
-      const arrows = layer.flatMap((mark) => (mark.mark === 'pressed' || mark.mark === 'pressed open' ? [arrowOf(mark)] : []));
+      const arrows = layer.flatMap((mark) => (mark.mark === 'pressed' || mark.mark === 'pressed open' ? [arrowPath(mark, mark.mark === 'pressed open')] : []));
       return ['halo', 'ink'].map((look) => <path key={look} className={`panel-arrow ${look}`} d={arrows.join('')} />);
     }
     case 'name':
@@ -123,18 +124,6 @@ function weaveOf(outline: readonly Spot[], largest: number): string {
     if (ends) lines.push(lineOf({ from: ends[0], to: ends[1] }));
   }
   return lines.join('');
-}
-
-/** @returns an arrow with a filled head; for a seam pressed open one with a head at either end */
-function arrowOf({ mark, from, to }: Extract<Mark, { readonly mark: 'pressed' | 'pressed open' }>): string {
-  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
-  const head = (tip: Spot, way: 1 | -1): string => {
-    const share = mark === 'pressed' ? 0.4 : 0.3;
-    const back: Spot = [tip[0] - way * dx * share, tip[1] - way * dy * share];
-    const wide = share * 0.55;
-    return `M${at(tip)}L${at([back[0] - dy * wide, back[1] + dx * wide])}L${at([back[0] + dy * wide, back[1] - dx * wide])}Z`;
-  };
-  return `${lineOf({ from, to })}${head(to, 1)}${mark === 'pressed open' ? head(from, -1) : ''}`;
 }
 
 function Name({ name: { text, at: [x, y], turn, room }, largest }: {
