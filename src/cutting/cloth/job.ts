@@ -13,6 +13,8 @@ export interface Kind {
   readonly height: number;
   readonly turn: boolean;
   readonly count: number;
+  /** Its place in the order. */
+  readonly listed: number;
   readonly lines: readonly { readonly cut: string; readonly count: number }[];
 }
 
@@ -67,7 +69,7 @@ export interface CutSheet {
   readonly times: number;
 }
 
-/** @returns the two ways a kind can lie, or the one it must */
+/** @returns the two ways a kind can lie, as given first, or the one it must */
 export const liesOf = ({ width, height, turn }: Kind, kind: number): readonly Lie[] =>
   turn && width !== height
     ? [
@@ -92,11 +94,10 @@ export function jobOf({ wanted, own, bought, reach }: ClothOrder): Job {
   const sheets = [...own.map(sheet), sheet(bought)];
   const gathered = new Map<string, Kind>();
   const tooLarge: { cut: string; count: number }[] = [];
-  for (const { cut, width, height, count, turn } of asked) {
-    let [across, along] = [timesInto(width, mark), timesInto(height, mark)];
+  for (const [listed, { cut, width, height, count, turn }] of asked.entries()) {
+    const [across, along] = [timesInto(width, mark), timesInto(height, mark)];
     const free = turn || across === along;
-    if (free && across > along) [across, along] = [along, across];
-    const kind: Kind = { width: across, height: along, turn: free, count, lines: [{ cut, count }] };
+    const kind: Kind = { width: across, height: along, turn: free, count, listed, lines: [{ cut, count }] };
     if (!liesOf(kind, 0).some((lie) => sheets.some((one) => fitsIn(lie, one)))) {
       tooLarge.push({ cut, count });
       continue;

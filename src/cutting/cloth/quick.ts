@@ -10,16 +10,15 @@ import { fitsIn, liesOf, type Column, type CutSheet, type Job, type Lie, type Sh
 interface Rule {
   readonly along: 'shorter' | 'longer' | 'as given';
   readonly stacked: boolean;
+  /** Of pieces equally long along the cloth, which come first. */
+  readonly ties: 'wider' | 'listed';
 }
 
-const RULES: readonly Rule[] = [
-  { along: 'shorter', stacked: true },
-  { along: 'longer', stacked: true },
-  { along: 'as given', stacked: true },
-  { along: 'shorter', stacked: false },
-  { along: 'longer', stacked: false },
-  { along: 'as given', stacked: false },
-];
+const RULES: readonly Rule[] = ([true, false] as const).flatMap((stacked) =>
+  (['wider', 'listed'] as const).flatMap((ties) =>
+    (['shorter', 'longer', 'as given'] as const).map((along): Rule => ({ along, stacked, ties })),
+  ),
+);
 
 export interface QuickLayout {
   readonly cloths: readonly CutSheet[];
@@ -91,12 +90,14 @@ function fillSheet(job: Job, sheet: Sheet, left: number[], rule: Rule): readonly
     const ways = liesOf(kind, at);
     const fit = ways.filter((lie) => fitsIn(lie, sheet));
     if (fit.length === 0) return [];
-    const given = ways[0]!;
-    const preferred = rule.along === 'as given' || !kind.turn ? given : rule.along === 'longer' ? given : ways[ways.length - 1]!;
+    const sorted = [...ways].sort((a, b) => a.height - b.height);
+    const preferred = rule.along === 'as given' ? ways[0]! : rule.along === 'shorter' ? sorted[0]! : sorted.at(-1)!;
     const onlyHere = sheet !== bought && !ways.some((lie) => fitsIn(lie, bought));
     return [{ first: fit.includes(preferred) ? preferred : fit[0]!, ways, onlyHere }];
   });
-  lies.sort((a, b) => Number(b.onlyHere) - Number(a.onlyHere) || b.first.height - a.first.height || b.first.width - a.first.width);
+  const places = new Map(job.kinds.map(({ listed }, kind) => [kind, listed]));
+  const tied = (a: Lie, b: Lie): number => (rule.ties === 'wider' ? b.width - a.width : places.get(a.kind)! - places.get(b.kind)!);
+  lies.sort((a, b) => Number(b.onlyHere) - Number(a.onlyHere) || b.first.height - a.first.height || tied(a.first, b.first));
   for (const { first, ways } of lies) {
     const { kind } = first;
     if (left[kind] === 0) continue;
