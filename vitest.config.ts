@@ -2,6 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // Left to itself vitest keeps one processor free, which on a machine of two is half of it.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
