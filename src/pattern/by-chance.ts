@@ -1,6 +1,8 @@
 import { placed } from '../geometry/piecing/congruence.ts';
 import { box } from '../geometry/convex.ts';
 import { compareAlong, lineThrough, samePoint, side, type Point } from '../geometry/point.ts';
+import { chanceFrom } from '../measure/chance.ts';
+import { placementIn } from '../sewing/placement.ts';
 import type { Step, StepPart } from '../sewing/step.ts';
 
 /*
@@ -153,9 +155,7 @@ function planOf({ parts, joins, trimmed }: Pick<Step, 'parts' | 'joins' | 'trimm
       return { cloths: [first], seams: [], ends: [] };
     }
     const unit = before[number]!;
-    const turned = box(unit.parts.flatMap(({ outline }) => outline.map((p) => placed(p, { turn: part.turn, dx: 0, dy: 0 }))));
-    const here = box(part.outline);
-    const placement = { turn: part.turn, dx: here.left.x / here.left.w - turned.left.x / turned.left.w, dy: here.top.y / here.top.w - turned.top.y / turned.top.w };
+    const placement = placementIn(unit.parts, part.turn, part.outline);
     outlines.push(...unit.outlines.map((outline) => outline.map((p) => placed(p, placement))));
     const start = seamsBefore;
     seamsBefore += unit.seams;
@@ -233,13 +233,6 @@ function quantiles(values: readonly number[]): Quantiles {
 
 /** @returns draws from a normal distribution of standard deviation 1, nearly: twelve even ones added up, less six */
 function normal(seed: number): () => number {
-  let state = seed >>> 0;
-  const even = (): number => {
-    // The generator known as mulberry32, public domain.
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = Math.imul(state ^ (state >>> 15), state | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4_294_967_296;
-  };
-  return () => Array.from({ length: 12 }, even).reduce((sum, each) => sum + each, -6);
+  const { next } = chanceFrom(seed);
+  return () => Array.from({ length: 12 }, () => next() / 2 ** 32).reduce((sum, each) => sum + each, -6);
 }

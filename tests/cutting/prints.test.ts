@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/block/block.ts';
 import type { Choices } from '../../src/block/choices.ts';
 import { mirror, turn } from '../../src/block/turning.ts';
-import { chanceFrom } from '../../src/cutting/prints/chance.ts';
+import { chanceFrom } from '../../src/measure/chance.ts';
 import { printsOf, type Prints } from '../../src/cutting/prints/prints.ts';
 import { spreadOf, type Spreading } from '../../src/cutting/prints/spread.ts';
 import { parseBlock } from '../../src/files/block-file.ts';

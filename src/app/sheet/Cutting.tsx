@@ -100,7 +100,7 @@ export function Cutting({ pattern, choices, states, letters, acts: { choose, cha
           </Card>
         ))}
       </div>
-      {pattern.cuts.some(({ template }) => template !== null) && <TemplatesButton pattern={pattern} acts={{ alarm }} />}
+      {pattern.cuts.some(({ template }) => template !== null) && <TemplatesButton pattern={pattern} alarm={alarm} />}
       {pattern.cuts.some(isRounded) && (
         <p className="rounded-line">
           <Unfold names={['rounded up']} open={rounded}>

@@ -1,31 +1,14 @@
-import { lazy, useState, type ReactNode } from 'react';
-import { createPortal } from 'react-dom';
+import { lazy, type ReactNode } from 'react';
 import type { Pattern } from '../../pattern/pattern.ts';
-import { Later } from '../Later.tsx';
-import type { Acts } from '../table.ts';
+import { DialogButton } from './DialogButton.tsx';
 
 const Templates = lazy(() => import('./templates/Templates.tsx'));
 
 /** Asks for the templates of a pattern at full size. */
-export function TemplatesButton({ pattern, acts: { alarm } }: { readonly pattern: Pattern; readonly acts: Pick<Acts, 'alarm'> }): ReactNode {
-  const [asked, setAsked] = useState(false);
-  const close = (): void => setAsked(false);
+export function TemplatesButton({ pattern, alarm }: { readonly pattern: Pattern; readonly alarm: (sentence: string) => void }): ReactNode {
   return (
-    <>
-      <button type="button" className="plain framed" aria-haspopup="dialog" onClick={() => setAsked(true)}>
-        Print templates
-      </button>
-      {asked && createPortal(
-        <Later
-          failed={() => {
-            alarm('That part of the sheet could not be fetched; check that the app is still being served, then load the page again.');
-            close();
-          }}
-        >
-          <Templates pattern={pattern} alarm={alarm} close={close} />
-        </Later>,
-        document.body,
-      )}
-    </>
+    <DialogButton words="Print templates" alarm={alarm}>
+      {(close) => <Templates pattern={pattern} alarm={alarm} close={close} />}
+    </DialogButton>
   );
 }

@@ -1,4 +1,4 @@
-import type { Chance } from './chance.ts';
+import type { Chance } from '../../measure/chance.ts';
 
 /** What must differ from what: for each thing, by index, the others. */
 export type Neighbours = readonly ReadonlySet<number>[];

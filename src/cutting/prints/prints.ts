@@ -2,7 +2,7 @@ import type { Piece, Piecing } from '../../geometry/piecing/assembly.ts';
 import { touching, type Touching } from '../../geometry/piecing/touching.ts';
 import type { Cut } from '../cut.ts';
 import type { CuttingRules } from '../needs.ts';
-import { chanceFrom, type Chance } from './chance.ts';
+import { chanceFrom, type Chance } from '../../measure/chance.ts';
 import { cliqueIn } from './colouring.ts';
 import { inOneOrder } from './one-order.ts';
 import { printsEnough, spreadOf, type Spread, type Spreading } from './spread.ts';

@@ -1,4 +1,4 @@
-import type { Chance } from './chance.ts';
+import type { Chance } from '../../measure/chance.ts';
 import { coloured, type Coloured, type Neighbours } from './colouring.ts';
 
 /** Things that get prints. All are counted from 0. */

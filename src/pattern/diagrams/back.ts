@@ -1,7 +1,7 @@
 import { placed } from '../../geometry/piecing/congruence.ts';
-import { box } from '../../geometry/convex.ts';
 import type { Assembly } from '../../geometry/piecing/assembly.ts';
-import { moved, type Point } from '../../geometry/point.ts';
+import type { Point } from '../../geometry/point.ts';
+import { placementIn } from '../../sewing/placement.ts';
 import type { Step } from '../../sewing/step.ts';
 import type { Pattern } from '../pattern.ts';
 import { between, direction, ink, inkAt, plus, times, type Spot } from './diagram.ts';
@@ -65,12 +65,9 @@ export function backOf(pattern: Pattern): Back {
 function placesOf(step: Step, { piecing, units }: Pattern): readonly { readonly take: (point: Point) => Point; readonly turn: 0 | 1 | 2 | 3 }[] {
   const places: readonly { readonly assembly: Assembly; readonly turn: 0 | 1 | 2 | 3 }[] =
     step.makes === 'block' ? [{ assembly: piecing.root, turn: 0 }] : units.find(({ unit }) => unit.id === step.makes)!.unit.places;
-  const corners = step.parts.flatMap(({ outline }) => outline);
   return places.map(({ assembly, turn }) => {
-    const there = box(assembly.outline);
-    const here = box(corners.map((p) => placed(p, { turn, dx: 0, dy: 0 })));
-    const [dx, dy] = [there.left.x / there.left.w - here.left.x / here.left.w, there.top.y / there.top.w - here.top.y / here.top.w];
-    return { turn, take: (p) => moved(placed(p, { turn, dx: 0, dy: 0 }), dx, dy) };
+    const placement = placementIn(step.parts, turn, assembly.outline);
+    return { turn, take: (p) => placed(p, placement) };
   });
 }
 

@@ -2,6 +2,7 @@ import { box } from '../../geometry/convex.ts';
 import { placed, type Turn } from '../../geometry/piecing/congruence.ts';
 import { compareAlong, gcd, lineThrough, samePoint, side, type Point } from '../../geometry/point.ts';
 import { add, multiply, rational, ZERO, type Rational } from '../../measure/rational.ts';
+import { placementIn } from '../placement.ts';
 import type { Join, Step, StepPart } from '../step.ts';
 import { along, apart, minus, perLength, plus, product, STILL, times, together, whole, type Roots, type Shift } from './roots.ts';
 
@@ -92,9 +93,7 @@ function laid(part: StepPart, made: ReadonlyMap<string, Thing & { readonly parts
   const unit = 'unit' in part.from ? made.get(part.from.unit) : undefined;
   if (!unit) return { cloths: [{ outline: part.outline, shift: STILL, exact: false }], ends: [] };
   const { turn } = part;
-  const turned = box(unit.parts.flatMap(({ outline }) => outline.map((p) => placed(p, { turn, dx: 0, dy: 0 }))));
-  const here = box(part.outline);
-  const placement = { turn, dx: here.left.x / here.left.w - turned.left.x / turned.left.w, dy: here.top.y / here.top.w - turned.top.y / turned.top.w };
+  const placement = placementIn(unit.parts, turn, part.outline);
   return {
     cloths: unit.cloths.map((cloth) => ({ ...cloth, outline: cloth.outline.map((p) => placed(p, placement)), shift: turnedShift(cloth.shift, turn) })),
     ends: unit.ends.map((end) => {

@@ -1,8 +1,8 @@
 import type { PressedSeam } from '../../block/block.ts';
-import { box } from '../../geometry/convex.ts';
 import type { Assembly } from '../../geometry/piecing/assembly.ts';
 import { placed, type Turn } from '../../geometry/piecing/congruence.ts';
-import { compareAlong, latticePoint, lineThrough, moved, side, type Point } from '../../geometry/point.ts';
+import { compareAlong, latticePoint, lineThrough, side, type Point } from '../../geometry/point.ts';
+import { placementIn } from '../placement.ts';
 import type { Join, Pressed } from '../step.ts';
 import type { Laid } from './meetings.ts';
 
@@ -34,10 +34,8 @@ export function forcedSeams(steps: readonly Laid[], places: readonly Places[], w
 
 /** @returns the joins of a step that a wish means in one of its places, with the thing each is to be pressed toward */
 function on({ parts, joins }: Laid, { assembly, turn }: Places[number], { from, to, lies }: PressedSeam): readonly (readonly [number, Pressed])[] {
-  const there = box(assembly.outline);
-  const turned = box(parts.flatMap(({ outline }) => outline.map((p) => placed(p, { turn, dx: 0, dy: 0 }))));
-  const [dx, dy] = [there.left.x / there.left.w - turned.left.x / turned.left.w, there.top.y / there.top.w - turned.top.y / turned.top.w];
-  const inBlock = (p: Point): Point => moved(placed(p, { turn, dx: 0, dy: 0 }), dx, dy);
+  const placement = placementIn(parts, turn, assembly.outline);
+  const inBlock = (p: Point): Point => placed(p, placement);
   const middle: Point = { x: from[0] + to[0], y: from[1] + to[1], w: 2 };
   const [start, end] = [latticePoint(...from), latticePoint(...to)];
   const line = lineThrough(start, end);

@@ -1,5 +1,7 @@
 /** Whole numbers that look drawn at random, the same for the same seed. */
 export interface Chance {
+  /** @returns a whole number from 0 on, less than 2³² */
+  readonly next: () => number;
   /** @returns a whole number from 0 on, less than `count` */
   readonly below: (count: number) => number;
   /** @returns the same things in another order */
@@ -18,6 +20,7 @@ export function chanceFrom(seed: number): Chance {
   };
   const below = (count: number): number => next() % count;
   return {
+    next,
     below,
     shuffled: (things) => {
       const all = [...things];
