@@ -1,14 +1,14 @@
 import type { Choices, Method } from '../block/choices.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { cutList, type CutList } from '../cutting/cutting.ts';
-import type { ClothLayout } from '../cutting/layout.ts';
 import { cutShape } from '../cutting/shapes.ts';
 import { methodsFor, methodsLike, usualMethod } from '../cutting/methods.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
-import { add, compare, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
+import { add, compare, ZERO, type Rational } from '../measure/rational.ts';
 import { cuttingChoices } from './cutting-choices.ts';
 import { clothOf } from './cloths.ts';
 import type { Pattern, UnitLine } from './pattern.ts';
+import { layoutCuts, subcuts } from './straight-cuts.ts';
 
 /** What the methods of a pattern come to, all its blocks together. */
 export interface Effect {
@@ -68,8 +68,11 @@ function given<K extends string>(map: Readonly<Partial<Record<K, Method>>>, key:
   return Object.fromEntries(method === null ? rest : [...rest, [key, method]]) as Record<K, Method>;
 }
 
+/** @returns the cutting list of a pattern as it stands, with what each piece does in its unit */
+export const listNow = (pattern: Pattern): CutList => listFor(pattern, chosenMethods(pattern));
+
 /** @returns what the pattern's methods come to as it stands */
-export const effectNow = (pattern: Pattern): Effect => effectOf(pattern, listFor(pattern, chosenMethods(pattern)));
+export const effectNow = (pattern: Pattern): Effect => effectOf(pattern, listNow(pattern));
 
 /**
  * @returns everything that can be chosen for a unit in a scope, the way back first where there is one, then in the order in which the trade
@@ -117,7 +120,7 @@ function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts,
   const biased = ({ piece, role }: CutList['pieces'][number]): boolean => ON_BIAS.has(role) || (role === 'template' && slanted.has(piece));
   return {
     pieces: sum(cuts.map(({ quantity }) => quantity)),
-    cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(triangleCuts)),
+    cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(subcuts)),
     cloth: cloths.map(({ fabric, length }) => (fabric.scraps ? ZERO : length)).reduce(add, ZERO),
     spare: sparesOf(cuts),
     bias: from.filter(biased).length * choices.blocks,
@@ -140,31 +143,4 @@ function sparesOf(cuts: readonly Cut[]): number {
     else single += spare;
   }
   return [...units.values()].reduce((a, b) => a + b, single);
-}
-
-/** Each strip off the cloth, each column off its strip, each piece off its column where it is not the last one to its edge, or is narrower. */
-function layoutCuts({ cloths }: ClothLayout): number {
-  let cuts = 0;
-  for (const cloth of cloths) {
-    for (const strip of cloth.strips) {
-      let across = 1;
-      for (const column of strip.columns) {
-        const count = column.pieces.reduce((n, laid) => n + laid.count, 0);
-        const full = column.pieces.map((laid) => multiply(laid.length, rational(laid.count))).reduce(add, ZERO);
-        const narrow = column.pieces.reduce((n, laid) => n + (compare(laid.width, column.width) < 0 ? laid.count : 0), 0);
-        across += column.times * (1 + count - (compare(full, strip.length) === 0 ? 1 : 0) + narrow);
-      }
-      cuts += across * strip.times * cloth.times;
-    }
-  }
-  return cuts;
-}
-
-/** Diagonals; of a strip every slanted and straight cut, and those across the tips. */
-function triangleCuts({ quantity, subcut, nested }: Cut): number {
-  if (subcut === 'once') return quantity;
-  if (subcut === 'twice') return 2 * quantity;
-  if (!nested) return 0;
-  const { form, triangles } = nested;
-  return quantity * (form === 'half' ? triangles - 1 + (triangles % 2) + triangles : triangles + 1 + 2 * triangles);
 }

@@ -9,10 +9,14 @@ import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
 import type { Step } from '../sewing/step.ts';
 import { optionsFor } from './effects.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
+import { ASSUMED } from './figure-words.ts';
 import { refusedPinText } from './knots.ts';
 import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
 import { allDirectionNotes } from './directions.ts';
 import { scrapsOf, type ScrapFamily } from './scraps.ts';
+import { aboutTime } from './time-words.ts';
+import { workFigures } from './work-figures.ts';
+import { STAGES, USUAL_TIMES } from './work-time.ts';
 
 /** Width and height in the block's unit, as `parseLength` reads them: "12 1/2". */
 type SizeText = readonly [string, string];
@@ -55,6 +59,7 @@ export function patternJson(pattern: Pattern) {
     cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
     steps: pattern.steps.map((step) => stepJson(step, lattice.step)),
     pressing: pressingJson(pattern),
+    figures: figuresJson(pattern),
     fabrics: pattern.fabrics.map(clothJson),
     ...(families.length > 0 && { scraps: families.map((family) => scrapsJson(family, pattern)) }),
     alternatives: pattern.alternatives.filter(({ way }) => way !== pattern.way).map(alternativeJson),
@@ -143,6 +148,31 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
 
 /** Of one block: points where seams meet, and where they do not nest; whether fewer, or better ones, were possible. */
 const pressingJson = ({ pressing: { points, sameWay, open, proved, layers } }: Pattern) => ({ points, sameWay, open, provedBest: proved, layers });
+
+/** By what a maker may weigh the pattern, of one block; straight cuts and times are for all blocks, the times no more than an estimate. */
+const figuresJson = (pattern: Pattern) => {
+  const { time, narrowest, pointsToMatch, pointsApart, layers, bias, straightCuts } = workFigures(pattern);
+  const { cutting, sewing, pressing, trimming } = time.stages;
+  const whole = Math.round;
+  const seconds = { cutting: whole(cutting), sewing: whole(sewing), pressing: whole(pressing), trimming: whole(trimming) };
+  return {
+    pointsToMatch,
+    pointsNotNested: pointsApart.sameWay + pointsApart.open,
+    layers,
+    narrowest: exactText(narrowest),
+    biasOnOuterEdge: bias.outer,
+    biasSeams: bias.seams,
+    straightCuts,
+    time: {
+      estimate: true,
+      about: aboutTime(time.total),
+      seconds: { ...seconds, all: STAGES.reduce((sum, stage) => sum + seconds[stage], 0), perBlock: whole(time.perBlock) },
+      /** Seconds for each thing that is done. */
+      assumed: USUAL_TIMES,
+      note: ASSUMED,
+    },
+  };
+};
 
 /** Where the seams of one line run through one fabric, each place by its ends, across and down from the top-left corner; and what that costs. */
 const divisionJson = ({ fabric, places, more, says }: DivisionLine, step: Rational) => ({

@@ -11,9 +11,13 @@ import type { Cloth, Pattern, Size } from './pattern.ts';
 import { piecesMore } from './divisions.ts';
 import { refusedPinText } from './knots.ts';
 import { largeLines } from './large-lines.ts';
+import { actWords, ASSUMED, figureLines, STAGE_WORDS } from './figure-words.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';
 import { allDirectionNotes } from './directions.ts';
 import { eachWords, familyWords, scrapsOf, type ScrapFamily } from './scraps.ts';
+import { aboutTime, secondsTime } from './time-words.ts';
+import { workFigures } from './work-figures.ts';
+import { ACTS, STAGES, USUAL_TIMES } from './work-time.ts';
 
 /** Columns of the narrowest terminal that is still common. */
 const COLUMNS = 80;
@@ -34,6 +38,7 @@ export function patternText(pattern: Pattern): string {
     section('Units', units(pattern)),
     section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),
     section('Proof', proofLines(pattern)),
+    section('Figures', figures(pattern)),
     section('Seams through one fabric', divided(pattern)),
     section('Other ways to sew it', otherWays(pattern)),
     boxed('Take care', pattern.cautions),
@@ -216,6 +221,21 @@ function proofLines({ proof }: Pattern): Lines {
   if (!proof.holds) return bullets(proof.faults);
   const seams = `${several(proof.seams, 'seam')}, ${proof.seams === 1 ? '' : 'all '}straight`;
   return paragraph(`Sewn back in exact arithmetic: ${seams}, and the result is the drawing.`);
+}
+
+/** What the work asks of its maker, and about how long it takes by the usual assumptions. */
+function figures(pattern: Pattern): Lines {
+  const known = workFigures(pattern);
+  const { time } = known;
+  const { blocks } = pattern.choices;
+  const each = blocks === 1 ? '' : `, ${aboutTime(time.perBlock)} a block`;
+  const assumed = ACTS.map(({ act }) => `${USUAL_TIMES[act]} s for each ${actWords(act, pattern.block.unit)}`);
+  return [
+    ...figureLines(known, pattern).flatMap(({ name, says }) => paragraph(`${name}: ${says}`)),
+    ...paragraph(`Time, an estimate: about ${aboutTime(time.total)}${each}`),
+    ...STAGES.flatMap((stage) => paragraph(`${STAGE_WORDS[stage]}: ${secondsTime(time.stages[stage])}`, `${INDENT}- `)),
+    ...paragraph(`Reckoned with ${listed(assumed)}. ${ASSUMED}`),
+  ];
 }
 
 function otherWays({ alternatives, way: chosen }: Pattern): Lines {

@@ -19,6 +19,7 @@ import { ProofLine } from './Proof.tsx';
 import { SizesButton } from './SizesButton.tsx';
 import { StandingLine } from './StandingLine.tsx';
 import { Steps } from './Steps.tsx';
+import { TimeLine } from './TimeLine.tsx';
 import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
 
@@ -112,6 +113,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
     <div className="sheet-body">
       <ProofLine pattern={pattern} colors={colors} alarm={acts.alarm} />
       <p className="figures">{figuresLine(pattern.figures)}</p>
+      <TimeLine pattern={pattern} alarm={acts.alarm} />
       <StandingLine standing={standing} />
       <ChoicesLine choices={{ ...pattern.choices, ...choices }} unit={pattern.block.unit} choose={acts.choose} />
       <Ways pattern={pattern} ways={ways} chosen={choices?.way ?? pattern.way} chooseWay={(way) => acts.choose({ way })} />
