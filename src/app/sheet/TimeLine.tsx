@@ -17,8 +17,8 @@ export function TimeLine({ pattern, alarm }: { readonly pattern: Pattern; readon
     return () => clearTimeout(timer);
   }, []);
   return (
-    <div className="sheet-time quiet">
-      <span>
+    <div className="sheet-time">
+      <span className="quiet">
         {due && (
           <Later failed={() => undefined}>
             <TimeSaid pattern={pattern} />

@@ -63,7 +63,8 @@ function Time({ time, blocks, unit }: { readonly time: WorkTime; readonly blocks
         {blocks > 1 && `, ${aboutTime(perBlock)} a block`}, reckoned {usual ? 'with the usual times' : 'with times of your own'}
       </p>
       <p className="quiet">
-        {ASSUMED} Type your own: they are kept in this browser, not in the file. Choosing, unpicking and rests are not counted.
+        {ASSUMED} Type your own: they are kept in this browser, not in the file. A seam that
+        runs through several units before they are cut apart is begun once. Choosing, unpicking and rests are not counted.
       </p>
       {STAGES.map((stage) => (
         <section key={stage} aria-label={STAGE_WORDS[stage]} className="work-stage">
