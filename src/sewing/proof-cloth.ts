@@ -2,10 +2,11 @@ import type { Method } from '../block/choices.ts';
 import type { Cut, Role } from '../cutting/cut.ts';
 import { compareRoots, exactly, fraction, minus, order, over, plus, root, say, scaled, straight, times } from './proof-number.ts';
 import type { Fraction, Roots } from './proof-number.ts';
-import { dot, same, spotOf, squaredDistance } from './proof-outline.ts';
+import { dot, same, squaredDistance } from './proof-outline.ts';
 import type { Outline } from './proof-outline.ts';
 import { stripFault } from './proof-strips.ts';
 import type { Plan, SewnStep, Tell } from './proof-table.ts';
+import { templateFault } from './proof-template.ts';
 
 /** The least cloth a patch needs, allowance included; width ≤ height, in the block's unit. */
 interface Need {
@@ -235,56 +236,4 @@ function checkSize(plan: Plan, cut: Cut, need: Need, table: SewnStep, name: stri
   } else if (!table.step.trimmed && extra(null)) {
     tell(`${name} is cut ${size} to be trimmed, but the step does not say that it is.`);
   }
-}
-
-/** @returns what is wrong with a template for a part, or null */
-function templateFault(plan: Plan, cut: Cut, outline: Outline): string | null {
-  if (!cut.template) return 'is cut round a template, but the line has none';
-  const template = cut.template.map(spotOf);
-  if (!congruent(template, outline)) return 'does not have the outline of its template';
-  const unit = exactly(plan.step);
-  const allowance = straight(scaled(2, exactly(plan.seam)));
-  const size = [straight(exactly(cut.width)), straight(exactly(cut.height))];
-  const origin = spotOf({ x: 0, y: 0, w: 1 });
-  const across = [
-    spotOf({ x: 1, y: 0, w: 1 }),
-    ...template.map((p, i) => {
-      const q = template[(i + 1) % template.length];
-      return { x: q.x * p.w - p.x * q.w, y: q.y * p.w - p.y * q.w, w: 1n };
-    }),
-  ];
-  // Upright, or lying on one of its edges: width and height of the outline along and across that direction. All cloth within the
-  // allowance is asked for; what of a sharp tip reaches further is trimmed off to fit the neighbour.
-  const holds = across.some((way) => {
-    const extent = (u: { x: bigint; y: bigint; w: bigint }): Roots => {
-      const along = template.map((p) => dot(origin, u, p)).sort(order);
-      const reach = times(minus(along[along.length - 1], along[0]), unit);
-      const norm = squaredDistance(origin, u);
-      return [...root(over(reach, norm), norm), ...allowance];
-    };
-    const [w, h] = [extent(way), extent({ x: -way.y, y: way.x, w: way.w })];
-    const inside = (a: Roots, b: Roots): boolean => compareRoots(a, size[0]) <= 0 && compareRoots(b, size[1]) <= 0;
-    return inside(w, h) || inside(h, w);
-  });
-  return holds
-    ? null
-    : `is cut from ${say(exactly(cut.width))} by ${say(exactly(cut.height))}, too small for the template with its allowance`;
-}
-
-/** @returns whether one outline is the other after some turn and shift (not mirrored: cloth has a right side) */
-export function congruent(a: Outline, b: Outline): boolean {
-  if (a.length !== b.length) return false;
-  const corner = (outline: Outline, i: number): readonly [Fraction, Fraction] => {
-    const n = outline.length;
-    const [p, q, r] = [outline[(i + n - 1) % n], outline[i], outline[(i + 1) % n]];
-    return [squaredDistance(q, r), dot(q, p, r)];
-  };
-  const [one, other] = [a, b].map((outline) => outline.map((_, i) => corner(outline, i)));
-  // A clockwise convex outline is settled by its edges and the angles between them, in order.
-  return other.some((_, start) =>
-    one.every((mine, i) => {
-      const theirs = other[(start + i) % other.length];
-      return order(mine[0], theirs[0]) === 0 && order(mine[1], theirs[1]) === 0;
-    }),
-  );
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rational } from '../../src/measure/rational.ts';
+import { rational, type Rational } from '../../src/measure/rational.ts';
 import { prove } from '../../src/sewing/proof.ts';
 import type { Plan } from '../../src/sewing/proof-table.ts';
 import type { Step } from '../../src/sewing/step.ts';
@@ -37,6 +37,13 @@ describe('cloth', () => {
     ['a template needs cloth that holds it', slanted, 0, /cut from 3 3\/8 by 4 3\/8, too small for the template/],
   ] as const)('%s', (_, plan, line, fault) => {
     expect(faults(cutOf(plan, line, (cut) => ({ width: smaller(cut.width), height: smaller(cut.height) })))).toMatch(fault);
+  });
+
+  test('a template may be cut as far as its tips go, and no further', () => {
+    // The tip at 3, 4 has the angle arctan 2, so its raw edges meet (1/4)/tan(31.7°) = 0.40… along: 3 + 0.25 + 0.40… is under 3 3/4.
+    const wide = (width: Rational): Plan => cutOf(slanted, 0, () => ({ width }));
+    expect(faults(wide(rational(15, 4)))).toBe('');
+    expect(faults(wide(rational(31, 8)))).toContain('cut from 3 7/8 by 4 1/2, too large for the ruler and the template with its tips');
   });
 
   test('what is cut larger for trimming is accepted when the step says that it is trimmed', () => {
@@ -120,7 +127,7 @@ describe('cloth', () => {
       ]),
       cuts: list(
         {
-          cut: '1 rock 4 5/8 x 5 1/4',
+          cut: '1 rock 4 7/8 x 4 7/8',
           template: [
             [0, 2],
             [1, 0],

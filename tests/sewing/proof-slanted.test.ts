@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { templateBox } from '../../src/cutting/template.ts';
 import type { Lattice } from '../../src/geometry/patchwork/drawing.ts';
 import type { Point } from '../../src/geometry/point.ts';
 import { rational } from '../../src/measure/rational.ts';
@@ -10,7 +11,7 @@ import type { Outline, Spot } from '../../src/sewing/proof-outline.ts';
 import type { Plan } from '../../src/sewing/proof-table.ts';
 import type { Join, StepPart } from '../../src/sewing/step.ts';
 import { mutants } from './proof-mutants.ts';
-import { COMMON, drawing, inches, steps } from './proof-writing.ts';
+import { COMMON, drawing, steps } from './proof-writing.ts';
 
 /**
  * Blocks of 8 in. crossed by slanted lines, each painted over the ones before: the last patch is one piece, the one before it what
@@ -96,8 +97,7 @@ function crossed(all: readonly (readonly [{ edge: number; at: Lattice }, { edge:
       fabric: 'fabric' in part.from ? part.from.fabric : '',
       quantity: 1,
       shape: 'template',
-      width: inches('20'),
-      height: inches('20'),
+      ...templateBox(part.outline, rational(1), COMMON.seam, COMMON.ruler),
       exact: null,
       subcut: 'none',
       uses: [{ unit: 'block', role: 'template', quantity: 1 }],
@@ -139,7 +139,7 @@ describe('slanted work whose corners lie between lattice points', () => {
   });
 
   test('a change is found', () => {
-    // A line cut round a template may be generous, and a patch may lie wholly under others: such changes change nothing.
+    // A line cut round a template may lie otherwise on its cloth, and a patch may lie wholly under others: such changes change nothing.
     const harmless = /too (narrow|small)|^patch|ground on top/;
     fc.assert(
       fc.property(lines, fc.nat(), (all, n) => {
