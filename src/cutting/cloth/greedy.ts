@@ -1,5 +1,5 @@
 import { fillerOf, type Filled } from './filling.ts';
-import type { CutSheet, Job, Strip } from './job.ts';
+import { piecesIn, type CutSheet, type Job, type Strip } from './job.ts';
 import { sheetPricerOf } from './plans.ts';
 
 /*
@@ -19,12 +19,9 @@ export function layerOf(job: Job): Layer {
     const left = [...wanted];
     const cloths: CutSheet[] = [];
     const worthLeft = (): readonly number[] => worths.map((worth, kind) => (left[kind]! > 0 ? worth : 0));
-    const take = (strip: Strip, times: number): void => usesOf(strip).forEach((count, kind) => void (left[kind]! -= count * times));
-    const again = (strips: readonly Strip[], most: number): number => {
-      const uses = new Map<number, number>();
-      for (const strip of strips) usesOf(strip).forEach((count, kind) => uses.set(kind, (uses.get(kind) ?? 0) + count));
-      return [...uses].reduce((times, [kind, count]) => Math.min(times, Math.floor(left[kind]! / count)), most);
-    };
+    const take = (strips: readonly Strip[], times: number): void => piecesIn(strips).forEach((count, kind) => void (left[kind]! -= count * times));
+    const again = (strips: readonly Strip[], most: number): number =>
+      [...piecesIn(strips)].reduce((times, [kind, count]) => Math.min(times, Math.floor(left[kind]! / count)), most);
     job.sheets.forEach((sheet, at) => {
       const { price, fill } = tools[at]!;
       if (sheet.length === Infinity) {
@@ -38,7 +35,7 @@ export function layerOf(job: Job): Layer {
           const best = bestStrip(prices.steps, prices.worth, (height) => fill(height, left, worths));
           if (best === null) break;
           const times = Math.max(1, again([best.strip], Infinity));
-          take(best.strip, times);
+          take([best.strip], times);
           strips.push({ ...best.strip, times });
         }
         if (strips.length > 0) cloths.push({ sheet: at, strips, times: 1 });
@@ -54,14 +51,14 @@ export function layerOf(job: Job): Layer {
           if (height === undefined) break;
           const { strip } = fill(height, left, worths);
           if (strip.columns.length === 0) break;
-          take(strip, 1);
+          take([strip], 1);
           strips.push(strip);
           room -= strip.height;
         }
         if (strips.length === 0) break;
         whole.forEach((count, kind) => (left[kind] = count));
         const times = Math.max(1, again(strips, unused));
-        for (const strip of strips) take(strip, times);
+        take(strips, times);
         cloths.push({ sheet: at, strips, times });
         unused -= times;
       }
@@ -69,12 +66,6 @@ export function layerOf(job: Job): Layer {
     return cloths;
   };
 }
-
-const usesOf = ({ columns }: Strip): ReadonlyMap<number, number> => {
-  const uses = new Map<number, number>();
-  for (const { runs, times } of columns) for (const { kind, count } of runs) uses.set(kind, (uses.get(kind) ?? 0) + count * times);
-  return uses;
-};
 
 /** Of the lengths that promise most for what they are, the one whose strip is worth most for its length. */
 function bestStrip(steps: readonly number[], worth: Float64Array, fill: (height: number) => Filled): Filled | null {

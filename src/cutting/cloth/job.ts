@@ -69,6 +69,20 @@ export interface CutSheet {
   readonly times: number;
 }
 
+/** @returns marks along the cloth that strips take together */
+export const heightOf = (strips: readonly Strip[]): number => strips.reduce((sum, { height, times }) => sum + height * times, 0);
+
+/** @returns how many pieces of each kind are in strips, by kind; those that are in none are not in it */
+export function piecesIn(strips: readonly Strip[]): ReadonlyMap<number, number> {
+  const counts = new Map<number, number>();
+  for (const { columns, times } of strips) {
+    for (const column of columns) {
+      for (const { kind, count } of column.runs) counts.set(kind, (counts.get(kind) ?? 0) + count * column.times * times);
+    }
+  }
+  return counts;
+}
+
 /** @returns the two ways a kind can lie, as given first, or the one it must */
 export const liesOf = ({ width, height, turn }: Kind, kind: number): readonly Lie[] =>
   turn && width !== height

@@ -1,4 +1,4 @@
-import { type CutSheet, type Job, type Sheet, type Strip } from './job.ts';
+import { heightOf, piecesIn, type CutSheet, type Job, type Sheet, type Strip } from './job.ts';
 import { pricerOf, type Prices } from './pricing.ts';
 import type { Entry } from './solver.ts';
 
@@ -14,15 +14,8 @@ export interface Plan {
 
 /** @returns a plan of these strips on one sheet */
 export function planOf(job: Job, sheet: number, strips: readonly Strip[]): Plan {
-  const gives = new Map<number, number>();
-  for (const strip of strips) {
-    for (const column of strip.columns) {
-      for (const { kind, count } of column.runs) gives.set(kind, (gives.get(kind) ?? 0) + count * column.times * strip.times);
-    }
-  }
-  const height = strips.reduce((sum, strip) => sum + strip.height * strip.times, 0);
-  const cost = sheet < job.sheets.length - 1 ? 0 : job.sheets[sheet]!.length === Infinity ? height : 1;
-  return { sheet, strips, cost, gives };
+  const cost = sheet < job.sheets.length - 1 ? 0 : job.sheets[sheet]!.length === Infinity ? heightOf(strips) : 1;
+  return { sheet, strips, cost, gives: piecesIn(strips) };
 }
 
 /** @returns text that is the same for plans that give the same at the same cost */
@@ -54,7 +47,7 @@ export function entryOf(job: Job, { sheet, cost, gives }: Plan): Entry {
   const rows = [...gives.keys()];
   const adds = [...gives.values()];
   const own = sheet < job.sheets.length - 1;
-  return { cost, rows: own ? [...rows, job.kinds.length + sheet] : rows, adds: own ? [...adds, 1] : adds, most: Infinity };
+  return { cost, rows: own ? [...rows, job.kinds.length + sheet] : rows, adds: own ? [...adds, 1] : adds };
 }
 
 /** What the plans of one sheet are worth at most. */

@@ -1,4 +1,4 @@
-import { fitsIn, liesOf, type Column, type CutSheet, type Job, type Lie, type Sheet, type Strip } from './job.ts';
+import { fitsIn, heightOf, liesOf, type Column, type CutSheet, type Job, type Lie, type Sheet, type Strip } from './job.ts';
 
 /*
  * Layouts that are there at once: pieces in order of their length along the cloth, each in the first strip that has room for it, or in a
@@ -46,9 +46,6 @@ export function takenBy(job: Job, cloths: readonly CutSheet[]): number {
     .filter(({ sheet }) => sheet === bought)
     .reduce((sum, { strips, times }) => sum + times * (byLength ? heightOf(strips) : 1), 0);
 }
-
-/** @returns marks along the cloth that strips take together */
-export const heightOf = (strips: readonly Strip[]): number => strips.reduce((sum, { height, times }) => sum + height * times, 0);
 
 function layoutBy(job: Job, rule: Rule): QuickLayout {
   const left = job.kinds.map(({ count }) => count);

@@ -1,5 +1,5 @@
 import type { Layer } from './greedy.ts';
-import type { CutSheet, Job, Strip } from './job.ts';
+import { heightOf, piecesIn, type CutSheet, type Job } from './job.ts';
 import { planKey, plansOf, type Plan } from './plans.ts';
 import { takenBy } from './quick.ts';
 import { SCALE } from './relaxed.ts';
@@ -46,12 +46,12 @@ export function searched(
   const enough = goal + Math.floor(goal / effort.near);
   for (let i = 0; i < effort.most && best.takes > (i < effort.least ? goal : enough); i++) {
     const cloths = lay(wanted, now);
-    const uses = usesOfAll(cloths.flatMap(({ strips, times }) => strips.map((strip) => ({ ...strip, times: strip.times * times }))), wanted.length);
+    const laid = piecesIn(cloths.flatMap(({ strips, times }) => strips.map((strip) => ({ ...strip, times: strip.times * times }))));
     for (const plan of plansOf(job, cloths)) {
       const key = planKey(plan);
       if (!plans.has(key)) plans.set(key, plan);
     }
-    if (wanted.every((count, kind) => uses[kind] === count)) {
+    if (wanted.every((count, kind) => (laid.get(kind) ?? 0) === count)) {
       const takes = takenBy(job, cloths);
       if (takes < best.takes) best = { cloths, takes };
     }
@@ -71,30 +71,21 @@ function fairWorths(job: Job): readonly number[] {
 function corrected(job: Job, cloths: readonly CutSheet[], worths: readonly number[], wanted: readonly number[]): readonly number[] {
   const next = [...worths];
   const fair = fairWorths(job);
-  const area = (uses: readonly number[]): number =>
-    uses.reduce((sum, count, kind) => sum + count * job.kinds[kind]!.width * job.kinds[kind]!.height, 0);
+  const area = (pieces: ReadonlyMap<number, number>): number =>
+    [...pieces].reduce((sum, [kind, count]) => sum + count * job.kinds[kind]!.width * job.kinds[kind]!.height, 0);
   for (const { sheet, strips, times } of cloths) {
     const { width, length } = job.sheets[sheet]!;
     // By the length each strip is paid for, else the whole piece of cloth.
     const paidFor = length === Infinity ? strips.map((strip) => [strip]) : [strips];
     for (const part of paidFor) {
-      const uses = usesOfAll(part, wanted.length);
-      const taken = length === Infinity ? part.reduce((sum, strip) => sum + strip.height * strip.times, 0) : length;
-      const waste = (taken * width) / area(uses);
-      uses.forEach((count, kind) => {
-        if (count === 0) return;
+      const pieces = piecesIn(part);
+      const taken = length === Infinity ? heightOf(part) : length;
+      const waste = (taken * width) / area(pieces);
+      pieces.forEach((count, kind) => {
         const share = (count * times) / (2 * wanted[kind]!);
         next[kind] = Math.floor(next[kind]! * (1 - share) + fair[kind]! * waste * share);
       });
     }
   }
   return next;
-}
-
-function usesOfAll(strips: readonly Strip[], kinds: number): readonly number[] {
-  const uses = new Array<number>(kinds).fill(0);
-  for (const strip of strips) {
-    for (const { runs, times } of strip.columns) for (const { kind, count } of runs) uses[kind]! += count * times * strip.times;
-  }
-  return uses;
 }

@@ -5,8 +5,6 @@ export interface Entry {
   readonly cost: number;
   readonly rows: readonly number[];
   readonly adds: readonly number[];
-  /** At most so often. */
-  readonly most: number;
 }
 
 /** What each row must come to at least, or at most. */
@@ -62,7 +60,7 @@ export async function openSolver(locate?: (file: string) => string): Promise<Sol
   const columns = (rows: number, entries: readonly Entry[]) => ({
     cost: new Float64Array(entries.map(({ cost }) => cost)),
     lower: new Float64Array(entries.length),
-    upper: new Float64Array(entries.map(({ most }) => (most === Infinity ? highs.infinity : most))),
+    upper: new Float64Array(entries.length).fill(highs.infinity),
     matrix: matrix(rows, entries),
   });
   const begun = (rows: readonly Row[]) => {
