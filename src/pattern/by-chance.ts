@@ -2,6 +2,7 @@ import { placed } from '../geometry/piecing/congruence.ts';
 import { box } from '../geometry/convex.ts';
 import { compareAlong, lineThrough, samePoint, side, type Point } from '../geometry/point.ts';
 import { chanceFrom } from '../measure/chance.ts';
+import { atStart, inCorner } from '../sewing/errors/ends.ts';
 import { placementIn } from '../sewing/placement.ts';
 import type { Step, StepPart } from '../sewing/step.ts';
 
@@ -175,7 +176,7 @@ function planOf({ parts, joins, trimmed }: Pick<Step, 'parts' | 'joins' | 'trimm
     const line = lineThrough(start, end);
     const length = Math.hypot(line.a, line.b);
     const way: Vector = [line.b / length, -line.a / length];
-    const [one, other] = [atStart(things[first]!.cloths, outlines, start, end), atStart(things[second]!.cloths, outlines, start, end)];
+    const [one, other] = [clothAt(things[first]!.cloths, outlines, start, end), clothAt(things[second]!.cloths, outlines, start, end)];
     const front = outlines[other]!.some((p) => side(line, p) > 0) ? 1 : -1;
     const isOn = ({ at }: End): boolean => side(line, at) === 0 && compareAlong(start, at) * compareAlong(at, end) > 0;
     const seam = seamsBefore++;
@@ -198,8 +199,7 @@ function planOf({ parts, joins, trimmed }: Pick<Step, 'parts' | 'joins' | 'trimm
     });
   }
   const { left, right, top, bottom } = box(outlines.flat());
-  const corner = (x: Point, y: Point): number =>
-    Math.max(0, outlines.findIndex((outline) => outline.some((p) => p.x * x.w === x.x * p.w && p.y * y.w === y.y * p.w)));
+  const corner = (x: Point, y: Point): number => inCorner(outlines, x, y);
   return {
     parts, inside, sewings, outlines, trimmed,
     ends: things.at(-1)!.ends,
@@ -209,19 +209,9 @@ function planOf({ parts, joins, trimmed }: Pick<Step, 'parts' | 'joins' | 'trimm
   };
 }
 
-/** @returns the piece that lies at the beginning of a seam */
-function atStart(cloths: readonly number[], outlines: readonly (readonly Point[])[], start: Point, end: Point): number {
-  const line = lineThrough(start, end);
-  const found = cloths.find((cloth) =>
-    outlines[cloth]!.some((p, i, outline) => {
-      const q = outline[(i + 1) % outline.length]!;
-      if (side(line, p) !== 0 || side(line, q) !== 0) return false;
-      const [from, to] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
-      return compareAlong(from, start) <= 0 && compareAlong(start, to) < 0;
-    }),
-  );
-  return found ?? cloths[0]!;
-}
+/** @returns which of some pieces lies at the beginning of a seam */
+const clothAt = (cloths: readonly number[], outlines: readonly (readonly Point[])[], start: Point, end: Point): number =>
+  cloths[atStart(cloths.map((cloth) => outlines[cloth]!), start, end)]!;
 
 const turnedWay = ([x, y]: Vector, turn: number): Vector => (turn === 0 ? [x, y] : turnedWay([-y, x], turn - 1));
 

@@ -4,6 +4,7 @@ import { compareAlong, gcd, lineThrough, samePoint, side, type Point } from '../
 import { add, multiply, rational, ZERO, type Rational } from '../../measure/rational.ts';
 import { placementIn } from '../placement.ts';
 import type { Join, Step, StepPart } from '../step.ts';
+import { atStart, inCorner } from './ends.ts';
 import { along, apart, minus, perLength, plus, product, STILL, times, together, whole, type Roots, type Shift } from './roots.ts';
 
 /*
@@ -113,7 +114,7 @@ function sewn(first: Thing, second: Thing, join: Join, number: number, error: Se
   const line = lineThrough(start, end);
   const common = gcd(line.a, line.b);
   const [dx, dy] = [line.b / common, -line.a / common];
-  const [one, other] = [atStart(first, start, end), atStart(second, start, end)];
+  const [one, other] = [clothAt(first, start, end), clothAt(second, start, end)];
   const front = other.outline.some((p) => side(line, p) > 0);
   // From the first to the second, square to the seam.
   const [nx, ny] = front ? [-dy, dx] : [dy, -dx];
@@ -151,23 +152,13 @@ const takenBy = ({ exact }: Cloth, { allowance, cutting }: SeamError): Rational 
   add(exact ? ZERO : multiply(cutting, rational(1, 2)), multiply(allowance, rational(-1)));
 
 /** @returns the cloth of a thing that lies at the beginning of a seam */
-function atStart({ cloths }: Thing, start: Point, end: Point): Cloth {
-  const line = lineThrough(start, end);
-  const found = cloths.find(({ outline }) =>
-    outline.some((p, i) => {
-      const q = outline[(i + 1) % outline.length]!;
-      if (side(line, p) !== 0 || side(line, q) !== 0) return false;
-      const [from, to] = compareAlong(p, q) < 0 ? [p, q] : [q, p];
-      return compareAlong(from, start) <= 0 && compareAlong(start, to) < 0;
-    }),
-  );
-  return found ?? cloths[0]!;
-}
+const clothAt = ({ cloths }: Thing, start: Point, end: Point): Cloth =>
+  cloths[atStart(cloths.map(({ outline }) => outline), start, end)]!;
 
 function sizeOf(cloths: readonly Cloth[], { cutting }: SeamError): Pick<ComesOut, 'wider' | 'higher'> {
-  const { left, right, top, bottom } = box(cloths.flatMap(({ outline }) => outline));
-  const corner = (x: Point, y: Point): Cloth =>
-    cloths.find(({ outline }) => outline.some((p) => p.x * x.w === x.x * p.w && p.y * y.w === y.y * p.w)) ?? cloths[0]!;
+  const outlines = cloths.map(({ outline }) => outline);
+  const { left, right, top, bottom } = box(outlines.flat());
+  const corner = (x: Point, y: Point): Cloth => cloths[inCorner(outlines, x, y)]!;
   const [topLeft, topRight, bottomLeft, bottomRight] = [corner(left, top), corner(right, top), corner(left, bottom), corner(right, bottom)];
   const more = (a: Cloth, b: Cloth): Roots =>
     whole([a, b].reduce((sum, { exact }) => (exact ? sum : add(sum, multiply(cutting, rational(1, 2)))), ZERO));
