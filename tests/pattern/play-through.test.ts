@@ -3,7 +3,7 @@ import { makePattern } from '../../src/pattern/make-pattern.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { playThrough, type MovedPiece } from '../../src/pattern/diagrams/play-through.ts';
 import { toNumber } from '../../src/measure/rational.ts';
-import type { Spot } from '../../src/pattern/diagrams/diagram.ts';
+import type { Spot } from '../../src/pattern/polygons.ts';
 import { must } from '../block/drawn.ts';
 import { blockNamed, namesIn } from './made.ts';
 

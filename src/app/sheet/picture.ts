@@ -29,31 +29,18 @@ export function frameOf(outline: readonly Point[]): Frame {
 /** @returns whether something is so wide that its picture needs a line of its own */
 export const isWide = ({ width, height }: Pick<Frame, 'width' | 'height'>): boolean => width >= 3.5 * height;
 
-/** @returns the mean of the corners: inside, for a convex outline */
-export function middleOf(outline: readonly Point[]): readonly [number, number] {
-  let x = 0;
-  let y = 0;
-  for (const point of outline) {
-    const [px, py] = inkOf(point);
-    x += px;
-    y += py;
-  }
-  return [x / outline.length, y / outline.length];
-}
-
-/** A piece to draw, and how far it is moved from its place. */
+/** A piece to draw, where it lies. */
 export interface Placed {
-  readonly piece: Pick<Piece, 'fabric' | 'outline'>;
-  readonly dx: number;
-  readonly dy: number;
+  readonly fabric: string;
+  readonly outline: readonly (readonly [x: number, y: number])[];
 }
 
 /** @returns for each fabric the one SVG path of all its pieces: a block of thousands of pieces stays a handful of elements */
 export function pathsByFabric(placed: readonly Placed[]): ReadonlyMap<string, string> {
   const paths = new Map<string, string>();
-  for (const { piece, dx, dy } of placed) {
-    const corners = piece.outline.map(inkOf).map(([x, y]) => `${+(x + dx).toFixed(4)} ${+(y + dy).toFixed(4)}`);
-    paths.set(piece.fabric, `${paths.get(piece.fabric) ?? ''}M${corners.join('L')}Z`);
+  for (const { fabric, outline } of placed) {
+    const corners = outline.map(([x, y]) => `${+x.toFixed(4)} ${+y.toFixed(4)}`);
+    paths.set(fabric, `${paths.get(fabric) ?? ''}M${corners.join('L')}Z`);
   }
   return paths;
 }

@@ -4,7 +4,8 @@ import { samePoint } from '../../geometry/point.ts';
 import { comesOut, type ComesOut, type SeamError } from '../../sewing/errors/comes-out.ts';
 import { near, type Roots } from '../../sewing/errors/roots.ts';
 import type { Pattern } from '../pattern.ts';
-import { direction, ink, inkAt, middle, plus, times, type Spot } from './diagram.ts';
+import { depthIn, middleOf, type Polygon, type Spot } from '../polygons.ts';
+import { direction, ink, inkAt, plus, times } from './diagram.ts';
 import type { MovedPiece } from './play-through.ts';
 
 /** Two seams that should meet and do not. */
@@ -63,11 +64,9 @@ export function astray(pattern: Pattern, error: SeamError, magnified: number): A
 const SHRINKS = 0.9;
 
 /** @returns a convex outline, clockwise, with every side further out by so much; a negative one never takes all of it */
-function grownBy(outline: readonly Spot[], by: number): readonly Spot[] {
+function grownBy(outline: Polygon, by: number): Polygon {
   const ways = outline.map((p, i) => direction(p, outline[(i + 1) % outline.length]!));
-  const centre = middle(outline);
-  const depth = Math.min(...outline.map(([x, y], i) => Math.abs((centre[0] - x) * ways[i]![1] - (centre[1] - y) * ways[i]![0])));
-  const out = Math.max(by, -SHRINKS * depth);
+  const out = Math.max(by, -SHRINKS * depthIn(outline, middleOf(outline)));
   return outline.map((p, i) => {
     const [[ax, ay], [bx, by]] = [ways.at(i - 1)!, ways[i]!];
     // Outward of a side that runs clockwise is its left; the corner goes where both sides do.
@@ -77,9 +76,9 @@ function grownBy(outline: readonly Spot[], by: number): readonly Spot[] {
 }
 
 /** @returns the fabrics of a step's pieces, in the order in which they come to lie: part by part, units as they were made */
-function fabricsOf({ steps }: Pattern, makes: string): readonly string[] {
+function fabricsOf({ steps }: Pick<Pattern, 'steps'>, makes: string): readonly string[] {
   const step = steps.find((each) => each.makes === makes)!;
-  return step.parts.flatMap(({ from }) => ('unit' in from ? fabricsOf({ steps } as Pattern, from.unit) : [from.fabric]));
+  return step.parts.flatMap(({ from }) => ('unit' in from ? fabricsOf({ steps }, from.unit) : [from.fabric]));
 }
 
 const lengthOf = ({ x, y }: { readonly x: Roots; readonly y: Roots }): number => Math.hypot(ink(near(x)), ink(near(y)));

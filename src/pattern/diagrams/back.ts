@@ -4,8 +4,9 @@ import type { Point } from '../../geometry/point.ts';
 import { placementIn } from '../../sewing/placement.ts';
 import type { Step } from '../../sewing/step.ts';
 import type { Pattern } from '../pattern.ts';
-import { between, direction, ink, inkAt, plus, times, type Spot } from './diagram.ts';
-import { madeBy, pressedWays } from './laid-out.ts';
+import { type Spot } from '../polygons.ts';
+import { between, direction, ink, inkAt, plus, times } from './diagram.ts';
+import { pressedWays } from './laid-out.ts';
 
 /** One place of the block where a seam is sewn. */
 export interface SeamPlace {
@@ -43,7 +44,7 @@ export function backOf(pattern: Pattern): Back {
   const scale = ink(pattern.lattice.step);
   const loose: LoosePoint[] = [];
   const seams = pattern.steps.flatMap((step): readonly PressedSeamClass[] => {
-    const ways = pressedWays({ step, pattern }, madeBy({ step, pattern }));
+    const ways = pressedWays({ step, pattern });
     const inBlock = placesOf(step, pattern);
     for (const { take } of inBlock) {
       for (const { at, lie } of step.points) if (lie !== 'opposite ways') loose.push({ at: inkAt(take(at), scale), lie });

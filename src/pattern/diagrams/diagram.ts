@@ -2,13 +2,12 @@ import { toNumber, type Rational } from '../../measure/rational.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { Step } from '../../sewing/step.ts';
 import type { Pattern } from '../pattern.ts';
+import { chordIn, extentOf, partBeside, type Polygon, type Spot } from '../polygons.ts';
 
 /*
  * Pictures of what is done with cloth at one step, as plain figures in the block's unit, x right and y down. They are ink: nearest
  * doubles of exact places. Outputs give them their looks and compute no place of their own.
  */
-
-export type Spot = readonly [x: number, y: number];
 
 /** One thing in a picture; later ones lie on top. */
 export type Mark =
@@ -59,9 +58,6 @@ export const plus = ([x, y]: Spot, [dx, dy]: Spot): Spot => [x + dx, y + dy];
 export const times = ([x, y]: Spot, k: number): Spot => [x * k, y * k];
 export const between = (a: Spot, b: Spot, t = 0.5): Spot => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
 
-/** @returns the mean of the corners: inside, for a convex outline */
-export const middle = (outline: readonly Spot[]): Spot => times(outline.reduce(plus), 1 / outline.length);
-
 /** @returns the direction from one place to another, of length 1 */
 export function direction(from: Spot, to: Spot): Spot {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
@@ -80,41 +76,16 @@ export const rectangle = (left: number, top: number, width: number, height: numb
 /** @returns the smallest upright rectangle that holds all cloth and lines */
 export function frameOf(marks: readonly Mark[]): Frame {
   const spots = marks.flatMap((mark): readonly Spot[] => ('outline' in mark ? mark.outline : 'from' in mark ? [mark.from, mark.to] : [mark.at]));
-  const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
-  const [left, top] = [Math.min(...xs), Math.min(...ys)];
-  return { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
+  const { left, top, right, bottom } = extentOf(spots);
+  return { left, top, width: right - left, height: bottom - top };
 }
 
 /** @returns a picture of these marks */
 export const panel = (marks: readonly Mark[], says: string): Panel => ({ marks, frame: frameOf(marks), says });
 
-/**
- * @returns what of a convex outline lies on one side of a line: where (x, y) · normal ≤ offset; empty where nothing does
- * (Sutherland and Hodgman, Reentrant polygon clipping, CACM 17, 1974)
- */
-export function clipped(outline: readonly Spot[], normal: Spot, offset: number): readonly Spot[] {
-  const over = ([x, y]: Spot): number => x * normal[0] + y * normal[1] - offset;
-  return outline.flatMap((p, i) => {
-    const q = outline[(i + 1) % outline.length]!;
-    const [a, b] = [over(p), over(q)];
-    const kept: Spot[] = a <= 0 ? [p] : [];
-    if ((a < 0 && b > 0) || (a > 0 && b < 0)) kept.push(between(p, q, a / (a - b)));
-    return kept;
-  });
-}
+/** @returns what of a convex outline lies on one side of a line: where (x, y) · normal ≤ offset; empty where nothing does */
+export const clipped = (outline: Polygon, normal: Spot, offset: number): Polygon =>
+  partBeside(outline, ([x, y]) => offset - x * normal[0] - y * normal[1]);
 
-/** @returns where a line through a place crosses a convex outline, from end to end; null where it misses it */
-export function chord(outline: readonly Spot[], through: Spot, [dx, dy]: Spot): readonly [Spot, Spot] | null {
-  const normal: Spot = [-dy, dx];
-  const offset = through[0] * normal[0] + through[1] * normal[1];
-  const over = ([x, y]: Spot): number => x * normal[0] + y * normal[1] - offset;
-  const crossings = outline.flatMap((p, i): readonly Spot[] => {
-    const q = outline[(i + 1) % outline.length]!;
-    const [a, b] = [over(p), over(q)];
-    return a === 0 ? [p] : (a < 0 && b > 0) || (a > 0 && b < 0) ? [between(p, q, a / (a - b))] : [];
-  });
-  const along = ([x, y]: Spot): number => x * dx + y * dy;
-  const sorted = crossings.toSorted((p, q) => along(p) - along(q));
-  const [first, last] = [sorted[0], sorted.at(-1)];
-  return first && last && along(first) < along(last) ? [first, last] : null;
-}
+/** @returns where a line through a place crosses a convex outline, clockwise, from end to end; null where it misses it */
+export const chord = (outline: Polygon, through: Spot, way: Spot): readonly [Spot, Spot] | null => chordIn(outline, through, way, 0);

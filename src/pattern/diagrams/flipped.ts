@@ -1,6 +1,7 @@
 import type { StepPart } from '../../sewing/step.ts';
-import { between, chord, clipped, direction, ink, panel, plus, rectangle, times, type Drawn, type Mark, type Panel, type Spot } from './diagram.ts';
-import { madeBy } from './laid-out.ts';
+import { type Spot } from '../polygons.ts';
+import { between, chord, clipped, direction, ink, panel, plus, rectangle, times, type Drawn, type Mark, type Panel } from './diagram.ts';
+import { madeBy, type Made } from './laid-out.ts';
 import { cutOf } from './paired.ts';
 
 /*
@@ -28,9 +29,10 @@ export function flippedPanels(drawn: Drawn): readonly Panel[] {
   const base = step.parts.findIndex((part) => roleOf(part) === 'base');
   const { fabric } = step.parts[base]!.from as { readonly fabric: string };
   const extra = step.trimmed ? ink(pattern.choices.trim) : 0;
-  const { width, height } = madeBy(drawn);
+  const made = madeBy(drawn);
+  const { width, height } = made;
   const outline = rectangle(-seam - extra / 2, -seam - extra / 2, width + 2 * seam + extra, height + 2 * seam + extra);
-  const corners = step.parts.flatMap((part, i): readonly Corner[] => (roleOf(part) === 'corner' ? [cornerOf(drawn, i, outline)] : []));
+  const corners = step.parts.flatMap((part, i): readonly Corner[] => (roleOf(part) === 'corner' ? [cornerOf(drawn, made, i, outline)] : []));
   const folded: Mark[] = [{ mark: 'cloth', fabric, side: 'right', outline }];
   return together(corners).map((group) => {
     const squares = group.map((corner): Mark => ({ mark: 'cloth', fabric: corner.fabric, side: 'wrong', outline: corner.square }));
@@ -43,9 +45,8 @@ export function flippedPanels(drawn: Drawn): readonly Panel[] {
 
 const roleOf = ({ from }: StepPart): string | null => ('cut' in from ? from.role : null);
 
-function cornerOf(drawn: Drawn, part: number, base: readonly Spot[]): Corner {
+function cornerOf(drawn: Drawn, { parts, width, height }: Made, part: number, base: readonly Spot[]): Corner {
   const side = ink(cutOf(drawn, part).width);
-  const { parts, width, height } = madeBy(drawn);
   const outline = parts[part]!;
   // The square corner of the triangle is a corner of the unit, and of the base beyond it.
   const isRight = outline.map(([x, y]) => (near(x, 0) || near(x, width)) && (near(y, 0) || near(y, height)));

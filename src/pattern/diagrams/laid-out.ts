@@ -3,7 +3,8 @@ import { piecesOf } from '../../geometry/piecing/congruence.ts';
 import { cornerRounds } from '../../sewing/corner-rounds.ts';
 import { isInRounds } from '../../sewing/join-words.ts';
 import type { Join, Step, StepPart } from '../../sewing/step.ts';
-import { between, direction, ink, inkAt, middle, panel, plus, times, type Drawn, type Mark, type Panel, type Spot } from './diagram.ts';
+import { depthIn, middleOf, type Polygon, type Spot } from '../polygons.ts';
+import { between, direction, ink, inkAt, panel, plus, times, type Drawn, type Mark, type Panel } from './diagram.ts';
 
 /** How far the parts of a step lie from each other before they are sewn, as a share of the whole. */
 const APART = 0.07;
@@ -21,21 +22,25 @@ export interface PlacedPiece {
 /** What a step makes, as ink: everything from its top-left corner. */
 export interface Made {
   readonly pieces: readonly PlacedPiece[];
-  readonly parts: readonly (readonly Spot[])[];
+  readonly parts: readonly Polygon[];
   readonly width: number;
   readonly height: number;
 }
 
+/** @returns the outlines of a step's parts as ink */
+const partsOf = ({ step, pattern }: Drawn): readonly Polygon[] =>
+  step.parts.map(({ outline }) => outline.map((point) => inkAt(point, ink(pattern.lattice.step))));
+
 /** @returns what a step makes, piece by piece */
 export function madeBy({ step, pattern }: Drawn): Made {
   const scale = ink(pattern.lattice.step);
-  const parts = step.parts.map(({ outline }) => outline.map((point) => inkAt(point, scale)));
+  const parts = partsOf({ step, pattern });
   const made = step.makes === 'block' ? pattern.piecing.root : placeOf(step, pattern);
   const spots = made.outline.map((point) => inkAt(point, scale));
   const corner: Spot = [-Math.min(...spots.map(([x]) => x)), -Math.min(...spots.map(([, y]) => y))];
   const pieces = piecesOf(made).map(({ fabric, outline }: Piece): PlacedPiece => {
     const moved = outline.map((point) => plus(inkAt(point, scale), corner));
-    return { fabric, outline: moved, part: parts.findIndex((part) => holds(part, middle(moved))) };
+    return { fabric, outline: moved, part: parts.findIndex((part) => depthIn(part, middleOf(moved)) >= 0) };
   });
   return { pieces, parts, width: ink(step.finished.width), height: ink(step.finished.height) };
 }
@@ -46,20 +51,13 @@ function placeOf({ makes }: Step, pattern: Drawn['pattern']): Assembly {
   return line.unit.places[0]!.assembly;
 }
 
-/** @returns whether a place lies inside a convex clockwise outline or on its edge, as far as ink can tell */
-const holds = (outline: readonly Spot[], [x, y]: Spot): boolean =>
-  outline.every(([ax, ay], i) => {
-    const [bx, by] = outline[(i + 1) % outline.length]!;
-    return (bx - ax) * (y - ay) - (by - ay) * (x - ax) >= 0;
-  });
-
 /** @returns the parts as they lie, a little apart, with their names and the seams to sew */
 export function laidOut(drawn: Drawn): Panel {
   const { step, pattern } = drawn;
   const made = madeBy(drawn);
   const gap = Math.max(made.width, made.height) * APART;
   const shift = ([x, y]: Spot): Spot => [((x / made.width) * 2 - 1) * gap, ((y / made.height) * 2 - 1) * gap];
-  const shifts = made.parts.map((part) => shift(middle(part)));
+  const shifts = made.parts.map((part) => shift(middleOf(part)));
   const cloth = made.pieces.map(({ fabric, outline, part }): Mark => {
     const by = shifts[part]!;
     return { mark: 'cloth', fabric, side: 'right', outline: outline.map((spot) => plus(spot, by)) };
@@ -89,18 +87,9 @@ const isNumbered = (step: Step): boolean => step.kind === 'free unit' && cornerR
 function nameMark(step: Step, part: StepPart, index: number, outline: readonly Spot[], by: Spot): readonly Mark[] {
   const text = 'unit' in part.from ? part.from.unit : isNumbered(step) ? String(index + 1) : null;
   if (text === null) return [];
-  const at = plus(middle(outline), by);
-  return [{ mark: 'name', text, at, turn: part.turn, room: roomIn(outline) }];
-}
-
-/** @returns how wide a circle round the middle of an outline fits in it */
-function roomIn(outline: readonly Spot[]): number {
-  const [x, y] = middle(outline);
-  const distances = outline.map((p, i) => {
-    const [dx, dy] = direction(p, outline[(i + 1) % outline.length]!);
-    return Math.abs((x - p[0]) * dy - (y - p[1]) * dx);
-  });
-  return 2 * Math.min(...distances);
+  const middle = middleOf(outline);
+  // The widest circle round the middle that fits in.
+  return [{ mark: 'name', text, at: plus(middle, by), turn: part.turn, room: 2 * depthIn(outline, middle) }];
 }
 
 /**
@@ -170,7 +159,7 @@ function trimLines({ width, height }: Made, seam: number): readonly Mark[] {
 /** @returns an arrow across the middle of every seam, toward where its allowances lie */
 function pressed(drawn: Drawn, made: Made, seam: number): readonly Mark[] {
   const reach = Math.max(ARROW * Math.max(made.width, made.height), Math.min(seam * 1.6, Math.min(made.width, made.height) / 5));
-  return pressedWays(drawn, made).flatMap((way): readonly Mark[] => {
+  return pressedWays(drawn).flatMap((way): readonly Mark[] => {
     if (!way) return [];
     const { at, toward, across } = way;
     const far = times(across, reach);
@@ -190,8 +179,9 @@ export interface PressedWay {
 }
 
 /** @returns for each seam of a step how it lies; null for one that only ends another */
-export function pressedWays({ step, pattern }: Drawn, made: Made): readonly (PressedWay | null)[] {
+export function pressedWays({ step, pattern }: Drawn): readonly (PressedWay | null)[] {
   const scale = ink(pattern.lattice.step);
+  const parts = partsOf({ step, pattern });
   return step.joins.map((join, i) => {
     const way = step.pressed[i];
     if (way === undefined || join.sew === 'finish') return null;
@@ -199,21 +189,22 @@ export function pressedWays({ step, pattern }: Drawn, made: Made): readonly (Pre
     const [dx, dy] = direction(a, b);
     const at = between(a, b);
     if (way === 'open') return { at, across: [-dy, dx], toward: false };
-    const side = sideOf(step, made, join, way, at, [-dy, dx]);
+    const side = sideOf(step, parts, join, way, at, [-dy, dx]);
     return { at, across: [-dy * side, dx * side], toward: true };
   });
 }
 
 /** @returns 1 where the thing lies on that side of the seam to which `across` points, else −1 */
-function sideOf(step: Step, made: Made, join: Join, way: 'first' | 'second', at: Spot, across: Spot): 1 | -1 {
-  const parts = partsIn(step, join[way]);
-  const far = parts.reduce((sum, part) => {
-    const [x, y] = middle(made.parts[part]!);
+function sideOf(step: Step, parts: readonly Polygon[], join: Join, way: 'first' | 'second', at: Spot, across: Spot): 1 | -1 {
+  const far = partsIn(step, join[way]).reduce((sum, part) => {
+    const [x, y] = middleOf(parts[part]!);
     return sum + (x - at[0]) * across[0] + (y - at[1]) * across[1];
   }, 0);
   return far >= 0 ? 1 : -1;
 }
 
 /** @returns the numbers of the parts that a thing is made of */
-const partsIn = ({ parts, joins }: Step, thing: number): readonly number[] =>
-  thing < parts.length ? [thing] : [joins[thing - parts.length]!.first, joins[thing - parts.length]!.second].flatMap((each) => partsIn({ parts, joins } as Step, each));
+function partsIn({ parts, joins }: Pick<Step, 'parts' | 'joins'>, thing: number): readonly number[] {
+  const join = joins[thing - parts.length];
+  return join ? [join.first, join.second].flatMap((each) => partsIn({ parts, joins }, each)) : [thing];
+}

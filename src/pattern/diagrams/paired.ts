@@ -1,5 +1,6 @@
 import type { Cut } from '../../cutting/cut.ts';
-import { chord, clipped, ink, inkAt, panel, plus, rectangle, times, direction, type Drawn, type Mark, type Panel, type Spot } from './diagram.ts';
+import { type Spot } from '../polygons.ts';
+import { chord, clipped, ink, inkAt, panel, plus, rectangle, times, direction, type Drawn, type Mark, type Panel } from './diagram.ts';
 import { madeBy, type Made, type PlacedPiece } from './laid-out.ts';
 
 /*
@@ -129,5 +130,5 @@ function mirrored(halves: readonly PlacedPiece[], side: number, along: Spot): re
     const k = 2 * (px * along[0] + py * along[1]);
     return [middle[0] + k * along[0] - px, middle[1] + k * along[1] - py];
   };
-  return halves.map(({ fabric, outline }) => cloth(fabric, outline.map(reflect), 'wrong'));
+  return halves.map(({ fabric, outline }) => cloth(fabric, outline.map(reflect).reverse(), 'wrong'));
 }

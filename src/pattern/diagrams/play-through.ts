@@ -1,7 +1,8 @@
 import type { Assembly } from '../../geometry/piecing/assembly.ts';
 import type { Step } from '../../sewing/step.ts';
 import type { Pattern } from '../pattern.ts';
-import { direction, ink, inkAt, middle, plus, times, type Frame, type Spot } from './diagram.ts';
+import { extentOf, middleOf, type Spot } from '../polygons.ts';
+import { between, direction, ink, inkAt, plus, times, type Frame } from './diagram.ts';
 
 /** One seam, sewn in all equal units at once. */
 export interface Moment {
@@ -46,16 +47,16 @@ export function playThrough({ piecing, steps, figures, lattice, block }: Pattern
     const isRing = node.kind === 'partial-seam ring';
     const centre = laid(first, done);
     let all = centre;
-    let sewnTo = middleOf(first, scale);
+    let sewnTo = centreOf(first, scale);
     others.forEach((part, i) => {
       const { from, to } = node.seams[i]!;
       const open = Math.min(1, Math.max(0, momentOf.get(node)![i]! + 1 - done));
-      const across = normal(inkAt(from, scale), inkAt(to, scale), sewnTo, middleOf(part, scale));
+      const across = normal(inkAt(from, scale), inkAt(to, scale), sewnTo, centreOf(part, scale));
       const pieces = laid(part, done);
       const on = isRing ? centre : all;
       const apart = Math.max(...reaches(on, across)) - Math.min(...reaches(pieces, across)) + gap * eased(open);
       all = [...all, ...moved(pieces, times(across, apart))];
-      if (!isRing) sewnTo = middle([sewnTo, middleOf(part, scale)]);
+      if (!isRing) sewnTo = between(sewnTo, centreOf(part, scale));
     });
     return centred(all, node, scale);
   };
@@ -93,7 +94,7 @@ function timed(steps: readonly Step[], placesOf: (makes: string) => readonly Ass
 /** A motion that begins and ends slowly. */
 const eased = (open: number): number => open * open * (3 - 2 * open);
 
-const middleOf = ({ outline }: Assembly, scale: number): Spot => middle(outline.map((point) => inkAt(point, scale)));
+const centreOf = ({ outline }: Assembly, scale: number): Spot => middleOf(outline.map((point) => inkAt(point, scale)));
 
 /** @returns the direction across a seam from one side to the other */
 function normal(from: Spot, to: Spot, one: Spot, other: Spot): Spot {
@@ -116,12 +117,6 @@ function centred(pieces: readonly MovedPiece[], { outline }: Assembly, scale: nu
 }
 
 function boxOf(pieces: readonly MovedPiece[]): Frame {
-  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { outline } of pieces) {
-    for (const [x, y] of outline) {
-      [left, right] = [Math.min(left, x), Math.max(right, x)];
-      [top, bottom] = [Math.min(top, y), Math.max(bottom, y)];
-    }
-  }
+  const { left, top, right, bottom } = extentOf(pieces.flatMap(({ outline }) => outline));
   return { left, top, width: right - left, height: bottom - top };
 }

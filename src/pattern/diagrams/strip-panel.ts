@@ -1,5 +1,6 @@
 import type { Cut } from '../../cutting/cut.ts';
-import { ink, panel, type Drawn, type Mark, type Panel, type Spot } from './diagram.ts';
+import { type Spot } from '../polygons.ts';
+import { ink, panel, type Drawn, type Mark, type Panel } from './diagram.ts';
 
 /** How many triangles of a strip are shown. */
 const SHOWN = 5;

@@ -1,8 +1,6 @@
 import type { Place } from '../../cutting/template.ts';
 import { toNumber } from '../../measure/rational.ts';
-
-/** A place on paper, in points, as the nearest double. */
-export type Spot = readonly [x: number, y: number];
+import type { Spot } from '../polygons.ts';
 
 /** @returns an exact place as ink, in the unit of its lengths; every number in it is rounded once, at the end */
 export function inkOf(place: Place): Spot {

@@ -1,5 +1,4 @@
-import type { Spot } from './ink.ts';
-import { areaOf, extentOf, forbiddenFor, isInside, movedBy, type Extent, type Polygon } from './polygons.ts';
+import { areaOf, extentOf, forbiddenFor, isInside, movedBy, type Extent, type Polygon, type Spot } from '../polygons.ts';
 
 /*
  * Places convex shapes on sheets: the largest first, each in the first sheet that has room, as far up and then as far left as it goes, in

@@ -3,10 +3,10 @@ import type { Template } from '../../cutting/template-list.ts';
 import { toNumber, type Rational } from '../../measure/rational.ts';
 import { listed } from '../../measure/words.ts';
 import { ASCENT, DESCENT, type Setting } from './face.ts';
-import { inkOf, type Spot } from './ink.ts';
+import { inkOf } from './ink.ts';
 import { CUT_LINE, INK, QUIET, SEAM_LINE } from './looks.ts';
 import { circlePath, closedPath, linePath, type Item, type TextItem, type Weight } from './page.ts';
-import { chordIn, depthIn, extentOf, turnedBy, type Polygon } from './polygons.ts';
+import { chordIn, depthIn, extentOf, middleOf, turnedBy, type Polygon, type Spot } from '../polygons.ts';
 
 /** A template as ink, full size in points, as it lies in the block. */
 export interface TemplateInk {
@@ -237,8 +237,3 @@ function arrow(name: string, [from, to]: readonly [Spot, Spot]): readonly Item[]
   ];
   return [{ kind: 'path', what: `grain ${name}`, steps: linePath(...inner), stroke: { color: QUIET, width: 0.8 } }, tip(from, -1), tip(to, 1)];
 }
-
-const middleOf = (polygon: Polygon): Spot => {
-  const [x, y] = polygon.reduce(([a, b], [p, q]): Spot => [a + p, b + q], [0, 0] as Spot);
-  return [x / polygon.length, y / polygon.length];
-};

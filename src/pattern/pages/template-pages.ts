@@ -5,11 +5,10 @@ import { several } from '../../measure/words.ts';
 import type { Pattern } from '../pattern.ts';
 import { withFractions, type Setting } from './face.ts';
 import { headHeight, headItems, measureItems, measureRoom, type Head } from './furniture.ts';
-import type { Spot } from './ink.ts';
 import { packed, type Laid, type Loose, type Room } from './packing.ts';
 import { movedItem, type Document, type Page } from './page.ts';
 import { MARGIN, POINTS, sheetOf, type Lie, type Paper } from './paper.ts';
-import { areaOf, cornersOf, hullOf, movedBy, type Polygon } from './polygons.ts';
+import { areaOf, cornersOf, hullOf, movedBy, type Polygon, type Spot } from '../polygons.ts';
 import { drawTemplate, inkOfTemplate, type TemplateInk, type TurnedTemplate } from './template-drawing.ts';
 import { tiledPages } from './tiled-template.ts';
 

@@ -1,10 +1,9 @@
 import type { Setting } from './face.ts';
 import { headHeight, headItems, lineOf, measureItems, measureRoom, type Head } from './furniture.ts';
-import type { Spot } from './ink.ts';
 import { MATCH_LINE, QUIET } from './looks.ts';
 import { linePath, movedItem, type Item, type Page, type TextItem } from './page.ts';
 import { MARGIN, sheetOf, type Lie, type Paper } from './paper.ts';
-import { movedBy, partWithin, type Polygon } from './polygons.ts';
+import { movedBy, partWithin, type Polygon, type Spot } from '../polygons.ts';
 import { saidAt, templateLines, templateWords, type Said, type TemplateInk } from './template-drawing.ts';
 import { tilingOver, within, type Tile, type Tiling } from './tiles.ts';
 

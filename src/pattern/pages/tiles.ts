@@ -1,6 +1,5 @@
-import type { Spot } from './ink.ts';
 import { movedItem, type Item, type PathStep } from './page.ts';
-import { extentOf } from './polygons.ts';
+import { extentOf, type Spot } from '../polygons.ts';
 
 /*
  * What is larger than a page is printed in parts that overlap: a part shows everything within its window, so that the lines in the overlap

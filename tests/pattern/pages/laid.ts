@@ -4,7 +4,7 @@ import type { Block } from '../../../src/block/block.ts';
 import { makePattern } from '../../../src/pattern/make-pattern.ts';
 import type { Pattern } from '../../../src/pattern/pattern.ts';
 import { ASCENT, DESCENT, settingIn } from '../../../src/pattern/pages/face.ts';
-import type { Spot } from '../../../src/pattern/pages/ink.ts';
+import type { Spot } from '../../../src/pattern/polygons.ts';
 import type { Item, Page, PathItem, TextItem } from '../../../src/pattern/pages/page.ts';
 
 export const faces = await readFaces();

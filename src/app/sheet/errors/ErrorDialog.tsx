@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo, useState, type CSSProperties, type ReactNode } from 'react';
+import { useDeferredValue, useMemo, useState, type ReactNode } from 'react';
 import type { LengthUnit } from '../../../block/block.ts';
 import { typedLength } from '../../../block/typed-size.ts';
 import { aboutLength } from '../../../measure/about.ts';
@@ -13,8 +13,8 @@ import type { SeamError } from '../../../sewing/errors/comes-out.ts';
 import { sentence } from '../../../sewing/sentences.ts';
 import { allowanceOff, measured, type Strips } from '../../../sewing/errors/strips.ts';
 import { Dialog } from '../../Dialog.tsx';
+import { ClothPaths } from '../ClothPaths.tsx';
 import { Prose } from '../Length.tsx';
-import { pathsOf } from '../watch/paths.ts';
 import '../../face/watch.css';
 import '../../face/errors.css';
 
@@ -96,9 +96,7 @@ function Picture({ found, pattern, colors }: { readonly found: Astray; readonly 
   const radius = Math.max(wide, high) * 0.012;
   return (
     <svg className="watch-picture errors-picture" viewBox={`${-room} ${-room} ${wide + 2 * room} ${high + 2 * room}`} aria-hidden="true" focusable="false">
-      {[...pathsOf(found.pieces)].map(([fabric, path]) => (
-        <path key={fabric} className="watch-cloth" d={path} style={{ '--cloth': colors.get(fabric) } as CSSProperties} />
-      ))}
+      <ClothPaths placed={found.pieces} colors={colors} />
       <rect className="errors-frame" width={wide} height={high} />
       {found.spots.map(([x, y], i) => (
         <circle key={i} className="errors-spot" cx={x} cy={y} r={radius} />
@@ -139,8 +137,8 @@ function Outcome({ found: { width, height, missed }, pattern }: { readonly found
 
 /** @returns "12 1/4 in.", "11.94 to 12.03 in." */
 function rangeWords(one: Rational, other: Rational, unit: LengthUnit): string {
-  const [low, high] = [one, other].map((length) => about(length, unit)).sort((a, b) => parseFloat(a) - parseFloat(b)) as [string, string];
-  return compare(one, other) === 0 || low === high ? low : `${low} to ${high}`;
+  const [low, high] = (compare(one, other) <= 0 ? [one, other] : [other, one]).map((length) => about(length, unit)) as [string, string];
+  return low === high ? low : `${low} to ${high}`;
 }
 
 /** Blocks sewn by chance, fewer of those that have many pieces. */

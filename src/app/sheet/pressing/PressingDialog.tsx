@@ -6,7 +6,7 @@ import type { Pattern } from '../../../pattern/pattern.ts';
 import { Dialog } from '../../Dialog.tsx';
 import type { Acts } from '../../table.ts';
 import { arrowPath } from '../steps/arrow.ts';
-import { pathsOf } from '../watch/paths.ts';
+import { pathsByFabric } from '../picture.ts';
 import { wished, wishesFor, type Wish, type Wished } from './wishes.ts';
 import '../../face/watch.css';
 import '../../face/pressing.css';
@@ -123,7 +123,7 @@ function Picture({ back: { seams, loose }, chosen, choose, pattern, colors }: {
   return (
     <svg className="watch-picture" viewBox={`${-room} ${-room} ${width + 2 * room} ${height + 2 * room}`} role="img" aria-label="The back of the block with an arrow across every seam">
       <g transform={`translate(${width}) scale(-1 1)`}>
-        {[...pathsOf(pieces)].map(([fabric, path]) => (
+        {[...pathsByFabric(pieces)].map(([fabric, path]) => (
           <path key={fabric} className="pressing-cloth" d={path} style={{ '--cloth': colors.get(fabric) } as CSSProperties} />
         ))}
         {seams.map((seam, i) => (

@@ -4,9 +4,10 @@ import { pressSeams, type SeamEnds } from '../../../block/pressing.ts';
 import type { Point } from '../../../geometry/point.ts';
 import type { Result } from '../../../measure/problem.ts';
 import { ratio, type Rational } from '../../../measure/rational.ts';
-import { inkAt, type Spot } from '../../../pattern/diagrams/diagram.ts';
+import { inkAt } from '../../../pattern/diagrams/diagram.ts';
 import { isMeant, sideOfWay, type PressedSeamClass } from '../../../pattern/diagrams/back.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
+import type { Spot } from '../../../pattern/polygons.ts';
 
 /** What of a block tells which seams its maker wants pressed otherwise. */
 export type Wished = Pick<Block, 'pressedSeams' | 'grid' | 'denominator'>;

@@ -1,7 +1,8 @@
 import { useMemo, type CSSProperties, type ReactNode } from 'react';
-import { chord, type Mark, type Panel, type Spot } from '../../../pattern/diagrams/diagram.ts';
+import { chord, type Mark, type Panel } from '../../../pattern/diagrams/diagram.ts';
 import { stepPanels } from '../../../pattern/diagrams/step-panels.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
+import type { Spot } from '../../../pattern/polygons.ts';
 import type { Step } from '../../../sewing/step.ts';
 import { Prose } from '../Length.tsx';
 import { arrowPath } from './arrow.ts';
@@ -88,7 +89,7 @@ function Layer({ layer, largest, colors }: {
       const color = colors.get(first.fabric);
       return (
         <>
-          <path className="panel-cloth" data-side={first.side} d={outlines.map(shapeOf).join('')} style={{ '--cloth': color } as CSSProperties} />
+          <path className="picture-piece panel-cloth" data-side={first.side} d={outlines.map(shapeOf).join('')} style={{ '--cloth': color } as CSSProperties} />
           {first.side === 'wrong' && <path className="panel-weave" d={outlines.map((outline) => weaveOf(outline, largest)).join('')} />}
         </>
       );

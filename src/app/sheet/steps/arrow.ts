@@ -1,4 +1,4 @@
-import type { Spot } from '../../../pattern/diagrams/diagram.ts';
+import type { Spot } from '../../../pattern/polygons.ts';
 
 /** @returns an arrow as an SVG path, with a filled head; with a head at either end where it points both ways */
 export function arrowPath({ from, to }: { readonly from: Spot; readonly to: Spot }, bothWays: boolean): string {

@@ -1,9 +1,9 @@
-import { useEffect, useEffectEvent, useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
+import { useEffect, useEffectEvent, useMemo, useRef, useState, type ReactNode } from 'react';
 import { playThrough, type Moment, type PlayThrough } from '../../../pattern/diagrams/play-through.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
 import { Dialog } from '../../Dialog.tsx';
+import { ClothPaths } from '../ClothPaths.tsx';
 import { Area } from '../Length.tsx';
-import { pathsOf } from './paths.ts';
 import { usePlaying } from './use-playing.ts';
 import '../../face/watch.css';
 
@@ -129,9 +129,7 @@ function Picture({ play: { at, frame }, done, colors }: {
       aria-hidden="true"
       focusable="false"
     >
-      {[...pathsOf(at(done))].map(([fabric, path]) => (
-        <path key={fabric} className="watch-cloth" d={path} style={{ '--cloth': colors.get(fabric) } as CSSProperties} />
-      ))}
+      <ClothPaths placed={at(done)} colors={colors} />
     </svg>
   );
 }

@@ -1,9 +1,10 @@
-import type { Spot } from './ink.ts';
-
 /*
  * Convex polygons as ink: clockwise as seen on screen (y down). Everything that decides about cloth is exact and done before; this only
  * finds places on paper.
  */
+
+/** A place in the nearest doubles. */
+export type Spot = readonly [x: number, y: number];
 
 export type Polygon = readonly Spot[];
 
@@ -67,6 +68,12 @@ export function turnedBy(degrees: number): (spot: Spot) => Spot {
   return ([x, y]) => [x * cos - y * sin, x * sin + y * cos];
 }
 
+/** @returns the mean of the corners: inside, for a convex polygon */
+export function middleOf(polygon: Polygon): Spot {
+  const [x, y] = polygon.reduce(([a, b], [p, q]): Spot => [a + p, b + q], [0, 0] as Spot);
+  return [x / polygon.length, y / polygon.length];
+}
+
 /** @returns how deep inside a polygon a spot lies: its distance from the nearest edge, below 0 outside */
 export const depthIn = (polygon: Polygon, [x, y]: Spot): number =>
   Math.min(
@@ -100,16 +107,21 @@ export function chordIn(polygon: Polygon, [x, y]: Spot, [dx, dy]: Spot, inset: n
 /** @returns the part of a polygon that lies within a rectangle; fewer than three corners where there is none */
 export function partWithin(polygon: Polygon, { left, top, right, bottom }: Extent): Polygon {
   const sides: readonly ((spot: Spot) => number)[] = [([x]) => x - left, ([, y]) => y - top, ([x]) => right - x, ([, y]) => bottom - y];
-  return sides.reduce<Polygon>(
-    (part, depth) =>
-      part.flatMap((p, i): Spot[] => {
-        const q = part[(i + 1) % part.length]!;
-        const [a, b] = [depth(p), depth(q)];
-        const crossing: Spot[] = a * b < 0 ? [[p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)]] : [];
-        return a >= 0 ? [p, ...crossing] : crossing;
-      }),
-    polygon,
-  );
+  return sides.reduce(partBeside, polygon);
+}
+
+/**
+ * @param depth how far a spot lies beyond a line; below 0 on its other side
+ * @returns the part of a convex polygon on one side of that line; fewer than three corners where there is none
+ * (Sutherland and Hodgman, Reentrant polygon clipping, CACM 17, 1974)
+ */
+export function partBeside(polygon: Polygon, depth: (spot: Spot) => number): Polygon {
+  return polygon.flatMap((p, i): Spot[] => {
+    const q = polygon[(i + 1) % polygon.length]!;
+    const [a, b] = [depth(p), depth(q)];
+    const crossing: Spot[] = a * b < 0 ? [[p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)]] : [];
+    return a >= 0 ? [p, ...crossing] : crossing;
+  });
 }
 
 /**
