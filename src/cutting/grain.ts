@@ -7,7 +7,7 @@ import { cutShape, type CutShape } from './shapes.ts';
 
 /*
  * Cloth has its straight grain along its length and across it; everything between is bias, and stretches. Squares, rectangles and strips
- * are cut along the grain, so how a piece comes out of one says how the grain lies in it (Bonnie Hunter, Cutting quarter square
+ * are cut along the grain, so how a piece comes out of one says how the grain lies in it (quiltville.blogspot.com, Cutting quarter square
  * triangles, 2005: the straight grain lies on the long edge of a quarter, on the short edges of a half).
  */
 

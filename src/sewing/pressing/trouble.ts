@@ -7,7 +7,7 @@ export type Darkness = (fabric: string) => number;
 
 /**
  * What is against a way to press a seam, in whole numbers, once for every copy. Points that do not nest come before all of it, however
- * much it is. Bulk comes before colour, which a good presser gives up first (Carolyn Gibbs, carolyngibbsquilts.co.uk, Pressing for
+ * much it is. Bulk comes before colour, which a good presser gives up first (carolyngibbsquilts.co.uk, Pressing for
  * perfect points).
  */
 export const TROUBLE = {
@@ -16,7 +16,7 @@ export const TROUBLE = {
    * 2019-10-01), an hourglass's last seam open (its Ohio Star, 2017-06-14), corners, rounds and rings outward (common practice).
    */
   unusual: 40,
-  /** Toward a unit, away from a plain piece (Bonnie Hunter, quiltville.com, Double Delight, 2008; APQ, Double Nine-Patch, Ohio Star). */
+  /** Toward a unit, away from a plain piece (quiltville.com, doubledelight5pf, 2008; APQ, Double Nine-Patch, Ohio Star). */
   towardThePieced: 4,
   /** Toward the lighter of two plain pieces (APQ: toward the darker where no arrow is drawn). */
   towardTheLighter: 3,
