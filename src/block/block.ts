@@ -1,6 +1,7 @@
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Choices, Method } from './choices.ts';
+import type { Publication } from './publication.ts';
 
 export type LengthUnit = 'in' | 'cm';
 
@@ -80,4 +81,6 @@ export interface Block {
   readonly pressedSeams?: readonly PressedSeam[];
   /** How the designer wants it cut and sewn, where the file says so. */
   readonly choices?: Choices;
+  /** What the designer adds to the pattern that is written for her; absent where there is nothing. */
+  readonly publication?: Publication;
 }

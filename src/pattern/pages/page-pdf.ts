@@ -38,7 +38,7 @@ export function pagesPdf({ title, language, pages }: Document, faces: FaceFiles)
     whole.add(section);
     for (const item of items) {
       if (item.kind === 'text') section.add(pdf.struct(item.role === 'heading' ? 'H1' : 'P', {}, () => drawText(pdf, item)));
-      else drawPath(pdf, item);
+      else if (item.kind === 'path') drawPath(pdf, item);
     }
     section.end();
   }

@@ -21,7 +21,7 @@ export function pageSvg(page: Page, title: string, language: string): string {
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" xml:lang="${escaped(language)}" ` +
       `width="${width}pt" height="${height}pt" viewBox="0 0 ${width} ${height}">`,
     `<title>${escaped(title)}</title>`,
-    ...page.items.map(itemSvg),
+    ...page.items.map(itemSvg).filter((line) => line !== ''),
     '</svg>',
     '',
   ].join('\n');
@@ -34,6 +34,12 @@ function itemSvg(item: Item): string {
       `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="${FAMILIES}" font-size="${svgNumber(size)}" ` +
       `font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs">${escaped(text)}</text>`
     );
+  }
+  if (item.kind === 'link' || item.kind === 'place') return '';
+  if (item.kind === 'image') {
+    const { left, top, width, height } = item.area;
+    const place = `x="${svgNumber(left)}" y="${svgNumber(top)}" width="${svgNumber(width)}" height="${svgNumber(height)}"`;
+    return `<image ${place} href="data:image/jpeg;base64,${item.picture.jpeg}"><title>${escaped(item.what)}</title></image>`;
   }
   const { what, steps, stroke, fill } = item;
   const dash = stroke?.dash ? ` stroke-dasharray="${stroke.dash.map(svgNumber).join(' ')}"` : '';

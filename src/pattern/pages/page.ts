@@ -3,6 +3,8 @@
  * are in points (1/72 in.), x right and y down from the page's upper left corner.
  */
 
+import type { Picture } from '../../block/publication.ts';
+
 export type PathStep =
   | readonly ['M' | 'L', x: number, y: number]
   | readonly ['C', x1: number, y1: number, x2: number, y2: number, x: number, y: number]
@@ -41,9 +43,38 @@ export interface TextItem {
   readonly width: number;
   /** What it is to somebody who listens: a heading, or text like any other where absent. */
   readonly role?: 'heading';
+  /** How deep a heading is: 1 the title, 2 a section. 1 where absent. */
+  readonly level?: 1 | 2 | 3;
+  /** Which sentence of the pattern it belongs to (`Said.at`). */
+  readonly of?: string;
 }
 
-export type Item = PathItem | TextItem;
+/** A photo or logo, as large as the area. */
+export interface ImageItem {
+  readonly kind: 'image';
+  /** What it shows, for whoever cannot see it. */
+  readonly what: string;
+  readonly area: Area;
+  readonly picture: Picture;
+}
+
+/** An area that leads to a place of the document when it is pressed. */
+export interface LinkItem {
+  readonly kind: 'link';
+  readonly area: Area;
+  /** Name of the place. */
+  readonly to: string;
+}
+
+/** A place that links lead to; with a title it is a bookmark of the document too. */
+export interface PlaceItem {
+  readonly kind: 'place';
+  readonly name: string;
+  readonly y: number;
+  readonly bookmark?: { readonly title: string; readonly level: 1 | 2 | 3 };
+}
+
+export type Item = PathItem | TextItem | ImageItem | LinkItem | PlaceItem;
 
 export interface Page {
   readonly width: number;
@@ -107,6 +138,8 @@ export function circlePath([x, y]: readonly [number, number], radius: number): r
 /** @returns an item moved */
 export function movedItem(item: Item, dx: number, dy: number): Item {
   if (item.kind === 'text') return { ...item, x: item.x + dx, y: item.y + dy };
+  if (item.kind === 'place') return { ...item, y: item.y + dy };
+  if (item.kind !== 'path') return { ...item, area: { ...item.area, left: item.area.left + dx, top: item.area.top + dy } };
   const steps = item.steps.map((step): PathStep => {
     if (step[0] === 'Z') return step;
     if (step[0] !== 'C') return [step[0], step[1] + dx, step[2] + dy];

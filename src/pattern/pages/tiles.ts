@@ -44,6 +44,7 @@ export function within(item: Item, { left, top }: Tile, width: number, height: n
   if (here.kind === 'text') {
     return here.x >= 0 && here.x + here.width <= width && here.y - here.size >= 0 && here.y + here.size / 4 <= height ? [here] : [];
   }
+  if (here.kind !== 'path') return [];
   const spots = here.steps.flatMap((step): Spot[] => (step[0] === 'Z' ? [] : [[step[step.length - 2] as number, step[step.length - 1] as number]]));
   const { left: l, top: t, right: r, bottom: b } = extentOf(spots);
   if (l >= 0 && t >= 0 && r <= width && b <= height) return [here];

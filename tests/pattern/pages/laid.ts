@@ -43,6 +43,11 @@ export function inkBox(item: Item): { left: number; top: number; right: number; 
     const { x, y, width, size } = item;
     return { left: x, top: y - ASCENT * size, right: x + width, bottom: y + DESCENT * size };
   }
+  if (item.kind === 'place') return { left: Infinity, top: item.y, right: -Infinity, bottom: item.y };
+  if (item.kind !== 'path') {
+    const { left, top, width, height } = item.area;
+    return { left, top, right: left + width, bottom: top + height };
+  }
   const numbers = item.steps.flatMap(([, ...all]) => all as number[]);
   const [xs, ys] = [0, 1].map((which) => numbers.filter((_, i) => i % 2 === which)) as [number[], number[]];
   const half = (item.stroke?.width ?? 0) / 2;

@@ -36,7 +36,7 @@ function expectWithinMargins({ pages }: Document): void {
   for (const { width, height, items } of pages) {
     for (const item of items) {
       const { left, top, right, bottom } = inkBox(item);
-      const what = item.kind === 'text' ? item.text : item.what;
+      const what = 'text' in item ? item.text : 'what' in item ? item.what : item.kind;
       expect([what, left >= MARGIN - 1e-6, top >= MARGIN - 1e-6, right <= width - MARGIN + 1e-6, bottom <= height - MARGIN + 1e-6]).toEqual([
         what, true, true, true, true,
       ]);

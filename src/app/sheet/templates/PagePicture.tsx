@@ -22,6 +22,11 @@ function ItemPicture({ item }: { readonly item: Item }): ReactNode {
       </text>
     );
   }
+  if (item.kind === 'link' || item.kind === 'place') return null;
+  if (item.kind === 'image') {
+    const { left, top, width, height } = item.area;
+    return <image x={left} y={top} width={width} height={height} href={`data:image/jpeg;base64,${item.picture.jpeg}`} />;
+  }
   const { steps, stroke, fill } = item;
   return <path d={svgPath(steps)} fill={fill ?? 'none'} stroke={stroke?.color} strokeWidth={stroke?.width} strokeDasharray={stroke?.dash?.join(' ')} />;
 }
