@@ -25,6 +25,25 @@ export interface PathItem {
   readonly steps: readonly PathStep[];
   readonly stroke?: Stroke;
   readonly fill?: string;
+  readonly figure?: InFigure;
+}
+
+/** Which picture a line or a letter is part of; items of one picture follow one another. */
+export interface InFigure {
+  /** No other picture of the document has it. */
+  readonly name: string;
+  /** What the picture shows, for whoever cannot see it. */
+  readonly says: string;
+}
+
+/** Where in a table a text stands; cells follow one another row by row. */
+export interface InTable {
+  /** No other table of the document has it; a table that goes on on the next page keeps it. */
+  readonly name: string;
+  readonly row: number;
+  readonly column: number;
+  /** It says what its column holds, or its whole row. */
+  readonly head?: true;
 }
 
 export type Weight = 'regular' | 'strong';
@@ -41,12 +60,14 @@ export interface TextItem {
   readonly color: string;
   /** How wide the line is. */
   readonly width: number;
-  /** What it is to somebody who listens: a heading, or text like any other where absent. */
-  readonly role?: 'heading';
+  /** What it is to somebody who listens: a heading; the page's own, said again on the next (a foot, a table's heads); else text like any other. */
+  readonly role?: 'heading' | 'of the page';
   /** How deep a heading is: 1 the title, 2 a section. 1 where absent. */
   readonly level?: 1 | 2 | 3;
   /** Which sentence of the pattern it belongs to (`Said.at`). */
   readonly of?: string;
+  readonly cell?: InTable;
+  readonly figure?: InFigure;
 }
 
 /** A photo or logo, as large as the area. */
