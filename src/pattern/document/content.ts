@@ -1,5 +1,6 @@
 import type { Picture, SectionName } from '../../block/publication.ts';
 import type { Frame, Mark } from '../diagrams/diagram.ts';
+import type { SheetMark } from '../diagrams/sheet-marks.ts';
 import type { Document } from '../pages/page.ts';
 
 /*
@@ -24,7 +25,7 @@ export interface Figure {
   /** What it shows, for whoever cannot see it. */
   readonly says: string;
   readonly frame: Frame;
-  readonly marks: readonly Mark[];
+  readonly marks: readonly (Mark | SheetMark)[];
 }
 
 /** Figures side by side, each with what is said under it; all to one scale. */
@@ -40,13 +41,15 @@ export interface Paragraph {
   readonly flow: 'paragraph';
   readonly said: Said;
   readonly look: 'plain' | 'strong' | 'quiet' | 'item';
+  /** The place that the whole paragraph leads to, as it stands in a `leadsHere`. */
+  readonly leadsTo?: string;
 }
 
 export interface Heading {
   readonly flow: 'heading';
   readonly level: 2 | 3;
   readonly said: Said;
-  /** Units and sections that links lead here for. */
+  /** What links lead here for: values as sentences keep them, "unit A", "cut 3"; "section templates". */
   readonly leadsHere?: readonly string[];
 }
 
@@ -57,14 +60,22 @@ export interface Table {
   readonly heads: readonly Said[];
   /** Which columns hold figures, set to the right. */
   readonly figures: readonly boolean[];
-  readonly rows: readonly {
-    /** A row that begins a group stands alone, across the table: a fabric. */
-    readonly group?: Said;
-    /** The colour of a group's fabric, by its id. */
-    readonly fabric?: string;
-    readonly cells: readonly Said[];
-    readonly below?: readonly Said[];
-  }[];
+  /** Before each row an empty box to tick. */
+  readonly ticks?: boolean;
+  readonly rows: readonly TableRow[];
+}
+
+export interface TableRow {
+  /** A row that begins a group stands alone, across the table, and has no cells: a fabric. */
+  readonly group?: Said;
+  /** By its id, the fabric of which a swatch stands before the row or the group. */
+  readonly fabric?: string;
+  /** One for each head; their order is that of the heads. */
+  readonly cells: readonly Said[];
+  /** Sentences under the row, from its second column on. */
+  readonly below?: readonly Said[];
+  /** What links lead here for: "cut 3". */
+  readonly leadsHere?: readonly string[];
 }
 
 /** In a frame: cautions, warnings, tips. */
@@ -89,16 +100,24 @@ export interface Blank {
   readonly lines: number;
 }
 
+/** The squares to measure on the printed page, at true size, with what is said of them. */
+export interface Measure {
+  readonly flow: 'measure';
+  readonly at: string;
+  readonly said: readonly Said[];
+}
+
 /** Things that stay on one page as long as a page holds them: a step with its pictures. */
 export interface Together {
   readonly flow: 'together';
   readonly items: readonly Flow[];
 }
 
-export type Flow = Paragraph | Heading | Table | Figures | Boxed | Photo | Blank | Together;
+export type Flow = Paragraph | Heading | Table | Figures | Boxed | Photo | Blank | Measure | Together;
 
 export interface Section {
   readonly name: SectionName;
+  /** Of the cover the pattern's name. Links that ask for "section units" lead to it. */
   readonly title: Said;
   /** Begins on a page of its own. */
   readonly ownPage: boolean;
