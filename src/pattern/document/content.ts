@@ -78,6 +78,13 @@ export interface TableRow {
   readonly leadsHere?: readonly string[];
 }
 
+/** A few things to know at a glance, side by side: what it is in small letters, and what it comes to. */
+export interface Facts {
+  readonly flow: 'facts';
+  readonly at: string;
+  readonly facts: readonly { readonly label: Said; readonly value: Said }[];
+}
+
 /** In a frame: cautions, warnings, tips. */
 export interface Boxed {
   readonly flow: 'boxed';
@@ -113,7 +120,7 @@ export interface Together {
   readonly items: readonly Flow[];
 }
 
-export type Flow = Paragraph | Heading | Table | Figures | Boxed | Photo | Blank | Measure | Together;
+export type Flow = Paragraph | Heading | Table | Figures | Facts | Boxed | Photo | Blank | Measure | Together;
 
 export interface Section {
   readonly name: SectionName;
@@ -122,7 +129,7 @@ export interface Section {
   /** Begins on a page of its own. */
   readonly ownPage: boolean;
   readonly items: readonly Flow[];
-  /** Pages that are laid out by themselves and stand at the section's end: templates at full size. */
+  /** Pages that are laid out by themselves and stand at the section's end: templates at full size. Without items the title is theirs. */
   readonly pages?: Document['pages'];
 }
 
@@ -132,10 +139,12 @@ export interface Content {
   /** BCP 47. */
   readonly language: string;
   readonly sections: readonly Section[];
-  /** Colours of fabrics by id, as #rrggbb. */
+  /** Colours of fabrics by id, as #rrggbb; cloth of any other fabric is left white, to be coloured. */
   readonly colors: ReadonlyMap<string, string>;
-  /** Fabrics in the order in which hatches are given to them. */
+  /** Fabrics in their order; where hatches stand for them, the lightest colour has the lightest hatch. */
   readonly fabrics: readonly string[];
+  /** What the layout itself says, with numbered values: "{1} of {2}", page and pages; "{1}, continued", a group of a table. */
+  readonly words: { readonly page: string; readonly continued: string };
   /** Where the open warning of a pattern that must not be cut stands, every page says so. */
   readonly alarm: string | null;
   /** Her words that have no place now. */

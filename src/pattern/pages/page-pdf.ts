@@ -47,9 +47,11 @@ export function pagesPdf({ title, language, pages }: Document, faces: FaceFiles)
   return written;
 }
 
-function drawText(pdf: PDFKit.PDFDocument, { text, x, y, size, weight, color }: TextItem): void {
+function drawText(pdf: PDFKit.PDFDocument, { text, x, y, size, weight, color, turn }: TextItem): void {
+  if (turn) pdf.save().rotate(turn * 90, { origin: [x, y] });
   pdf.font(weight).fontSize(size).fillColor(color);
   pdf.text(text, x, y, { lineBreak: false, baseline: 'alphabetic', features: AS_MEASURED });
+  if (turn) pdf.restore();
 }
 
 function drawPath(pdf: PDFKit.PDFDocument, { steps, stroke, fill }: PathItem): void {

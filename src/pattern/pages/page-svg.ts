@@ -29,10 +29,11 @@ export function pageSvg(page: Page, title: string, language: string): string {
 
 function itemSvg(item: Item): string {
   if (item.kind === 'text') {
-    const { text, x, y, size, weight, color, width } = item;
+    const { text, x, y, size, weight, color, width, turn } = item;
+    const turned = turn ? ` transform="rotate(${turn * 90} ${svgNumber(x)} ${svgNumber(y)})"` : '';
     return (
       `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="${FAMILIES}" font-size="${svgNumber(size)}" ` +
-      `font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs">${escaped(text)}</text>`
+      `font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs"${turned}>${escaped(text)}</text>`
     );
   }
   if (item.kind === 'link' || item.kind === 'place') return '';

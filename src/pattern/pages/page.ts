@@ -60,6 +60,8 @@ export interface TextItem {
   readonly color: string;
   /** How wide the line is. */
   readonly width: number;
+  /** Quarter turns clockwise about where its baseline begins; none where absent. */
+  readonly turn?: 1 | 2 | 3;
   /** What it is to somebody who listens: a heading; the page's own, said again on the next (a foot, a table's heads); else text like any other. */
   readonly role?: 'heading' | 'of the page';
   /** How deep a heading is: 1 the title, 2 a section. 1 where absent. */

@@ -15,9 +15,20 @@ export const PagePicture = memo(function PagePicture({ page, says }: { readonly 
 
 function ItemPicture({ item }: { readonly item: Item }): ReactNode {
   if (item.kind === 'text') {
-    const { text, x, y, size, weight, color, width } = item;
+    const { text, x, y, size, weight, color, width, turn } = item;
+    const turned = turn ? `rotate(${turn * 90} ${x} ${y})` : undefined;
     return (
-      <text x={x} y={y} fontFamily={FAMILIES} fontSize={size} fontWeight={WEIGHTS[weight]} fill={color} textLength={width} lengthAdjust="spacingAndGlyphs">
+      <text
+        x={x}
+        y={y}
+        fontFamily={FAMILIES}
+        fontSize={size}
+        fontWeight={WEIGHTS[weight]}
+        fill={color}
+        textLength={width}
+        lengthAdjust="spacingAndGlyphs"
+        transform={turned}
+      >
         {text}
       </text>
     );
