@@ -9,6 +9,8 @@ import type { LengthUnit } from './block.ts';
 export interface Telling {
   /** "1 7/8 in."; `bare` leaves the unit out. */
   readonly length: (value: Rational, unit: LengthUnit, style?: 'with unit' | 'bare') => string;
+  /** A whole number of hundredths, of what is told and not measured: "0.02 in.". */
+  readonly about: (value: Rational, unit: LengthUnit) => string;
   /** How many of something. */
   readonly count: (n: number) => string;
   /** A fabric's name, on one line and without a full stop, by the fabric's id. */

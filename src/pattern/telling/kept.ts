@@ -13,6 +13,7 @@ const VALUE = /\{(\w+) ([^{} ]+)(?: (\w+))?\}/gu;
 /** Keeps every value in the sentence, to be printed later. */
 export const KEPT: Telling = {
   length: ({ n, d }, unit, style = 'with unit') => `{${style === 'bare' ? 'bare' : 'length'} ${n}/${d} ${unit}}`,
+  about: ({ n, d }, unit) => `{about ${n}/${d} ${unit}}`,
   count: (n) => `{count ${n}}`,
   cloth: (id) => `{cloth ${encodeURIComponent(id)}}`,
   unit: (letter) => `{unit ${letter}}`,
@@ -54,9 +55,11 @@ function valueText([whole, kind, what, more]: RegExpMatchArray, telling: Telling
   const text = (): string => decodeURIComponent(what!);
   switch (kind) {
     case 'length':
-    case 'bare': {
+    case 'bare':
+    case 'about': {
       const [n, d] = what!.split('/').map(Number) as [number, number];
-      return telling.length(rational(n, d), more as LengthUnit, kind === 'bare' ? 'bare' : 'with unit');
+      const [value, unit] = [rational(n, d), more as LengthUnit];
+      return kind === 'about' ? telling.about(value, unit) : telling.length(value, unit, kind === 'bare' ? 'bare' : 'with unit');
     }
     case 'count':
       return telling.count(Number(what));

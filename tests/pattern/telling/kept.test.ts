@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { rational } from '../../../src/measure/rational.ts';
+import { printHundredths } from '../../../src/measure/about.ts';
 import { printLength } from '../../../src/measure/lengths.ts';
 import type { Telling } from '../../../src/block/telling.ts';
 import { filled, KEPT, printed, runsOf, skeletonOf, valuesOf } from '../../../src/pattern/telling/kept.ts';
 
 const plain: Telling = {
   length: printLength,
+  about: printHundredths,
   count: String,
   cloth: (id) => `<${id}>`,
   unit: (letter) => letter,
