@@ -49,6 +49,8 @@ export interface Heading {
   readonly flow: 'heading';
   readonly level: 2 | 3;
   readonly said: Said;
+  /** A step's number, set large beside the heading; the sentence does not say it again. */
+  readonly number?: number;
   /** What links lead here for: values as sentences keep them, "unit A", "cut 3"; "section templates". */
   readonly leadsHere?: readonly string[];
 }
