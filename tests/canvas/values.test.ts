@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { greyOf, luminance } from '../../src/canvas/values.ts';
+import { luminance } from '../../src/block/colour/lightness.ts';
+import { greyOf } from '../../src/canvas/values.ts';
 
 const contrast = (a: string, b: string): number => {
   const [light, dark] = [luminance(a), luminance(b)].sort((x, y) => y - x) as [number, number];
