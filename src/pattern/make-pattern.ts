@@ -1,6 +1,7 @@
 import type { Block, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { toDrawing, type TrueDrawing } from '../block/drawing.ts';
+import { plainTelling } from '../block/plain-telling.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { chosenUnits } from '../cutting/chosen-units.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
@@ -12,6 +13,7 @@ import { otherWays, sewing, type Sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational } from '../measure/rational.ts';
 import { prove } from '../sewing/proof.ts';
+import { SEWING_IN_ENGLISH } from '../sewing/phrases/english.ts';
 import { sewingPlan } from '../sewing/steps.ts';
 import { unpressedNote } from './pressing-notes.ts';
 import { CAUTIONS } from './cautions.ts';
@@ -119,7 +121,7 @@ function patternOf(
     seam,
     trim,
     blocks,
-    words: { unit, seam, fabricName: (id) => names.get(id)!.name },
+    words: { telling: plainTelling((id) => names.get(id)!.name), phrases: SEWING_IN_ENGLISH, unit, seam },
     darkness: (id) => -brightness(names.get(id)!.color),
     pressed: pressedSeams,
   });

@@ -1,6 +1,7 @@
 import type { Assembly, Unit } from '../geometry/piecing/assembly.ts';
 import { Congruences, piecesOf } from '../geometry/piecing/congruence.ts';
 import type { Point } from '../geometry/point.ts';
+import type { Vocabulary } from './naming.ts';
 
 const inMirror = (outline: readonly Point[]): readonly Point[] => outline.map(({ x, y, w }) => ({ x: -x + 0, y, w })).reverse();
 
@@ -22,4 +23,5 @@ export function mirrorTwins(units: readonly Unit[]): ReadonlyMap<string, string>
 }
 
 /** @returns the sentence that warns of a unit's mirror image, a blank before it; empty where it has none */
-export const mirrorWords = (twin: string | undefined): string => (twin === undefined ? '' : ` ${twin} is its mirror image: keep the two apart.`);
+export const mirrorWords = (twin: string | undefined, { phrases, telling }: Pick<Vocabulary, 'phrases' | 'telling'>): string =>
+  twin === undefined ? '' : ` ${phrases.steps.mirrored(telling.unit(twin))}`;

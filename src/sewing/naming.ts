@@ -1,5 +1,7 @@
 import { printLength } from '../measure/lengths.ts';
 import { rational, type Rational } from '../measure/rational.ts';
+import type { LengthUnit } from '../block/block.ts';
+import type { Telling } from '../block/telling.ts';
 import { cutShape, type Hand } from '../cutting/shapes.ts';
 import type { Cut, Role } from '../cutting/cut.ts';
 import { box, type Box } from '../geometry/convex.ts';
@@ -7,24 +9,54 @@ import { compareX, compareY, type Point } from '../geometry/point.ts';
 import { shapeOf } from '../geometry/shape.ts';
 import { listed } from '../measure/words.ts';
 import { different } from './sentences.ts';
+import type { Count, Shape, Size, Thing } from './phrases/said.ts';
+import type { SewingPhrases } from './phrases/sewing-phrases.ts';
 import type { StepPart } from './step.ts';
 
 /** What the sentences of a step are made from. */
 export interface Vocabulary {
-  readonly unit: 'in' | 'cm';
+  /** How values stand in a sentence. */
+  readonly telling: Telling;
+  /** How a language says it. */
+  readonly phrases: SewingPhrases;
+  readonly unit: LengthUnit;
   readonly seam: Rational;
-  fabricName(id: string): string;
-  cut(id: string): Cut;
+  readonly cut: (id: string) => Cut;
 }
 
 const TURNS = ['', ' turned a quarter clockwise', ' turned half round', ' turned a quarter counter-clockwise'] as const;
 
-/** @returns a fabric's name on one line and without a full stop, its id where it has none */
-export const clothName = (id: string, { fabricName }: Vocabulary): string =>
-  fabricName(id)
-    .replaceAll(/\s+/g, ' ')
-    .replace(/[\s.]+$/, '')
-    .trim() || id;
+/** @returns a fabric as it is called in a sentence */
+export const clothName = (id: string, { telling }: Vocabulary): string => telling.cloth(id);
+
+/** @returns a number as phrases want it */
+export const counted = (n: number, { telling }: Vocabulary): Count => ({ n, said: telling.count(n) });
+
+/** @returns a size as phrases want it, of width and height also where these are equal */
+export const sizeOf = ({ width, height }: { readonly width: Rational; readonly height: Rational }, { telling, unit }: Vocabulary): Size => [
+  telling.length(width, unit, 'bare'),
+  telling.length(height, unit),
+];
+
+/** @returns the shape of the pieces that are made of a line of the cutting list */
+export function shapeFrom(cut: Cut, words: Vocabulary): Shape {
+  const { telling, unit } = words;
+  if (cut.shape === 'template') return { form: 'template', cut: telling.cut(cut.id) };
+  const { subcut, shape: form } = cut;
+  if (subcut === 'head to tail') return { form: 'strip triangle', strip: telling.length(cut.width, unit) };
+  const size = cutSizeOf(cut, words);
+  return subcut === 'none' ? { form, size } : { form: 'triangle', from: form, size, cut: subcut };
+}
+
+/** @returns the size as it stands in the cutting list, of a square its side alone */
+export const cutSizeOf = (cut: Cut, words: Vocabulary): Size =>
+  cut.shape === 'square' ? [words.telling.length(cut.width, words.unit)] : sizeOf(cut, words);
+
+/** @returns a part of a step as phrases want it */
+export const thing = ({ from, turn }: StepPart, words: Vocabulary): Thing =>
+  'unit' in from
+    ? { unit: words.telling.unit(from.unit), turn }
+    : { cloth: words.telling.cloth(from.fabric), shape: shapeFrom(words.cut(from.cut), words) };
 
 /** @returns the fabric of a piece; '' for a unit */
 export const clothOf = (part: StepPart): string => ('cut' in part.from ? part.from.fabric : '');

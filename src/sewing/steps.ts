@@ -3,6 +3,7 @@ import type { Assembly, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import type { PressedSeam } from '../block/block.ts';
 import { add, compare, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
+import type { Cut } from '../cutting/cut.ts';
 import type { CutList } from '../cutting/cutting.ts';
 import { layoutOf } from './layout.ts';
 import { mirrorTwins, mirrorWords } from './mirrored.ts';
@@ -47,8 +48,7 @@ export function sewingPlan(piecing: Piecing, list: CutList, rules: SewingRules):
   for (const unit of piecing.units) {
     for (const { assembly, turn } of unit.places) places.set(assembly, { unit, turn });
   }
-  const cuts = new Map(list.cuts.map((cut) => [cut.id, cut]));
-  const words: Vocabulary = { ...rules.words, cut: (id) => cuts.get(id)! };
+  const words = wordsFor(list.cuts, rules.words);
   const laid = (assembly: Assembly, unit: Unit | null): Unworded => {
     const id = unit?.id ?? 'block';
     const finished = sizeOf(assembly, rules.step);
@@ -72,13 +72,33 @@ export function sewingPlan(piecing: Piecing, list: CutList, rules: SewingRules):
   const all = [...piecing.units.map((unit) => laid(unit.places[0]!.assembly, unit)), laid(piecing.root, null)];
   const forced = forcedSeams(all, [...piecing.units.map(({ places: each }) => each), [{ assembly: piecing.root, turn: 0 }]], rules.pressed ?? []);
   const plan = pressingPlan(all, rules.darkness, forced.of);
-  const twins = mirrorTwins(piecing.units);
-  const steps = all.map((made, i): Step => {
-    const [pressed, points, layers] = [plan.pressed[i]!, plan.points[i]!, plan.layers[i]!];
-    const how = `${howTo(made, words, points)}${mirrorWords(twins.get(made.makes))}`;
-    return { number: i + 1, ...made, pressed, points, layers, how, text: instruction(how, made, words), press: pressingWords(made, pressed, words) };
-  });
+  const steps = worded(
+    all.map((made, i) => ({ number: i + 1, ...made, pressed: plan.pressed[i]!, points: plan.points[i]!, layers: plan.layers[i]! })),
+    piecing.units,
+    words,
+  );
   return { steps, pressing: pressingOf(steps, plan, rules.blocks), unpressed: forced.unplaced };
+}
+
+/** @returns what sentences about these cuts are made from */
+export function wordsFor(list: readonly Cut[], words: Omit<Vocabulary, 'cut'>): Vocabulary {
+  const cuts = new Map(list.map((cut) => [cut.id, cut]));
+  return { ...words, cut: (id) => cuts.get(id)! };
+}
+
+/** A step that may have no words yet. */
+type Wordless = Omit<Step, 'how' | 'text' | 'press'>;
+
+/**
+ * @param units that the steps make
+ * @returns the same steps, told in these words
+ */
+export function worded(steps: readonly Wordless[], units: readonly Unit[], words: Vocabulary): readonly Step[] {
+  const twins = mirrorTwins(units);
+  return steps.map((step) => {
+    const how = `${howTo(step, words, step.points)}${mirrorWords(twins.get(step.makes), words)}`;
+    return { ...step, how, text: instruction(how, step, words), press: pressingWords(step, step.pressed, words) };
+  });
 }
 
 /** @returns the figures of one block */

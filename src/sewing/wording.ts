@@ -1,8 +1,6 @@
-import { printLength } from '../measure/lengths.ts';
 import { isInRounds, ringWords, roundWords, rowWords } from './join-words.ts';
 import { matching } from './pressing/point-words.ts';
-import { partName, type Vocabulary } from './naming.ts';
-import { sentence } from './sentences.ts';
+import { counted, sizeOf, thing, type Vocabulary } from './naming.ts';
 import { stripWords } from './strip-words.ts';
 import type { SeamPoint, Step } from './step.ts';
 import {
@@ -34,14 +32,15 @@ export function howTo(step: Unworded, words: Vocabulary, points: readonly SeamPo
 }
 
 /** @returns the how-to, then what the result measures (unfinished) and how many to make, as sentences of their own */
-export function instruction(how: string, { makes, count, trimmed, unfinished: { width, height } }: Unworded, { unit }: Vocabulary): string {
-  const size = `${printLength(width, unit, 'bare')} by ${printLength(height, unit)}`;
-  const measure = trimmed ? `Trim to ${size}` : `${makes === 'block' ? 'The block' : 'It'} measures ${size}`;
-  return [how, sentence(measure), ...(makes === 'block' && count === 1 ? [] : [`Make ${count}.`])].join(' ');
+export function instruction(how: string, { makes, count, trimmed, unfinished }: Unworded, words: Vocabulary): string {
+  const { measures, make } = words.phrases.steps;
+  const whole = makes === 'block';
+  const measure = measures(whole ? 'block' : 'unit', sizeOf(unfinished, words), trimmed);
+  return [how, measure, ...(whole && count === 1 ? [] : [make(counted(count, words))])].join(' ');
 }
 
 function recipe(step: Unworded, words: Vocabulary): string {
-  if (step.joins.length === 0) return `The block is one piece, ${partName(step.parts[0]!, words)}: there is nothing to sew.`;
+  if (step.joins.length === 0) return words.phrases.steps.onePiece(thing(step.parts[0]!, words));
   switch (step.kind) {
     case 'half-square triangle':
       return halfSquareWords(step, words);

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { plainTelling } from '../../src/block/plain-telling.ts';
 import { cutList } from '../../src/cutting/cutting.ts';
 import type { Drawing } from '../../src/geometry/patchwork/drawing.ts';
 import type { Piecing } from '../../src/geometry/piecing/assembly.ts';
 import { sewing, waysToSew } from '../../src/geometry/piecing/ways.ts';
 import { rational, ZERO } from '../../src/measure/rational.ts';
+import { SEWING_IN_ENGLISH } from '../../src/sewing/phrases/english.ts';
 import { prove } from '../../src/sewing/proof.ts';
 import { stepsOf } from '../../src/sewing/steps.ts';
 import { drawings, SEED, tiled } from '../geometry/drawings.ts';
@@ -24,7 +26,7 @@ const [step, seam, ruler] = [rational(1, 4), rational(1, 4), rational(1, 8)];
 function faultsOf(drawing: Drawing, piecing: Piecing): readonly string[] {
   const fabrics = [...new Set([drawing.ground, ...drawing.patches.map(({ fabric }) => fabric)])];
   const list = cutList(piecing, { step, seam, ruler, trim: ZERO, blocks: 1, methods: {}, fabrics });
-  const words = { unit: 'in', seam, fabricName: (id: string) => id } as const;
+  const words = { telling: plainTelling((id) => id), phrases: SEWING_IN_ENGLISH, unit: 'in', seam } as const;
   const steps = stepsOf(piecing, list, { step, seam, trim: ZERO, blocks: 1, words, darkness: (id) => id.length });
   const proof = prove({ drawing, step, seam, ruler, trim: ZERO, blocks: 1, cuts: list.cuts, steps });
   return proof.holds ? [] : proof.faults;

@@ -1,12 +1,14 @@
 import fc from 'fast-check';
 import type { Choices, Method } from '../../src/block/choices.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
+import { plainTelling } from '../../src/block/plain-telling.ts';
 import { cutList } from '../../src/cutting/cutting.ts';
 import type { Drawing } from '../../src/geometry/patchwork/drawing.ts';
 import { WAYS } from '../../src/geometry/piecing/way.ts';
 import { sewing } from '../../src/geometry/piecing/ways.ts';
 import { rational, ZERO, type Rational } from '../../src/measure/rational.ts';
 import { contradictsItself } from '../../src/pattern/knots.ts';
+import { SEWING_IN_ENGLISH } from '../../src/sewing/phrases/english.ts';
 import type { Plan } from '../../src/sewing/proof-table.ts';
 import { stepsOf } from '../../src/sewing/steps.ts';
 import { must } from '../block/drawn.ts';
@@ -86,7 +88,7 @@ function planOf(drawing: Drawing, step: Rational, ordered: Ordered): { readonly 
   const rules = { step, seam: rational(1, 4), ruler: rational(1, 8), trim, blocks };
   const fabrics = [...new Set([drawing.ground, ...drawing.patches.map(({ fabric }) => fabric)])];
   const list = cutList(piecing, { ...rules, method, methods: {}, fabrics });
-  const steps = stepsOf(piecing, list, { ...rules, words: { unit: 'in', seam: rules.seam, fabricName: (id) => id }, darkness });
+  const steps = stepsOf(piecing, list, { ...rules, words: { telling: plainTelling((id) => id), phrases: SEWING_IN_ENGLISH, unit: 'in', seam: rules.seam }, darkness });
   return {
     says: `${piecing.way}, ${method}, trim ${trim.n}/${trim.d}, for ${blocks}`,
     plan: { drawing, ...rules, cuts: list.cuts, steps },

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Block } from '../../src/block/block.ts';
 import type { Choices } from '../../src/block/choices.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
+import { plainTelling } from '../../src/block/plain-telling.ts';
 import { cutList } from '../../src/cutting/cutting.ts';
 import type { Cut } from '../../src/cutting/cut.ts';
 import { parseBlock } from '../../src/files/block-file.ts';
@@ -12,6 +13,7 @@ import { sewing } from '../../src/geometry/piecing/ways.ts';
 import { rational, type Rational } from '../../src/measure/rational.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
+import { SEWING_IN_ENGLISH } from '../../src/sewing/phrases/english.ts';
 import { prove } from '../../src/sewing/proof.ts';
 import type { Pressing, Proof, Step } from '../../src/sewing/step.ts';
 import { sewingPlan } from '../../src/sewing/steps.ts';
@@ -125,7 +127,7 @@ export function sewnBy(
   const rules = { step, seam: rational(1, 4), ruler: rational(1, 8), trim, blocks };
   const fabrics = [...new Set(piecing.pieces.map(({ fabric }) => fabric))];
   const list = cutList(piecing, { ...rules, methods, fabrics });
-  const { steps, pressing } = sewingPlan(piecing, list, { ...rules, words: { unit: 'in', seam: rules.seam, fabricName }, darkness });
+  const { steps, pressing } = sewingPlan(piecing, list, { ...rules, words: { telling: plainTelling(fabricName), phrases: SEWING_IN_ENGLISH, unit: 'in', seam: rules.seam }, darkness });
   return { cuts: list.cuts, steps, pressing, proof: prove({ drawing, ...rules, cuts: list.cuts, steps }) };
 }
 

@@ -1,0 +1,10 @@
+import type { StepPhrases } from './steps.ts';
+
+/**
+ * The wording of everything the sewing room says, in one language. What is said, of which things and in which order is decided once, in the
+ * words files of this room; how a language says it stands in its table alone. A phrase is a whole sentence or clause, so that word order,
+ * cases and plurals are the language's own; it is given values as they stand in the sentence, and never looks into them.
+ */
+export interface SewingPhrases {
+  readonly steps: StepPhrases;
+}
