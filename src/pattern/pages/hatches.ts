@@ -1,0 +1,132 @@
+import type { Polygon, Spot } from '../polygons.ts';
+import { closedPath, type PathStep } from './page.ts';
+
+/*
+ * Fabrics without colour: lines and small diamonds over paper. They lie still on the picture, so that neighbours of one fabric look like
+ * one cloth.
+ */
+
+/** Parallel lines: their angle in degrees, clockwise from level, and the way from one to the next in points. */
+interface Lines {
+  readonly angle: number;
+  readonly gap: number;
+  readonly width: number;
+  readonly dash?: readonly number[];
+}
+
+/** Diamonds in a staggered grid, by half their height; `plus`: small crosses instead. */
+interface Dots {
+  readonly gap: number;
+  readonly reach: number;
+  readonly plus?: true;
+}
+
+export interface Hatch {
+  readonly ground?: string;
+  readonly lines?: readonly Lines[];
+  readonly dots?: Dots;
+}
+
+/** From the lightest to the darkest; neighbours in this order differ in direction or kind, not only in weight. */
+export const HATCHES: readonly Hatch[] = [
+  {},
+  { dots: { gap: 6.4, reach: 0.75 } },
+  { lines: [{ angle: -45, gap: 6, width: 0.4 }] },
+  { dots: { gap: 6.2, reach: 1.25, plus: true } },
+  { lines: [{ angle: 0, gap: 4, width: 0.45 }] },
+  { lines: [{ angle: 45, gap: 3.6, width: 0.5 }] },
+  { lines: [{ angle: 90, gap: 3, width: 0.5 }] },
+  { lines: [{ angle: 0, gap: 4.4, width: 0.5 }, { angle: 90, gap: 4.4, width: 0.5 }] },
+  { lines: [{ angle: -45, gap: 2.3, width: 0.6 }] },
+  { lines: [{ angle: 45, gap: 4, width: 0.55 }, { angle: -45, gap: 4, width: 0.55 }] },
+  { dots: { gap: 3.4, reach: 1.3 } },
+  { lines: [{ angle: 0, gap: 1.9, width: 0.85 }] },
+  { ground: '#4d4d4d' },
+];
+
+/** @returns a hatch with everything wider apart, for fabrics beyond the first thirteen */
+export function widened({ ground, lines, dots }: Hatch, by: number): Hatch {
+  return {
+    ...(ground !== undefined && { ground }),
+    ...(lines && { lines: lines.map((each) => ({ ...each, gap: each.gap * by })) }),
+    ...(dots && { dots: { ...dots, gap: dots.gap * by, reach: dots.reach * (1 + (by - 1) / 2) } }),
+  };
+}
+
+/** Paths of one look. */
+export interface HatchInk {
+  readonly steps: readonly PathStep[];
+  readonly width?: number;
+  readonly dash?: readonly number[];
+}
+
+/** @returns a hatch over some outlines in points, lines and diamonds apart; everything lies inside the outlines */
+export function hatchInk({ lines = [], dots }: Hatch, outlines: readonly Polygon[], origin: Spot): readonly HatchInk[] {
+  return [
+    ...lines.map(({ width, dash, ...each }): HatchInk => {
+      const steps = outlines.flatMap((outline) => linesIn(outline, each, origin));
+      return { steps, width, ...(dash && { dash }) };
+    }),
+    ...(dots ? [{ steps: outlines.flatMap((outline) => dotsIn(outline, dots, origin)), ...(dots.plus && { width: 0.45 }) }] : []),
+  ].filter(({ steps }) => steps.length > 0);
+}
+
+/** @returns parallel lines all over an outline */
+export function linesIn(outline: Polygon, { angle, gap }: Pick<Lines, 'angle' | 'gap'>, origin: Spot): readonly PathStep[] {
+  const [cos, sin] = unitAt(angle);
+  const offset = origin[1] * cos - origin[0] * sin;
+  const places = outline.map(([x, y]) => y * cos - x * sin - offset);
+  const [low, high] = [Math.min(...places), Math.max(...places)];
+  const steps: PathStep[] = [];
+  for (let k = Math.ceil(low / gap); k * gap < high; k++) {
+    const place = k * gap + offset;
+    for (const [from, to] of spansOn(outline, place, cos, sin)) {
+      steps.push(['M', from * cos - place * sin, from * sin + place * cos], ['L', to * cos - place * sin, to * sin + place * cos]);
+    }
+  }
+  return steps;
+}
+
+/** Cosine and sine; of quarter turns exactly, so that level lines are level. */
+function unitAt(degrees: number): readonly [number, number] {
+  if (degrees === 0) return [1, 0];
+  if (degrees === 90) return [0, 1];
+  return [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+}
+
+/** @returns where a line runs inside an outline of any simple shape, as stretches along it */
+function spansOn(outline: Polygon, place: number, cos: number, sin: number): readonly (readonly [number, number])[] {
+  const crossings: number[] = [];
+  let [px, py] = outline.at(-1)!;
+  let before = py * cos - px * sin - place;
+  for (const [x, y] of outline) {
+    const after = y * cos - x * sin - place;
+    if (before < 0 !== after < 0) {
+      const t = before / (before - after);
+      crossings.push((px + (x - px) * t) * cos + (py + (y - py) * t) * sin);
+    }
+    [px, py, before] = [x, y, after];
+  }
+  crossings.sort((a, b) => a - b);
+  return crossings.flatMap((from, i) => (i % 2 === 0 && crossings[i + 1]! - from > 0.05 ? [[from, crossings[i + 1]!] as const] : []));
+}
+
+function dotsIn(outline: Polygon, { gap, reach, plus }: Dots, [left, top]: Spot): readonly PathStep[] {
+  const ys = outline.map(([, y]) => y);
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  const steps: PathStep[] = [];
+  for (let k = Math.ceil((low - top) / gap); top + k * gap < high; k++) {
+    const y = top + k * gap;
+    const rows = [y, y - reach, y + reach].map((at) => spansOn(outline, at, 1, 0));
+    const isIn = (row: number, x: number, room: number): boolean => rows[row]!.some(([from, to]) => x - room >= from && x + room <= to);
+    for (const [from, to] of rows[0]!) {
+      const shift = k % 2 === 0 ? 0 : gap;
+      for (let x = left + shift + Math.ceil((from - left - shift) / (2 * gap)) * 2 * gap; x < to; x += 2 * gap) {
+        if (!isIn(0, x, reach) || !isIn(1, x, 0) || !isIn(2, x, 0)) continue;
+        if (plus) steps.push(['M', x - reach, y], ['L', x + reach, y], ['M', x, y - reach], ['L', x, y + reach]);
+        else steps.push(...closedPath([[x, y - reach], [x + reach, y], [x, y + reach], [x - reach, y]]));
+      }
+    }
+  }
+  return steps;
+}
