@@ -3,8 +3,7 @@ import { existsSync, mkdtempSync, realpathSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { homedir, tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
-
-const isRoot = typeof process.getuid === 'function' && process.getuid() === 0;
+import { installFromDebian } from './debian.mjs';
 
 /**
  * What a browser is started with: nothing of its own over the network, and no sandbox, which neither root nor
@@ -80,18 +79,6 @@ function playwrightsOwn(root) {
   return [playwright.chromium.executablePath()].filter((file) => existsSync(file));
 }
 
-/** Installs Chromium on Debian and its relatives, where this may be done without a password; elsewhere does nothing. */
-function installFromDebian() {
-  if (process.platform !== 'linux' || !existsSync('/usr/bin/apt-get')) return;
-  const asRoot = isRoot ? [] : ['sudo', '-n'];
-  if (!isRoot && spawnSync('sudo', ['-n', 'true']).status !== 0) return;
-  console.error('No browser found for the end-to-end tests: installing Chromium with apt-get.');
-  const quietly = { stdio: ['ignore', 2, 2], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } };
-  const run = (...words) => spawnSync([...asRoot, ...words][0], [...asRoot, ...words].slice(1), quietly);
-  run('apt-get', 'update', '-qq');
-  run('apt-get', 'install', '-y', '-qq', '--no-install-recommends', 'chromium');
-}
-
 /** Downloads Playwright's own Chromium into the user's cache; touches no system package. */
 function installFromPlaywright(root) {
   console.error("No browser found for the end-to-end tests: downloading Playwright's Chromium, which takes a while.");
@@ -114,7 +101,7 @@ export async function findBrowser(root) {
   const ways = [
     installedBrowsers,
     () => playwrightsOwn(root),
-    () => (installFromDebian(), installedBrowsers()),
+    () => (installFromDebian('chromium', 'No browser found for the end-to-end tests: installing Chromium with apt-get.'), installedBrowsers()),
     () => (installFromPlaywright(root), playwrightsOwn(root)),
   ];
   const refused = new Set();

@@ -1,7 +1,7 @@
 /*
  * Gets a checkout ready, with nothing but Node itself.
  *   node scripts/setup.mjs deps   the packages
- *   node scripts/setup.mjs all    the packages, and a browser for the end-to-end tests
+ *   node scripts/setup.mjs all    the packages, a browser for the end-to-end tests, and poppler, which reads what is written as PDF
  * It is called inside `npm start` and `npm test`, not before them: whoever has switched scripts off
  * in npm (ignore-scripts) never gets a `prestart`.
  */
@@ -9,6 +9,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { BROWSER_FLAGS, findBrowser } from './find-browser.mjs';
+import { findPoppler } from './find-poppler.mjs';
 import { nodeFits, saidInWords } from './node-version.mjs';
 import { installPackages, packagesAgree } from './packages.mjs';
 
@@ -41,4 +42,5 @@ if (what === 'all') {
   const folder = join(root, 'node_modules', '.piecewright');
   mkdirSync(folder, { recursive: true });
   writeFileSync(join(folder, 'browser.json'), JSON.stringify({ executable: found.executable, flags: BROWSER_FLAGS }, null, 2) + '\n');
+  if (!findPoppler()) console.error('Poppler is not there: PDF files are read by one program less. Its package is called poppler-utils, or poppler.');
 }

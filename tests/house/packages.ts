@@ -7,7 +7,7 @@ import { where, type Rule } from './source.ts';
 const KEPT_TO: readonly { readonly packages: RegExp; readonly rooms: readonly string[]; readonly why: string }[] = [
   { packages: /^(react|react-dom|lucide-react|konva|react-konva)(\/|$)/, rooms: ['canvas', 'app'], why: 'the engine knows no screen' },
   { packages: /^node:/, rooms: ['cli'], why: 'the engine also runs in a browser' },
-  { packages: /^pdfkit$/, rooms: ['pattern'], why: 'pages are laid out as items, and one writer draws them as PDF' },
+  { packages: /^(pdfkit|fflate)$/, rooms: ['pattern'], why: 'pages are laid out as items, and one writer draws them as PDF' },
   // The page's worker only asks where its WebAssembly lies.
   { packages: /^highs(\/|$)/, rooms: ['cutting', 'app'], why: 'only the layout of cloth is solved, and only where that is asked for' },
 ];

@@ -49,7 +49,7 @@ function itemSvg(item: Item): string {
 }
 
 /** @returns text for XML, without the few signs that XML 1.0 cannot hold */
-function escaped(text: string): string {
+export function escaped(text: string): string {
   const names: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
   return text.replace(/[&<>"]/g, (sign) => names[sign]!).replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
 }
