@@ -1,7 +1,8 @@
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Choices, Method } from './choices.ts';
-import type { Publication } from './publication.ts';
+import type { Value } from './colour/lightness.ts';
+import type { Picture, Publication } from './publication.ts';
 
 export type LengthUnit = 'in' | 'cm';
 
@@ -17,6 +18,28 @@ export interface Fabric {
   readonly directional?: boolean;
   /** It stands for a family of scraps: so many prints, spread over its pieces by this seed. Absent for one cloth. */
   readonly scraps?: { readonly prints: number; readonly seed: number };
+  /** Id of another fabric of the block from whose cloth it is cut, and which is cut from none but its own. */
+  readonly same?: string;
+  /** How light it is taken to be, where that is not what its colour says. */
+  readonly value?: Value;
+  /** A photo of the real cloth. */
+  readonly photo?: ClothPhoto;
+}
+
+/** A photo of cloth; its own up and down are those of the print. */
+export interface ClothPhoto {
+  readonly picture: Picture;
+  /** How much cloth it shows from left to right, in the block's unit. */
+  readonly across: Rational;
+}
+
+/** What a fabric looks like and is, but for what the block calls it. */
+export type Look = Omit<Fabric, 'id'>;
+
+/** The block in other cloth: what each of its fabrics is there, by their ids; one that is not named stays as it is. */
+export interface Colourway {
+  readonly name: string;
+  readonly looks: Readonly<Record<string, Look>>;
 }
 
 /** One painted shape of one fabric; a later patch covers what lies under it. */
@@ -81,6 +104,10 @@ export interface Block {
   readonly pressedSeams?: readonly PressedSeam[];
   /** How the designer wants it cut and sewn, where the file says so. */
   readonly choices?: Choices;
+  /** Whether areas of different fabrics that are cut from the same cloth are one area; the seams between them stay where absent. */
+  readonly fuses?: true;
+  /** The block in other cloth, by different names; absent where there is none. */
+  readonly colourways?: readonly Colourway[];
   /** What the designer adds to the pattern that is written for her; absent where there is nothing. */
   readonly publication?: Publication;
 }

@@ -32,6 +32,7 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
   const { grid, denominator, patches, seams, pins, unitMethods = [], pressedSeams = [] } = fine.value;
   const { across, down, step } = scale;
   const families = new Set(block.fabrics.flatMap(({ id, scraps }) => (scraps ? [id] : [])));
+  const clothOf = clothsOf(block);
   const place = ([x, y]: Lattice): Lattice => [x * across, y * down];
   const line = (by: number) => (at: number): number => at * (denominator / cells.denominator) * by;
   return good({
@@ -40,9 +41,13 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
       height: grid.rows * denominator * down,
       columns: cells.across.map(line(across)),
       rows: cells.down.map(line(down)),
-      ground: block.ground,
+      ground: clothOf(block.ground).fabric,
+      ...(clothOf(block.ground).role > 0 && { groundRole: clothOf(block.ground).role }),
       // Each patch of a family of scraps is of a print of its own.
-      patches: patches.map((patch) => ({ ...patch, points: patch.points.map(place), ...(families.has(patch.fabric) && { apart: true }) })),
+      patches: patches.map((patch) => {
+        const { fabric, role } = clothOf(patch.fabric);
+        return { ...patch, fabric, points: patch.points.map(place), ...(families.has(fabric) && { apart: true }), ...(role > 0 && { role }) };
+      }),
       seams: seams.map(([from, to]) => [place(from), place(to)] as const),
       ...(pins && { pins: pins.map(({ pin, from, to }) => ({ pin, from: place(from), to: place(to) })) }),
     },
@@ -50,6 +55,12 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
     unitMethods: unitMethods.map((unit) => ({ ...unit, from: place(unit.from), to: place(unit.to) })),
     pressedSeams: pressedSeams.map((seam) => ({ ...seam, from: place(seam.from), to: place(seam.to) })),
   });
+}
+
+/** @returns for a fabric that it is cut from, and a number that keeps its areas apart from others of that cloth, 0 for its own */
+function clothsOf({ fabrics, fuses }: Block): (id: string) => { readonly fabric: string; readonly role: number } {
+  const cloths = new Map(fabrics.map(({ id, same }, i) => [id, { fabric: same ?? id, role: same === undefined || fuses ? 0 : i + 1 }]));
+  return (id) => cloths.get(id) ?? { fabric: id, role: 0 };
 }
 
 /** @returns how many even steps one step of the block's lattice is across and down; null where they are too many */

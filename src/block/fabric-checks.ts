@@ -8,7 +8,7 @@ import * as say from './problems.ts';
 export function checkFabrics(fabrics: readonly Fabric[]): Checked {
   if (fabrics.length > MAX_FABRICS) return say.tooManyFabrics(fabrics.length);
   const numbers = new Map<string, number>();
-  for (const [i, { id, name, color, scraps }] of fabrics.entries()) {
+  for (const [i, { id, name, color, scraps, same }] of fabrics.entries()) {
     const where = `Fabric ${i + 1}`;
     const before = numbers.get(id);
     if (before !== undefined) return say.fabricTwice(before, i + 1, id);
@@ -16,6 +16,9 @@ export function checkFabrics(fabrics: readonly Fabric[]): Checked {
     const fault = checkText(`${where}'s id`, id) ?? checkText(`${where}'s name`, name);
     if (fault) return fault;
     if (!COLOR.test(color)) return say.noColor(where, say.quoted(color));
+    const other = same === undefined ? undefined : fabrics.find((each) => each.id === same);
+    if (same !== undefined && (other === undefined || same === id)) return say.sameAsNone(where, same);
+    if (other && (other.same !== undefined || other.scraps || scraps)) return say.sameAsNoCloth(where, other.name);
     if (!scraps) continue;
     const { prints, seed } = scraps;
     if (!isWhole(prints, PRINTS.least, PRINTS.most)) return sayChosen.noPrints(`${where}'s scraps, prints`, String(prints));

@@ -1,5 +1,7 @@
 import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Block, Fabric } from './block.ts';
+import { ownCloths } from './colour/own-cloths.ts';
+import type { Value } from './colour/lightness.ts';
 import { checkFabricKnown } from './checks.ts';
 import { checkFabrics } from './fabric-checks.ts';
 import { ownPlace, refused } from './problems.ts';
@@ -35,8 +37,40 @@ export function deleteFabric(block: Block, id: string, into: string): Result<Blo
   const fault = checkTwo(block, id, into);
   if (fault) return refused(fault);
   const rest = withFabricIds(block, (each) => (each === id ? into : each));
-  return good(withoutCloth({ ...rest, fabrics: block.fabrics.filter((fabric) => fabric.id !== id) }, id));
+  const fabrics = block.fabrics.filter((fabric) => fabric.id !== id).map((fabric) => (fabric.same === id ? { ...fabric, same: into } : fabric));
+  return good(withoutCloth({ ...rest, fabrics: ownCloths(fabrics) }, id));
 }
+
+/** @returns the block with a fabric that is cut from the cloth of another one, and looks like it, or (null) again from its own */
+export function setSame(block: Block, id: string, other: string | null): Result<Block> {
+  const fault = other === null ? checkFabricKnown('The swatch tray', id, block.fabrics) : checkTwo(block, id, other);
+  if (fault) return refused(fault);
+  const cloth = block.fabrics.find((fabric) => fabric.id === other);
+  return changed(block, id, ({ same: _, ...fabric }) => (cloth ? { ...cloth, id, same: cloth.same ?? cloth.id } : fabric));
+}
+
+/** @returns the block in which areas of different fabrics that are cut from one cloth become one area, or keep their seams */
+export const setFuses = ({ fuses: _, ...block }: Block, fuses: boolean): Block => ({ ...block, ...(fuses && { fuses }) });
+
+/** @returns the block with a fabric once more, beside the first and under a new id; nothing is painted with it yet */
+export function duplicateFabric(block: Block, id: string, newId: string): Result<Block> {
+  const at = block.fabrics.findIndex((fabric) => fabric.id === id);
+  if (at < 0) return refused(checkFabricKnown('The swatch tray', id, block.fabrics)!);
+  const { same: _, ...fabric } = block.fabrics[at]!;
+  return withFabrics(block, block.fabrics.toSpliced(at + 1, 0, { ...fabric, id: newId }));
+}
+
+/** @returns the block with a fabric moved to another place in the swatch tray, from 0 on */
+export function moveFabric(block: Block, id: string, to: number): Result<Block> {
+  const fabric = block.fabrics.find((each) => each.id === id);
+  if (!fabric) return refused(checkFabricKnown('The swatch tray', id, block.fabrics)!);
+  const rest = block.fabrics.filter((each) => each !== fabric);
+  return good({ ...block, fabrics: rest.toSpliced(Math.min(Math.max(0, to), rest.length), 0, fabric) });
+}
+
+/** @returns the block with a fabric of another value than its colour's, or (null) again of that */
+export const setValue = (block: Block, id: string, value: Value | null): Result<Block> =>
+  changed(block, id, ({ value: _, ...fabric }) => ({ ...fabric, ...(value !== null && { value }) }));
 
 /** @returns the block with two fabrics in each other's place throughout, on the ground too */
 export function exchangeFabrics(block: Block, one: string, other: string): Result<Block> {

@@ -118,12 +118,14 @@ function checkWhole(drawing: Drawing, shown: readonly (readonly Shown[])[], tell
   });
 }
 
-/** What shows of a patch that lies apart is in no piece with anything else. */
-function checkApart({ patches }: Drawing, pieces: readonly Placed[], shown: readonly (readonly Shown[])[], tell: Tell): void {
+/** What shows of a patch that lies apart is in no piece with anything else, and areas whose roles differ are in no piece together. */
+function checkApart({ patches, groundRole = 0 }: Drawing, pieces: readonly Placed[], shown: readonly (readonly Shown[])[], tell: Tell): void {
   const joined = counted(tell, (n) => `So do ${n} more pieces.`);
   shown.forEach((inPiece, i) => {
     const own = inPiece.find(({ patch }) => patch >= 0 && patches[patch].apart);
     if (own && inPiece.length > 1) joined.tell(`The ${pieces[i].fabric} piece (${pieces[i].where}) joins patch ${own.patch + 1}, which lies apart, to others.`);
+    const roles = new Set(inPiece.map(({ patch }) => (patch < 0 ? groundRole : (patches[patch].role ?? 0))));
+    if (roles.size > 1) joined.tell(`The ${pieces[i].fabric} piece (${pieces[i].where}) joins areas between which a seam was to stay.`);
   });
   joined.close();
 }

@@ -19,6 +19,8 @@ export interface DrawnPatch {
   readonly whole?: boolean;
   /** Is no cloth with its neighbours, even of the same fabric: one of many prints. It may be divided. */
   readonly apart?: boolean;
+  /** Areas of one fabric that have different numbers here do not become one, so that a seam stays between them; 0 where absent. */
+  readonly role?: number;
 }
 
 /**
@@ -32,6 +34,7 @@ export interface Drawing {
   readonly columns: readonly number[];
   readonly rows: readonly number[];
   readonly ground: string;
+  readonly groundRole?: number;
   readonly patches: readonly DrawnPatch[];
   readonly seams: readonly (readonly [Lattice, Lattice])[];
   readonly pins?: readonly Pin[];

@@ -85,10 +85,11 @@ function withCrossings(levels: readonly number[], gridLines: readonly number[], 
  * @throws RangeError when a crossing leaves the range that is held exactly
  */
 export function patchworkOf(drawing: Drawing): Patchwork {
-  const ground: Label = { fabric: drawing.ground, patch: -1, whole: -1, own: -1 };
+  const shared = (role = 0): number => -1 - role;
+  const ground: Label = { fabric: drawing.ground, patch: -1, whole: -1, own: shared(drawing.groundRole) };
   const labels = [
     ground,
-    ...drawing.patches.map((p, i): Label => ({ fabric: p.fabric, patch: i, whole: p.whole ? i : -1, own: p.whole || p.apart ? i : -1 })),
+    ...drawing.patches.map((p, i): Label => ({ fabric: p.fabric, patch: i, whole: p.whole ? i : -1, own: p.whole || p.apart ? i : shared(p.role) })),
   ];
   const [columns, rows] = [drawnLevels(drawing, 0), drawnLevels(drawing, 1)];
   const panes = laidOut(drawing, columns, rows, labels);

@@ -113,6 +113,7 @@ export function takenDrawing(s: Symmetry, drawing: Drawing): Drawing {
     columns,
     rows,
     ground: drawing.ground,
+    ...(drawing.groundRole !== undefined && { groundRole: drawing.groundRole }),
     patches: drawing.patches.map((patch) => ({ ...patch, points: patch.points.map(at) })),
     seams: drawing.seams.map(([p, q]) => [at(p), at(q)] as const),
     ...(drawing.pins ? { pins: drawing.pins.map((pin) => ({ ...pin, from: at(pin.from), to: at(pin.to) })) } : {}),
