@@ -10,6 +10,8 @@ export const MAX_UNIT_METHODS = 500;
 /** Most seams pressed as the maker wants. */
 export const MAX_PRESSED_SEAMS = 500;
 export const MAX_FABRICS = 500;
+/** Most colourways of one block. */
+export const MAX_COLOURWAYS = 50;
 /** Most points of one outline. */
 export const MAX_POINTS = 2_000;
 /** Most characters of a block's or fabric's name, and of a fabric's id. */
@@ -47,6 +49,19 @@ export const PRINTS = { least: 2, most: 99 } as const;
 export const MAX_SEED = 4_294_967_295;
 /** Most blocks that one pattern is cut for. */
 export const MAX_BLOCKS = 10_000;
+
+/** Most characters of a sentence or paragraph of the designer's own, and of what tells where it stands. */
+export const MAX_SAID = 2_000;
+export const MAX_PLACE = 400;
+/** Most sentences in her own words, most parts and most pictures of her own. */
+export const MAX_WORDS = 2_000;
+export const MAX_PARTS = 200;
+export const MAX_PICTURES = 24;
+/** Most pixels along a side of a picture, and most signs of one in base 64: about a megabyte. */
+export const MAX_PIXELS = 4_000;
+export const MAX_JPEG = 1_400_000;
+/** Most signs of all pictures of a block together. */
+export const MAX_JPEGS = 12_000_000;
 
 /** Text without control characters, line separators or marks that turn the writing direction. */
 export const PLAIN_TEXT = /^[^\u0000-\u001f\u007f-\u009f\u2028\u2029\u202a-\u202e\u2066-\u2069]*$/;

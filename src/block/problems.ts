@@ -3,7 +3,7 @@ import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
-  MAX_CELLS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
   MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_STEPS, MAX_UNIT_METHODS,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
@@ -86,6 +86,18 @@ export const unknownFabric = (where: string, id: string, known: readonly string[
 
 export const fabricTwice = (first: number, second: number, id: string): Problem =>
   problem('duplicate-fabric', `Fabrics ${first} and ${second} have the same id ${quoted(id)}; give each fabric an id of its own.`);
+
+export const sameAsNone = (where: string, id: string): Problem =>
+  problem('unknown-cloth', `${where} is cut from the cloth of ${quoted(id)}, which is no other fabric of the block; name one that is.`);
+
+export const sameAsNoCloth = (where: string, name: string): Problem =>
+  problem('no-own-cloth', `${where} cannot be cut from ${quoted(name)}: both must be one cloth, and that one cut from its own; name another fabric.`);
+
+export const tooManyColourways = (colourways: number): Problem =>
+  problem('many-colourways', `The block would have ${colourways} colourways, and at most ${MAX_COLOURWAYS} are kept; take one away first.`);
+
+export const noSuchColourway = (name: string): Problem =>
+  problem('no-such-colourway', `The block has no colourway ${quoted(name)}; choose one that is kept.`);
 
 export const ownPlace = (name: string): Problem =>
   problem('own-place', `The fabric ${quoted(name)} cannot take its own place; choose another one for its patches.`);
