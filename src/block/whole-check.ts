@@ -11,6 +11,7 @@ import { toDrawing } from './drawing.ts';
 import { checkGround } from './fabric-checks.ts';
 import { MAX_PATCHES, MAX_PINS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_UNIT_METHODS } from './limits.ts';
 import * as say from './problems.ts';
+import { checkPublication } from './publication-checks.ts';
 
 function checkUnitMethods(units: readonly UnitMethod[], ground: Ground): Checked {
   if (units.length > MAX_UNIT_METHODS) return say.tooManyUnitMethods(units.length);
@@ -46,7 +47,7 @@ function checkClothsKnown({ cloths = {} }: Choices, fabrics: readonly Fabric[]):
 
 /** Checks a whole block, for blocks made from what somebody wrote. */
 export function checkBlock(block: Block): Checked {
-  const { finished, fabrics, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices } = block;
+  const { finished, fabrics, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, publication } = block;
   const first =
     checkGround(block) ??
     (choices ? checkChoices(choices, finished.unit) ?? checkClothsKnown(choices, fabrics) : null);
@@ -69,7 +70,7 @@ export function checkBlock(block: Block): Checked {
     const fault = checkPin(`Pin ${i + 1}`, pin, block);
     if (fault) return fault;
   }
-  const fault = checkUnitMethods(unitMethods, block) ?? checkPressedSeams(pressedSeams, block);
+  const fault = checkUnitMethods(unitMethods, block) ?? checkPressedSeams(pressedSeams, block) ?? (publication ? checkPublication(publication) : null);
   if (fault) return fault;
   const drawn = toDrawing(block);
   return drawn.ok ? null : drawn.problem;

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Block, Fabric, Grid, LatticePoint, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
+import type { Publication } from '../block/publication.ts';
 import { coarsest } from '../block/lattice.ts';
 import { refused } from '../block/problems.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
@@ -12,8 +13,8 @@ import { blockFrom } from './door.ts';
 import { jsonFault } from './json-text.ts';
 import { fileTooLarge, notJson, shapeProblem, wrongFormat, wrongVersion } from './shape-problems.ts';
 
-/** Longest block file, in bytes (and in characters). 5,000 triangles take about a tenth of it. */
-export const MAX_FILE = 5_000_000;
+/** Longest block file, in bytes (and in characters). Pictures take most of it: 5,000 triangles are half a megabyte. */
+export const MAX_FILE = 20_000_000;
 
 /** @returns the problem with a file of this many bytes, null where it may be read; for shells to ask before they read it */
 export const fileSizeProblem = (bytes: number): Problem | null => (bytes > MAX_FILE ? fileTooLarge(bytes, MAX_FILE) : null);
@@ -47,7 +48,7 @@ export function parseBlock(text: string): Result<Block> {
  * @returns text that parseBlock reads back as the same block on its coarsest lattice
  */
 export function formatBlock(block: Block): string {
-  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices } = coarsest(block);
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, publication } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
   const patchLine = ({ fabric, points, whole }: Patch): string =>
     `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
@@ -71,8 +72,16 @@ export function formatBlock(block: Block): string {
     ...(unitMethods.length > 0 ? [['unitMethods', list(unitMethods.map(unitLine))] as const] : []),
     ...(pressedSeams.length > 0 ? [['pressedSeams', list(pressedSeams.map(pressedLine))] as const] : []),
     ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
+    ...(publication ? [['publication', writtenPublication(publication)] as const] : []),
   ];
   return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;
+}
+
+/** @returns what a designer adds, one sentence, part or picture to a line */
+function writtenPublication({ subtitle, ...lists }: Publication): string {
+  const lines = (name: string, items: readonly unknown[]): string => `"${name}": [\n      ${items.map(oneLine).join(',\n      ')}\n    ]`;
+  const written = (['sections', 'words', 'parts', 'pictures'] as const).flatMap((name) => (lists[name] ? [lines(name, lists[name])] : []));
+  return `{\n    ${[...(subtitle === undefined ? [] : [`"subtitle": ${JSON.stringify(subtitle)}`]), ...written].join(',\n    ')}\n  }`;
 }
 
 /** @returns a coordinate as JSON: whole numbers and halves as numbers, other fractions as text */

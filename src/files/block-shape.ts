@@ -10,6 +10,7 @@ import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import { NUMBER_TEXT } from './exact-number.ts';
 import type { ShapeFault } from './shape-problems.ts';
+import { publication } from './publication-shape.ts';
 
 /*
  * What a block file looks like, before anything is checked that takes more than one value to see.
@@ -285,6 +286,7 @@ export const blockShape = v.pipe(
   v.description(
     'A patchwork block as it is drawn. Besides what this schema can say: fabric ids are different and known, ' +
       'outlines are simple and on the grid, seams, pins and units are on the grid and have extent.',
+      publication: v.optional(publication),
   ),
 );
 

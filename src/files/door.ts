@@ -7,6 +7,7 @@ import { clothPlace } from '../block/cloth-checks.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
 import { MAX_CLOTH, MAX_FINISHED, MAX_STEPS } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
+import type { OwnPart, Publication } from '../block/publication.ts';
 import { checkBlock } from '../block/whole-check.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import { good, type Problem, type Result } from '../measure/problem.ts';
@@ -58,10 +59,29 @@ export function blockFrom(file: BlockShape): Result<Block> {
       pressedSeams: file.pressedSeams.map(({ from, to, lies }): PressedSeam => ({ from: placed(from), to: placed(to), lies })),
     }),
     ...(file.choices && { choices: choices.value }),
+    ...publicationFrom(file.publication),
   };
   const fault = checkBlock(block);
   return fault ? say.refused(fault) : good(block);
 }
+
+/** @returns what a designer adds, without lists and texts that say nothing */
+function publicationFrom({ subtitle, sections, words, parts, pictures }: NonNullable<BlockShape['publication']> = {}): Pick<Block, 'publication'> {
+  const publication: Publication = {
+    ...(subtitle && { subtitle }),
+    ...(sections?.length && { sections }),
+    ...(words?.length && { words }),
+    ...(parts?.length && { parts: parts.map(partFrom) }),
+    ...(pictures?.length && { pictures }),
+  };
+  return Object.keys(publication).length > 0 ? { publication } : {};
+}
+
+const partFrom = ({ after, picture, ...part }: NonNullable<NonNullable<BlockShape['publication']>['parts']>[number]): OwnPart => ({
+  ...part,
+  ...(after !== undefined && { after }),
+  ...(picture !== undefined && { picture }),
+});
 
 const fabricFrom = ({ id, name, color, directional, scraps }: BlockShape['fabrics'][number]): Fabric => ({
   id,

@@ -1,7 +1,7 @@
 import type { BaseIssue } from 'valibot';
 import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
-import { MAX_CHOSEN, type ChosenLength } from '../block/limits.ts';
+import { MAX_CHOSEN, MAX_NAME, MAX_PLACE, MAX_SAID, type ChosenLength } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import type { Problem } from '../measure/problem.ts';
@@ -40,6 +40,17 @@ export const wrongFormat = (found: unknown, wanted: string): Problem =>
 export const wrongVersion = (found: unknown, known: number): Problem =>
   typeof found === 'number' && found > known
     ? problem('newer-version', `The file is of version ${found} and this program reads version ${known}; open it with a newer Piecewright.`)
+export const styleTooLarge = (length: number, most: number): Problem =>
+  problem('file-too-large', `The file is ${megabytes(length)} long, and a house style has at most ${megabytes(most)}; choose another file.`);
+
+export const wrongStyleFormat = (found: unknown, wanted: string): Problem =>
+  problem(
+    'wrong-format',
+    found === undefined
+      ? `The file does not say that it is a house style; open a file with "format": "${wanted}".`
+      : `The file's format is ${named(found)}; open one whose format is "${wanted}".`,
+  );
+
     : problem('wrong-version', `The file's version is ${found === undefined ? 'missing' : named(found)}; it must be the number ${known}.`);
 
 export const zeroDenominator = (where: string, found: string): Problem =>
@@ -99,8 +110,22 @@ const FAULTS = {
 
 export type ShapeFault = keyof typeof FAULTS;
 
+  'long-line': (where: string, found: unknown) => sayPublished.textTooLong(where, lengthOf(found), mostOf(where)),
+  'no-section': must('unknown-section', `the name of a section, like "${SECTIONS[2]}"`),
+  'many-sections': must('too-many-sections', 'a list that names each section at most once'),
+  'no-language': (where: string, found: unknown) => sayPublished.noLanguage(where, String(found)),
+  'no-part': must('unknown-part', '"paragraph", "tip" or "photo"'),
+  'no-pixels': (where: string, found: unknown) => sayPublished.pictureOutOfRange(where, named(found)),
+  'long-picture': (where: string, found: unknown) => sayPublished.pictureTooLong(where, lengthOf(found)),
+  'many-words': (_: string, found: unknown) => sayPublished.tooManyWords(lengthOf(found)),
+  'many-parts': (_: string, found: unknown) => sayPublished.tooManyParts(lengthOf(found)),
+  'many-pictures': (_: string, found: unknown) => sayPublished.tooManyPictures(lengthOf(found)),
+  'no-choice': must('unknown-choice', 'one of those that the schema of a house style lists'),
 /** What a missing key could look like. */
 const EXAMPLES: Readonly<Record<string, string>> = {
+/** @returns the most characters of a text at a place */
+const mostOf = (where: string): number => (/id$|subtitle$|picture$/.test(where) ? MAX_NAME : /place$/.test(where) ? MAX_PLACE : MAX_SAID);
+
   name: '"Shoo Fly"',
   finished: '{ "width": "12", "height": "12", "unit": "in" }',
   width: '"12"',
@@ -126,8 +151,30 @@ const EXAMPLES: Readonly<Record<string, string>> = {
   count: '1',
 };
 
-/** @returns the problem with the first fault that the shape check found */
-export function shapeProblem(issue: BaseIssue<unknown>): Problem {
+/** A path to a place in a file. */
+export type Path = readonly (string | number)[];
+
+/**
+ * @param place the words for a place, as a sentence begins with them
+ * @returns the problem with the first fault that the shape check found
+ */
+export function shapeProblem(issue: BaseIssue<unknown>, place: (path: Path) => string = placeInBlock): Problem {
+  section: '"materials"',
+  shown: 'true',
+  at: '"title"',
+  language: '"en"',
+  was: '"Make {1}."',
+  now: '"Make {1} of them."',
+  part: '"tip"',
+  text: '"Press well."',
+  jpeg: '"/9j/4AAQ…"',
+  kinds: '"in full"',
+  fractions: '"set"',
+  inches: '"in."',
+  paper: '"letter"',
+  lie: '"portrait"',
+  ink: '"colours"',
+  letters: '"usual"',
   const path = (issue.path ?? []).map((item) => item.key as string | number);
   const key = String(path.at(-1));
   const owner = place(path.slice(0, -1));
@@ -151,13 +198,25 @@ const ITEMS: Readonly<Record<string, string>> = {
 };
 
 /** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */
-function place(path: readonly (string | number)[]): string {
+function placeInBlock(path: Path): string {
   const [list, index, key, inner] = path;
   if (list === undefined) return 'The block';
+/** What one item of each list of a publication is called. */
+const PUBLISHED: Readonly<Record<string, string>> = { words: 'Own words', parts: 'Own part', pictures: 'Picture', sections: 'Section' };
+
+/** @returns the words for a place among what a designer adds: "Own part 2's text", "Picture 1's width" */
+export function placeInPublication([list, index, key]: Path): string {
+  if (list === undefined) return 'What is published';
+  if (typeof index !== 'number') return list === 'subtitle' ? 'The subtitle' : `The published ${list}`;
+  const one = `${PUBLISHED[list] ?? 'Item'} ${index + 1}`;
+  return key === undefined ? one : `${one}'s ${key === 'at' || key === 'after' ? 'place' : key}`;
+}
+
   if (index === undefined) return list === 'finished' ? 'The finished size' : list === 'grid' ? 'The grid' : `The block's ${list}`;
   if (list === 'choices') return choicePlace(path.slice(1));
   if (list === 'grid' && typeof key === 'number') return `The grid's ${index === 'across' ? 'upright' : 'level'} line ${key + 1}`;
   if (typeof index === 'string') return `The ${list} ${index}`;
+  if (list === 'publication') return placeInPublication(path.slice(1));
   const one = `${ITEMS[list] ?? 'Item'} ${index + 1}`;
   if (key === undefined) return one;
   if (key === 'from' || key === 'to') return `${one}, ${key}`;

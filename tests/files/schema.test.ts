@@ -2,8 +2,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import Ajv from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { SCHEMA_FILE, schemaText } from '../../scripts/schema.ts';
+import { SCHEMA_FILE, schemaText, STYLE_SCHEMA_FILE, styleSchemaText } from '../../scripts/schema.ts';
 import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
+import { formatHouseStyle } from '../../src/files/house-style-file.ts';
+import { usualStyle } from '../../src/pattern/house-style.ts';
 import { SEED } from '../block/drawn.ts';
 import { uneven } from '../block/uneven.ts';
 import { shooFly, spoilt } from './shoo-fly.ts';
@@ -38,12 +40,23 @@ const shapeFaults: readonly (readonly [path: readonly (string | number)[], value
   [['choices'], { cloths: { teal: { sold: 'by weight' } } }], [['choices'], { cloths: { teal: { have: [{ width: 9, length: 9 }] } } }],
   [['choices'], { cloths: 3 }], [['choices'], { margin: { percent: 5, length: 5 } }], [['choices'], { margin: '10%' }],
   [['choices'], { method: 'magic' }], [['choices'], { squaringUp: 'an inch' }], [['choices'], { shopStep: '1/0' }],
+  [['publication'], 3], [['publication'], { foot: 'x' }], [['publication'], { subtitle: 7 }], [['publication'], { sections: [{ section: 'units' }] }],
+  [['publication'], { words: [{ at: 'a', language: 'English', was: 'b', now: 'c' }] }], [['publication'], { parts: [{ id: 'a', section: 'care', part: 'song', text: '' }] }],
+  [['publication'], { pictures: [{ id: 'a', width: 0, height: 2, jpeg: '' }] }], [['publication'], { pictures: [{ id: 'a', width: 1, height: 2 }] }],
   [['choices'], { way: 'fast' }], [['choices'], { blocks: 0 }], [['choices'], { blocks: 1.5 }], [['choices'], { seam: [] }],
 ];
 
 describe('the published schema of the block file', () => {
   it('is the one that the program checks by (npx tsx scripts/schema.ts writes it)', () => {
     expect(published).toBe(schemaText());
+  });
+
+  it('of a house style is too, and takes whatever the program writes of one', () => {
+    const style = readFileSync(STYLE_SCHEMA_FILE, 'utf8');
+    expect(style).toBe(styleSchemaText());
+    const fits = new Ajv({ strict: true, strictTuples: false }).compile(JSON.parse(style) as object);
+    expect(fits(JSON.parse(formatHouseStyle(usualStyle('cm')))), JSON.stringify(fits.errors)).toBe(true);
+    expect(fits({ ...(JSON.parse(formatHouseStyle(usualStyle('in'))) as object), paper: 'legal' })).toBe(false);
   });
 
   it('is of draft 2020-12 and describes each property', () => {

@@ -30,7 +30,7 @@ export interface Shelf {
 }
 
 /** @returns a block of the same size, grid and fabrics with nothing on it */
-const emptied = ({ name: _, patches: __, seams: ___, pins: ____, unitMethods: _____, pressedSeams: ______, ...rest }: Block): Block => ({
+const emptied = ({ name: _, patches: __, seams: ___, pins: ____, unitMethods: _____, pressedSeams: ______, publication: _______, ...rest }: Block): Block => ({
   ...rest, name: 'New block', patches: [], seams: [],
 });
 
