@@ -3,6 +3,8 @@ import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
 import { MAX_CHOSEN, MAX_NAME, MAX_PLACE, MAX_SAID, type ChosenLength } from '../block/limits.ts';
 import * as say from '../block/problems.ts';
+import { SECTIONS } from '../block/publication.ts';
+import * as sayPublished from '../block/publication-problems.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import type { Problem } from '../measure/problem.ts';
 import type { JsonFault } from './json-text.ts';
@@ -37,9 +39,6 @@ export const wrongFormat = (found: unknown, wanted: string): Problem =>
       : `The file's format is ${named(found)}; open one whose format is "${wanted}".`,
   );
 
-export const wrongVersion = (found: unknown, known: number): Problem =>
-  typeof found === 'number' && found > known
-    ? problem('newer-version', `The file is of version ${found} and this program reads version ${known}; open it with a newer Piecewright.`)
 export const styleTooLarge = (length: number, most: number): Problem =>
   problem('file-too-large', `The file is ${megabytes(length)} long, and a house style has at most ${megabytes(most)}; choose another file.`);
 
@@ -51,6 +50,9 @@ export const wrongStyleFormat = (found: unknown, wanted: string): Problem =>
       : `The file's format is ${named(found)}; open one whose format is "${wanted}".`,
   );
 
+export const wrongVersion = (found: unknown, known: number): Problem =>
+  typeof found === 'number' && found > known
+    ? problem('newer-version', `The file is of version ${found} and this program reads version ${known}; open it with a newer Piecewright.`)
     : problem('wrong-version', `The file's version is ${found === undefined ? 'missing' : named(found)}; it must be the number ${known}.`);
 
 export const zeroDenominator = (where: string, found: string): Problem =>
@@ -106,10 +108,6 @@ const FAULTS = {
   'many-seams': (_: string, found: unknown) => say.tooManySeams(lengthOf(found)),
   'few-points': (where: string, found: unknown) => say.noOutline(where, lengthOf(found), { kind: 'few', points: [] }),
   'many-points': (where: string, found: unknown) => say.tooManyPoints(where, lengthOf(found)),
-} as const satisfies Record<string, (where: string, found: unknown) => Problem>;
-
-export type ShapeFault = keyof typeof FAULTS;
-
   'long-line': (where: string, found: unknown) => sayPublished.textTooLong(where, lengthOf(found), mostOf(where)),
   'no-section': must('unknown-section', `the name of a section, like "${SECTIONS[2]}"`),
   'many-sections': must('too-many-sections', 'a list that names each section at most once'),
@@ -121,11 +119,15 @@ export type ShapeFault = keyof typeof FAULTS;
   'many-parts': (_: string, found: unknown) => sayPublished.tooManyParts(lengthOf(found)),
   'many-pictures': (_: string, found: unknown) => sayPublished.tooManyPictures(lengthOf(found)),
   'no-choice': must('unknown-choice', 'one of those that the schema of a house style lists'),
-/** What a missing key could look like. */
-const EXAMPLES: Readonly<Record<string, string>> = {
+} as const satisfies Record<string, (where: string, found: unknown) => Problem>;
+
 /** @returns the most characters of a text at a place */
 const mostOf = (where: string): number => (/id$|subtitle$|picture$/.test(where) ? MAX_NAME : /place$/.test(where) ? MAX_PLACE : MAX_SAID);
 
+export type ShapeFault = keyof typeof FAULTS;
+
+/** What a missing key could look like. */
+const EXAMPLES: Readonly<Record<string, string>> = {
   name: '"Shoo Fly"',
   finished: '{ "width": "12", "height": "12", "unit": "in" }',
   width: '"12"',
@@ -149,16 +151,6 @@ const mostOf = (where: string): number => (/id$|subtitle$|picture$/.test(where) 
   seed: '1',
   length: '"18"',
   count: '1',
-};
-
-/** A path to a place in a file. */
-export type Path = readonly (string | number)[];
-
-/**
- * @param place the words for a place, as a sentence begins with them
- * @returns the problem with the first fault that the shape check found
- */
-export function shapeProblem(issue: BaseIssue<unknown>, place: (path: Path) => string = placeInBlock): Problem {
   section: '"materials"',
   shown: 'true',
   at: '"title"',
@@ -175,6 +167,16 @@ export function shapeProblem(issue: BaseIssue<unknown>, place: (path: Path) => s
   lie: '"portrait"',
   ink: '"colours"',
   letters: '"usual"',
+};
+
+/** A path to a place in a file. */
+export type Path = readonly (string | number)[];
+
+/**
+ * @param place the words for a place, as a sentence begins with them
+ * @returns the problem with the first fault that the shape check found
+ */
+export function shapeProblem(issue: BaseIssue<unknown>, place: (path: Path) => string = placeInBlock): Problem {
   const path = (issue.path ?? []).map((item) => item.key as string | number);
   const key = String(path.at(-1));
   const owner = place(path.slice(0, -1));
@@ -197,10 +199,6 @@ const ITEMS: Readonly<Record<string, string>> = {
   patches: 'Patch', seams: 'Seam', fabrics: 'Fabric', pins: 'Pin', unitMethods: 'Unit method', pressedSeams: 'Pressing',
 };
 
-/** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */
-function placeInBlock(path: Path): string {
-  const [list, index, key, inner] = path;
-  if (list === undefined) return 'The block';
 /** What one item of each list of a publication is called. */
 const PUBLISHED: Readonly<Record<string, string>> = { words: 'Own words', parts: 'Own part', pictures: 'Picture', sections: 'Section' };
 
@@ -212,11 +210,15 @@ export function placeInPublication([list, index, key]: Path): string {
   return key === undefined ? one : `${one}'s ${key === 'at' || key === 'after' ? 'place' : key}`;
 }
 
+/** @returns the words for a place in the file, as a sentence begins with them: "Patch 3, point 2", "Fabric 1's name" */
+function placeInBlock(path: Path): string {
+  const [list, index, key, inner] = path;
+  if (list === undefined) return 'The block';
+  if (list === 'publication') return placeInPublication(path.slice(1));
   if (index === undefined) return list === 'finished' ? 'The finished size' : list === 'grid' ? 'The grid' : `The block's ${list}`;
   if (list === 'choices') return choicePlace(path.slice(1));
   if (list === 'grid' && typeof key === 'number') return `The grid's ${index === 'across' ? 'upright' : 'level'} line ${key + 1}`;
   if (typeof index === 'string') return `The ${list} ${index}`;
-  if (list === 'publication') return placeInPublication(path.slice(1));
   const one = `${ITEMS[list] ?? 'Item'} ${index + 1}`;
   if (key === undefined) return one;
   if (key === 'from' || key === 'to') return `${one}, ${key}`;
