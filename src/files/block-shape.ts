@@ -9,8 +9,8 @@ import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import { NUMBER_TEXT } from './exact-number.ts';
-import type { ShapeFault } from './shape-problems.ts';
 import { publication } from './publication-shape.ts';
+import type { ShapeFault } from './shape-problems.ts';
 
 /*
  * What a block file looks like, before anything is checked that takes more than one value to see.
@@ -211,6 +211,7 @@ const choices = v.pipe(
         ),
       ),
       way: v.optional(v.pipe(v.picklist(WAYS, fault('no-way')), v.description('Which of the ways to sew the block is wanted.'))),
+      ),
       blocks: v.optional(whole(1, MAX_BLOCKS, 'no-blocks', 'How many blocks to cut for; 1 where absent.')),
       width: length('Usable width of cloth; 42 in. or 107 cm where absent.'),
       cloths: v.optional(
@@ -279,6 +280,7 @@ export const blockShape = v.pipe(
       ),
       pressedSeams: v.optional(list(pressedSeam, MAX_PRESSED_SEAMS, 'many-pressed', 'How single seams are pressed, against the plan.')),
       choices: v.optional(choices),
+      publication: v.optional(publication),
     },
     fault('no-object'),
   ),
@@ -286,7 +288,6 @@ export const blockShape = v.pipe(
   v.description(
     'A patchwork block as it is drawn. Besides what this schema can say: fabric ids are different and known, ' +
       'outlines are simple and on the grid, seams, pins and units are on the grid and have extent.',
-      publication: v.optional(publication),
   ),
 );
 
