@@ -211,7 +211,6 @@ const choices = v.pipe(
         ),
       ),
       way: v.optional(v.pipe(v.picklist(WAYS, fault('no-way')), v.description('Which of the ways to sew the block is wanted.'))),
-      ),
       blocks: v.optional(whole(1, MAX_BLOCKS, 'no-blocks', 'How many blocks to cut for; 1 where absent.')),
       width: length('Usable width of cloth; 42 in. or 107 cm where absent.'),
       cloths: v.optional(
