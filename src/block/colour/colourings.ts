@@ -96,8 +96,18 @@ const allowed = (colouring: Colouring, { neighbours }: Roles, repeats: Repeats):
   repeats === 'freely' ||
   (repeats === 'each once' ? new Set(colouring).size === colouring.length : neighbours.every(([a, b]) => colouring[a] !== colouring[b]));
 
-/** @yields of all colourings that are the same the first, in order */
-export function* allColourings(roles: Roles, cloths: number, repeats: Repeats): Generator<Colouring> {
+/** Roles that keep their cloth, by their places. */
+export type Held = ReadonlyMap<number, number>;
+
+const NONE: Held = new Map();
+
+/** @returns the roles with those symmetries only that leave each held one where it is */
+export const holding = (roles: Roles, held: Held): Roles =>
+  held.size === 0 ? roles : { ...roles, exchanges: roles.exchanges.filter((exchange) => [...held.keys()].every((role) => exchange[role] === role)) };
+
+/** @yields of all colourings that are the same, in which held roles keep their cloth, the first, in order */
+export function* allColourings(every: Roles, cloths: number, repeats: Repeats, held = NONE): Generator<Colouring> {
+  const roles = holding(every, held);
   const { ids, neighbours } = roles;
   const earlier = ids.map((_, role) => neighbours.flatMap(([a, b]) => (b === role ? [a] : [])));
   const colouring: number[] = [];
@@ -107,6 +117,7 @@ export function* allColourings(roles: Roles, cloths: number, repeats: Repeats): 
       return;
     }
     for (let cloth = 0; cloth < cloths; cloth++) {
+      if ((held.get(role) ?? cloth) !== cloth) continue;
       if (repeats === 'each once' && colouring.slice(0, role).includes(cloth)) continue;
       if (repeats === 'neighbours differ' && earlier[role]!.some((other) => colouring[other] === cloth)) continue;
       colouring[role] = cloth;
@@ -117,18 +128,20 @@ export function* allColourings(roles: Roles, cloths: number, repeats: Repeats): 
 }
 
 /**
- * @param held roles that keep their cloth, by their places; the others are drawn
- * @returns up to so many different colourings drawn at random, the same for the same seed; fewer where it finds no more
+ * @returns up to so many different colourings drawn at random, in which held roles keep their cloth, the same for the same seed; fewer where
+ * it finds no more
  */
-export function someColourings(roles: Roles, cloths: number, repeats: Repeats, most: number, seed: number, held: ReadonlyMap<number, number> = new Map()): readonly Colouring[] {
+export function someColourings(every: Roles, cloths: number, repeats: Repeats, most: number, seed: number, held = NONE): readonly Colouring[] {
+  const roles = holding(every, held);
   const chance = chanceFrom(seed);
   const found = new Map<string, Colouring>();
-  const all = Array.from({ length: cloths }, (_, cloth) => cloth);
+  const taken = new Set(held.values());
+  const left = Array.from({ length: cloths }, (_, cloth) => cloth).filter((cloth) => !taken.has(cloth));
   // So many misses in a row say that there is hardly another.
   for (let misses = 0; found.size < most && misses < 50 + 4 * most; ) {
-    const free = chance.shuffled(all.filter((cloth) => ![...held.values()].includes(cloth)));
+    const free = repeats === 'each once' ? chance.shuffled(left) : [];
     const drawn = roles.ids.map((_, role) => held.get(role) ?? (repeats === 'each once' ? (free.pop() ?? -1) : chance.below(cloths)));
-    const colouring = held.size > 0 ? drawn : canonical(drawn, roles);
+    const colouring = canonical(drawn, roles);
     const key = colouring.join(' ');
     if (colouring.includes(-1) || !allowed(colouring, roles, repeats) || found.has(key)) misses++;
     else {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Block } from '../../../src/block/block.ts';
 import { allColourings, countColourings, someColourings, type Colouring, type Repeats, type Roles } from '../../../src/block/colour/colourings.ts';
 import { rolesOf } from '../../../src/block/colour/roles.ts';
+import { variationsOf } from '../../../src/block/colour/variations.ts';
 import { parseBlock } from '../../../src/files/block-file.ts';
 
 const folder = 'tests/gallery';
@@ -70,7 +71,7 @@ function pictures(block: Block, roles: Roles, colourings: readonly Colouring[]):
     const [p, q] = view(at % SAMPLES, Math.floor(at / SAMPLES));
     return [roles.ids.indexOf(seen[index(p, q)]!)];
   }));
-  const [front] = looks as [readonly number[], ...(readonly number[])[]];
+  const front = looks[0]!;
   const alike = looks.filter((look) => new Set(look.map((role, i) => `${role} ${front[i]!}`)).size === roles.ids.length);
   const signature = (colouring: Colouring): string => alike.map((look) => look.map((role) => colouring[role]).join('')).sort()[0]!;
   return new Set(colourings.map(signature)).size;
@@ -108,5 +109,40 @@ describe('the different colourings of a block', () => {
     const held = someColourings(roles, 6, 'neighbours differ', 20, 11, new Map([[0, 5]]));
     expect(held.length).toBeGreaterThan(0);
     expect(held.every(([first]) => first === 5)).toBe(true);
+  });
+});
+
+describe('variations to look at', () => {
+  const block = blocks.find((each) => each.block.fabrics.length === 3)!.block;
+  const roles = (() => {
+    const found = rolesOf(block);
+    if (!found.ok) throw new Error(found.problem.sentence);
+    return found.value;
+  })();
+  const light = [95, 80, 60, 30, 10];
+  const ask = { repeats: 'each once', held: new Map<number, number>(), most: 1000, seed: 1 } as const;
+
+  it('are all there are, where they are not too many, those that stand out most first', () => {
+    const { shown, total } = variationsOf(roles, light, ask);
+    expect(total).toBe(countColourings(roles, 5, 'each once'));
+    expect(shown).toHaveLength(Number(total));
+    const apart = shown.map(({ colouring }) => Math.min(...roles.edges.map(({ roles: [a, b] }) => Math.abs(light[colouring[a]!]! - light[colouring[b]!]!))));
+    expect(apart).toEqual([...apart].sort((a, b) => b - a));
+    expect(shown.map(({ contrasts }) => contrasts.least)).toEqual(apart);
+  });
+
+  it('keep the cloth of what is held, and are as many as are left', () => {
+    const { shown, total } = variationsOf(roles, light, { ...ask, held: new Map([[1, 4]]) });
+    expect(shown.every(({ colouring }) => colouring[1] === 4)).toBe(true);
+    const left = everyColouring(3, 5).filter((each) => each[1] === 4 && keeps(each, roles, 'each once'));
+    const still = roles.exchanges.filter((exchange) => exchange[1] === 1);
+    const orbits = new Set(left.map((each) => still.map((exchange) => exchange.map((at) => each[at]).join()).sort()[0]));
+    expect(total).toBe(BigInt(orbits.size));
+  });
+
+  it('are drawn at random where there are too many', () => {
+    const { shown, total } = variationsOf(roles, light, { ...ask, repeats: 'freely', most: 20 });
+    expect(shown).toHaveLength(20);
+    expect(total).toBe(countColourings(roles, 5, 'freely'));
   });
 });
