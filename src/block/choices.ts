@@ -1,5 +1,6 @@
 import type { Rational } from '../measure/rational.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import type { AssemblyOrder } from '../geometry/piecing/order.ts';
 import type { Way } from '../geometry/piecing/way.ts';
 
 /** How a unit is cut and sewn; which kinds know which methods is `cutting/methods.ts`. */
@@ -49,6 +50,8 @@ export interface Choices {
   readonly method?: Method | 'usual';
   readonly methods?: Readonly<Partial<Record<UnitKind, Method>>>;
   readonly way?: Way;
+  /** In which order the finished units are put together, where they lie so; as the way was found where absent. */
+  readonly assembly?: AssemblyOrder;
   /** How many blocks to cut for; 1. */
   readonly blocks?: number;
   /** Usable width of cloth; 42 in. or 107 cm. */

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../block/block.ts';
 import { checkChoices } from '../block/choice-checks.ts';
 import type { Choices } from '../block/choices.ts';
 import { quoted } from '../block/problems.ts';
+import { ORDERS, type AssemblyOrder } from '../geometry/piecing/order.ts';
 import { WAYS, type Way } from '../geometry/piecing/way.ts';
 import { parseLength, type TypedLength } from '../measure/lengths.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
@@ -11,6 +12,8 @@ import type { Wishes } from './order.ts';
 const UNITS: Readonly<Record<LengthUnit, string>> = { in: 'inches', cm: 'centimetres' };
 
 const isWay = (text: string): text is Way => WAYS.some((way) => way === text);
+
+const isOrder = (text: string): text is AssemblyOrder => ORDERS.some((order) => order === text);
 
 const wrong = (sentence: string): Result<never> => bad('usage', sentence);
 
@@ -23,7 +26,7 @@ const LENGTHS = ['seam', 'ruler', 'trim', 'width'] as const;
 /** Choices that make sense whatever the block; a length may still lack its unit. */
 export interface TypedChoices {
   readonly lengths: Readonly<Partial<Record<(typeof LENGTHS)[number], TypedLength>>>;
-  readonly others: Pick<Choices, 'method' | 'methods' | 'way' | 'blocks'>;
+  readonly others: Pick<Choices, 'method' | 'methods' | 'way' | 'assembly' | 'blocks'>;
   /** Methods for single units, by their letters. */
   readonly units: TypedMethods['units'];
 }
@@ -40,14 +43,18 @@ export function readChoices(wishes: Wishes): Result<TypedChoices> {
     if (!read.ok) return wrong(`--${name}: ${read.problem.sentence}`);
     lengths[name] = read.value;
   }
-  const { way, blocks } = wishes;
+  const { way, assembly, blocks } = wishes;
   if (way !== undefined && !isWay(way)) return wrong(`--way: there is no way ${quoted(way)}; choose ${WAYS.map(quoted).join(', ')}.`);
+  if (assembly !== undefined && !isOrder(assembly)) {
+    return wrong(`--assembly: there is no order ${quoted(assembly)}; choose ${ORDERS.map(quoted).join(', ')}.`);
+  }
   if (blocks !== undefined && !/^\d{1,9}$/.test(blocks)) {
     return wrong(`--blocks: ${quoted(blocks)} is not a number of blocks; write a whole number from 1 on.`);
   }
   const others = {
     ...methods.value.chosen,
     ...(way !== undefined && { way }),
+    ...(assembly !== undefined && { assembly }),
     ...(blocks !== undefined && { blocks: Number(blocks) }),
   };
   return good({ lengths, others, units: methods.value.units });

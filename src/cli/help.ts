@@ -1,3 +1,4 @@
+import { ORDERS } from '../geometry/piecing/order.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import { methodsOfKinds } from './methods.ts';
 
@@ -23,6 +24,7 @@ Choices, each before what the file says and what is usual:
   --seam LENGTH            seam allowance; 1/4 in. or 0,75 cm
   --ruler LENGTH           smallest step of the ruler; 1/8 in. or 1 mm
   --way WAY                ${WAYS.join(', ')}
+  --assembly ORDER         in which order the units are put together, where they lie so: ${ORDERS.join(', ')}
   --blocks NUMBER          how many blocks to cut for; 1
   --width LENGTH           usable width of the cloth; 42 in. or 107 cm
 

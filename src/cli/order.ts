@@ -12,6 +12,7 @@ export interface Wishes {
   readonly ruler?: string;
   readonly width?: string;
   readonly way?: string;
+  readonly assembly?: string;
   readonly blocks?: string;
 }
 
@@ -40,6 +41,7 @@ const OPTIONS = {
   seam: { type: 'string' },
   ruler: { type: 'string' },
   way: { type: 'string' },
+  assembly: { type: 'string' },
   blocks: { type: 'string' },
   width: { type: 'string' },
   from: { type: 'string' },

@@ -102,7 +102,7 @@ const fabricLine = ({ id, name, color, directional, scraps }: Fabric): string =>
 const length = (value: Rational | undefined): string | undefined => value && formatLength(value);
 
 function writtenChoices(choices: Choices): Readonly<Record<string, unknown>> {
-  const { seam, ruler, trim, method, methods, way, blocks, width, cloths, squaringUp, margin, shopStep } = choices;
+  const { seam, ruler, trim, method, methods, way, assembly, blocks, width, cloths, squaringUp, margin, shopStep } = choices;
   return {
     seam: length(seam),
     ruler: length(ruler),
@@ -110,6 +110,7 @@ function writtenChoices(choices: Choices): Readonly<Record<string, unknown>> {
     method,
     methods,
     way,
+    assembly,
     blocks,
     width: length(width),
     cloths: cloths && Object.fromEntries(Object.entries(cloths).map(([id, cloth]) => [id, writtenCloth(cloth)])),

@@ -7,6 +7,7 @@ import {
 } from '../block/limits.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
+import { ORDERS } from '../geometry/piecing/order.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import { NUMBER_TEXT } from './exact-number.ts';
 import { publication } from './publication-shape.ts';
@@ -211,6 +212,12 @@ const choices = v.pipe(
         ),
       ),
       way: v.optional(v.pipe(v.picklist(WAYS, fault('no-way')), v.description('Which of the ways to sew the block is wanted.'))),
+      assembly: v.optional(
+        v.pipe(
+          v.picklist(ORDERS, fault('no-order')),
+          v.description('In which order the finished units are put together, where they lie so; as the way was found where absent.'),
+        ),
+      ),
       blocks: v.optional(whole(1, MAX_BLOCKS, 'no-blocks', 'How many blocks to cut for; 1 where absent.')),
       width: length('Usable width of cloth; 42 in. or 107 cm where absent.'),
       cloths: v.optional(

@@ -127,7 +127,7 @@ const side = (name: 'width' | 'height', value: Written, unit: LengthUnit): Resul
 
 type WrittenChoices = NonNullable<BlockShape['choices']>;
 
-function choicesFrom({ method, methods, way, blocks, cloths, margin, ...written }: WrittenChoices, unit: LengthUnit): Result<Choices> {
+function choicesFrom({ method, methods, way, assembly, blocks, cloths, margin, ...written }: WrittenChoices, unit: LengthUnit): Result<Choices> {
   const lengths: Partial<Record<keyof typeof written, Rational>> = {};
   for (const name of ['seam', 'ruler', 'trim', 'width', 'squaringUp', 'shopStep'] as const) {
     const value = written[name];
@@ -149,6 +149,7 @@ function choicesFrom({ method, methods, way, blocks, cloths, margin, ...written 
     ...(method && { method }),
     ...(methods && { methods }),
     ...(way && { way }),
+    ...(assembly && { assembly }),
     ...(blocks && { blocks }),
     ...(cloths && { cloths: Object.fromEntries(bought) }),
     ...(boughtMore && { margin: boughtMore.value }),

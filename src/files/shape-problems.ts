@@ -5,6 +5,7 @@ import { MAX_CHOSEN, MAX_NAME, MAX_PLACE, MAX_SAID, type ChosenLength } from '..
 import * as say from '../block/problems.ts';
 import { SECTIONS } from '../block/publication.ts';
 import * as sayPublished from '../block/publication-problems.ts';
+import { ORDERS } from '../geometry/piecing/order.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import type { Problem } from '../measure/problem.ts';
 import type { JsonFault } from './json-text.ts';
@@ -90,6 +91,7 @@ const FAULTS = {
   'no-yes-or-no': must('not-yes-or-no', 'true or false'),
   'no-method': must('unknown-method', 'the name of a method, like "two-at-a-time"'),
   'no-way': must('unknown-way', `one of ${WAYS.map((way) => `"${way}"`).join(', ')}`),
+  'no-order': must('unknown-order', `one of ${ORDERS.map((order) => `"${order}"`).join(', ')}`),
   'no-pin-kind': must('unknown-pin', '"sewn last" or "one unit"'),
   'many-pins': (_: string, found: unknown) => say.tooManyPins(lengthOf(found)),
   'no-sold': must('not-sold-so', '"by length", "fat quarter", "fat eighth", "precut strip" or "precut square"'),

@@ -19,6 +19,7 @@ export function settled(block: Block, choices: Choices): Required<Choices> {
     method: 'usual',
     methods: {},
     way: 'standard units',
+    assembly: 'as found',
     blocks: 1,
     cloths: {},
     squaringUp: ZERO,

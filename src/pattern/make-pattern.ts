@@ -8,6 +8,7 @@ import { cutList, methodsThatFit } from '../cutting/cutting.ts';
 import { box } from '../geometry/convex.ts';
 import type { Figures, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
+import { inOrder } from '../geometry/piecing/reassembly.ts';
 import { last } from '../geometry/piecing/steps.ts';
 import { otherWays, sewing, type Sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
@@ -15,6 +16,7 @@ import { add, multiply, rational } from '../measure/rational.ts';
 import { prove } from '../sewing/proof.ts';
 import { SEWING_IN_ENGLISH } from '../sewing/phrases/english.ts';
 import { sewingPlan } from '../sewing/steps.ts';
+import { unassembledNote } from './assembly-notes.ts';
 import { unpressedNote } from './pressing-notes.ts';
 import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
@@ -107,11 +109,13 @@ function patternOf(
   { drawing, step, unitMethods, pressedSeams }: TrueDrawing,
   choices: Required<Choices>,
   sew: Sewing,
-  piecing: Piecing,
+  found: Piecing,
   others: readonly Piecing[],
   notes: readonly string[],
 ): Pattern {
-  const { seam, ruler, trim, blocks } = choices;
+  const { seam, ruler, trim, blocks, assembly } = choices;
+  const put = assembly === 'as found' ? found : inOrder(found, assembly, drawing.pins);
+  const piecing = put ?? found;
   const { unit } = block.finished;
   const { methods: chosen, lost } = chosenUnits(piecing, unitMethods);
   const list = cutList(piecing, cuttingChoices(choices, { step, unit, fabrics: block.fabrics.map((f) => f.id), units: chosen }));
@@ -154,7 +158,7 @@ function patternOf(
   return {
     block: { name: block.name, finished, unfinished: withSeams(finished), unit },
     lattice,
-    choices: { ...choices, way: piecing.way },
+    choices: { ...choices, way: piecing.way, ...(!put && { assembly: 'as found' as const }) },
     way: piecing.way,
     figures: piecing.figures,
     pieces: piecing.pieces,
@@ -172,7 +176,7 @@ function patternOf(
     proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
     warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished) }),
-    notes: [...notes, ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...upsideDownNotes(list.cuts, block.fabrics), ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
+    notes: [...notes, ...(put ? [] : [unassembledNote(assembly)]), ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...upsideDownNotes(list.cuts, block.fabrics), ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };
 }

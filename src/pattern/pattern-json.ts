@@ -45,6 +45,7 @@ export function patternJson(pattern: Pattern) {
       units: pattern.chosenUnits,
     },
     way: pattern.way,
+    assembly: pattern.choices.assembly,
     patches: figures.pieces,
     seams: figures.seams,
     partialSeams: figures.partialSeams,

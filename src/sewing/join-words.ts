@@ -9,10 +9,11 @@ import type { Join, StepPart } from './step.ts';
 /** How things are joined that are finished in themselves: rows and columns, rounds, rings. */
 
 /** @returns whether a join of many is told from its centre outward: its seams turn */
-export function isInRounds({ kind, joins }: Pick<Told, 'kind' | 'joins'>): boolean {
+export function isInRounds({ kind, parts, joins }: Pick<Told, 'kind' | 'parts' | 'joins'>): boolean {
   const [first] = joins;
   const line = ({ from, to }: Join): ReturnType<typeof lineThrough> => lineThrough(from, to);
-  return (kind === 'joined unit' || kind === 'block') && first !== undefined && joins.some((join) => !parallel(line(join), line(first)));
+  if ((kind !== 'joined unit' && kind !== 'block') || first === undefined) return false;
+  return joins.every(({ second }) => second < parts.length) && joins.some((join) => !parallel(line(join), line(first)));
 }
 
 /** @returns whether a row's parts lie side by side; a column's lie under one another */

@@ -2,6 +2,7 @@ import { box } from '../geometry/convex.ts';
 import { compareAlong, gcd, moved, samePoint, type Point } from '../geometry/point.ts';
 import type { Assembly, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
+import { isWeb } from '../geometry/piecing/reassembly.ts';
 import type { Role } from '../cutting/cut.ts';
 import { roundByRound } from './corner-rounds.ts';
 import type { Join, StepPart } from './step.ts';
@@ -27,6 +28,7 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
   const parts: StepPart[] = [];
   const pending: { readonly node: Assembly; readonly inOrder: Assembly }[] = [];
   const numbers = new Map<Assembly, number>();
+  const web = isWeb(made);
   const lay = (node: Assembly): void => {
     const outline = node.outline.map(local);
     if (node.piece) {
@@ -35,7 +37,7 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
       const { unit, turn } = unitOf(node);
       parts.push({ from: { unit: unit.id }, turn, outline });
     } else {
-      const inOrder = node.kind === 'joined unit' || node.kind === 'partial-seam ring' ? node : fromTheLargest(node);
+      const inOrder = web || node.kind === 'joined unit' || node.kind === 'partial-seam ring' ? node : fromTheLargest(node);
       inOrder.parts.forEach(lay);
       pending.push({ node, inOrder });
       return;
@@ -44,7 +46,8 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
   };
   lay(made);
   const joins: Join[] = [];
-  for (const { node, inOrder } of pending) {
+  if (web) sewColumns(made.parts);
+  for (const { node, inOrder } of web ? pending.slice(-1) : pending) {
     numbers.set(node, node.kind === 'partial-seam ring' ? sewRing(inOrder) : sewInTurn(inOrder));
   }
   return made.kind === 'free unit' ? roundByRound({ parts, joins }) : { parts, joins };
@@ -60,6 +63,17 @@ export function layoutOf(made: Assembly, unitOf: (assembly: Assembly) => { unit:
       whole = push({ sew: 'through', first: whole, second: numbers.get(node.parts[i + 1]!)!, from: local(seam.from), to: local(seam.to) });
     });
     return whole;
+  }
+
+  /** A column onto the one before it, row after row: the thread runs on from one seam to the next. */
+  function sewColumns(rows: readonly Assembly[]): void {
+    for (const row of rows) numbers.set(row, numbers.get(row.parts[0]!)!);
+    rows[0]!.seams.forEach((_, i) => {
+      for (const row of rows) {
+        const { from, to } = row.seams[i]!;
+        numbers.set(row, push({ sew: 'through', first: numbers.get(row)!, second: numbers.get(row.parts[i + 1]!)!, from: local(from), to: local(to) }));
+      }
+    });
   }
 
   function sewRing(node: Assembly): number {

@@ -1,4 +1,5 @@
 import type { Choices, Method } from '../../block/choices.ts';
+import type { AssemblyOrder } from '../../geometry/piecing/order.ts';
 import type { Tool } from '../../canvas/tool.ts';
 
 /*
@@ -33,6 +34,7 @@ const CHOSEN: Readonly<Record<keyof Choices, string>> = {
   method: 'how units are cut',
   methods: 'how a unit is cut',
   way: 'the way to sew',
+  assembly: 'the order of assembly',
   blocks: 'how many blocks',
   width: 'the width of the cloth',
   cloths: 'where a fabric is cut from',
@@ -41,9 +43,18 @@ const CHOSEN: Readonly<Record<keyof Choices, string>> = {
   shopStep: 'by what lengths cloth is sold',
 };
 
+const ASSEMBLED: Readonly<Record<AssemblyOrder, string>> = {
+  'as found': 'as found',
+  rows: 'by rows',
+  columns: 'by columns',
+  web: 'as a web',
+  quarters: 'by quarters',
+};
+
 /** @returns "chose the seam allowance", "chose the way “fewest pieces”" */
 export function choseWords(some: Choices): string {
   if (some.way) return `chose the way “${some.way}”`;
+  if (some.assembly) return `put the units together ${ASSEMBLED[some.assembly]}`;
   const names = (Object.keys(some) as (keyof Choices)[]).map((name) => CHOSEN[name]);
   return `chose ${names.join(' and ')}`;
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../point.ts';
+import type { AssemblyOrder } from './order.ts';
 import type { Way } from './way.ts';
 
 /** The trade's names for sewn units; a mirror image counts as a different unit of the same kind. */
@@ -88,6 +89,8 @@ export interface Piecing {
   /** Named units except plain squares and rectangles, smallest first, the block itself last and not among them. */
   readonly units: readonly Unit[];
   readonly figures: Figures;
+  /** Where its units are put together in another order than the way was found in: which, and how it was found. */
+  readonly reassembled?: { readonly order: AssemblyOrder; readonly found: Assembly };
   /** Where seams run through one cloth, though nothing is drawn there, in lattice steps. */
   readonly divisions: readonly { readonly from: Point; readonly to: Point }[];
 }

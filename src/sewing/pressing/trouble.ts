@@ -46,9 +46,9 @@ export function sidesOf(step: Unworded, join: number, ends: readonly [number, nu
   if (outward) return toward(outward, TROUBLE.unusual);
   const { parts, joins } = step;
   const { first, second } = joins[join]!;
-  // In a row every seam lies between two neighbours, whatever was sewn on before.
+  // In a row every seam lies between two neighbours, whatever was sewn on before; so it does in the rows of a web.
   const row = step.kind === 'joined unit' || step.kind === 'block';
-  const [before, after] = row ? [parts[join]!, parts[join + 1]!] : [parts[first], parts[second]];
+  const [before, after] = row ? [parts[second - 1], parts[second]] : [parts[first], parts[second]];
   const [one, other] = [before && clothOf(before), after && clothOf(after)];
   if (one && other) {
     const [a, b] = [darkness(one), darkness(other)];
@@ -102,10 +102,13 @@ export function besides(step: Unworded): readonly Beside[] {
   const row = (kind === 'joined unit' || kind === 'block') && !isInRounds(step);
   const round = kind === 'flying geese' || kind === 'corner-triangle unit' || kind === 'square in a square' || kind === 'peak';
   if (!row && !round) return [];
-  return joins.slice(1).map((_, i) => ({
-    one: i,
-    other: i + 1,
-    sameSide: row || outwardOf(step, i) === outwardOf(step, i + 1),
-    trouble: row ? TROUBLE.otherThanBeside : TROUBLE.uneven,
-  }));
+  if (row) return joins.flatMap((_, other) => besideInRow(step, other));
+  return joins.slice(1).map((_, i) => ({ one: i, other: i + 1, sameSide: outwardOf(step, i) === outwardOf(step, i + 1), trouble: TROUBLE.uneven }));
+}
+
+/** In a row, a column, or the rows and the long seams of a web: the seam before, to whose result the next thing is sewn. */
+function besideInRow({ parts, joins }: Unworded, other: number): readonly Beside[] {
+  const one = joins[other]!.first - parts.length;
+  const addsPart = (join: number): boolean => joins[join]!.second < parts.length;
+  return one >= 0 && addsPart(one) === addsPart(other) ? [{ one, other, sameSide: true, trouble: TROUBLE.otherThanBeside }] : [];
 }
