@@ -1,0 +1,82 @@
+import { ink, inkAt, type Mark } from '../diagrams/diagram.ts';
+import { KEPT } from '../telling/kept.ts';
+import type { Boxed, Facts, Figure, Flow, Section } from './content.ts';
+import { plain, size, titleOf, type Writing } from './writing.ts';
+
+/** @returns the block as it looks when it is sewn, in its fabrics, without seams */
+export function blockPicture({ pattern, words }: Pick<Writing, 'pattern' | 'words'>): Figure {
+  const scale = ink(pattern.lattice.step);
+  const { finished } = pattern.block;
+  const [width, height] = [ink(finished.width), ink(finished.height)];
+  const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({ mark: 'cloth', fabric, side: 'right', outline: outline.map((point) => inkAt(point, scale)) }));
+  return {
+    name: 'block',
+    says: words.cover.picture(plain(titleOf({ pattern, words }))),
+    frame: { left: 0, top: 0, width, height },
+    marks: [...cloth, { mark: 'edge', outline: [[0, 0], [width, 0], [width, height], [0, height]] }],
+  };
+}
+
+/** @returns what must be seen before anything is cut; her words do not replace it */
+export function warningBoxes({ pattern, words }: Pick<Writing, 'pattern' | 'words'>): readonly Boxed[] {
+  const { proof, warnings } = pattern;
+  const said = (at: string, told: string): { readonly at: string; readonly told: string } => ({ at: `warnings/${at}`, told });
+  const fails: Boxed = {
+    flow: 'boxed',
+    at: 'warnings/proof',
+    look: 'warning',
+    title: said('proof/title', words.cover.doNotCut),
+    said: [words.cover.notTheDrawing, ...proof.faults].map((told, i) => said(`proof/${i + 1}`, told)),
+  };
+  const open: Boxed = {
+    flow: 'boxed',
+    at: 'warnings/open',
+    look: 'warning',
+    title: said('open/title', words.cover.beforeCutting),
+    said: warnings.map(({ code, says }) => said(`open/${code}`, says)),
+  };
+  return [...(proof.holds ? [] : [fails]), ...(warnings.length === 0 ? [] : [open])];
+}
+
+/** @returns the first page: what it is, what it looks like, how large it comes out, and whose it is */
+export function coverSection(writing: Writing): Section {
+  const { pattern, words, style, said, block } = writing;
+  const { publication } = block;
+  const { finished, unfinished } = pattern.block;
+  const { blocks } = pattern.choices;
+  const { facts: label } = words.cover;
+  const fact = (at: string, name: string, told: string): Facts['facts'][number] => ({
+    label: said(`cover/${at}/label`, name),
+    value: said(`cover/${at}`, told),
+  });
+  const facts: Facts = {
+    flow: 'facts',
+    at: 'cover/facts',
+    facts: [
+      fact('finished', label.finished, size(writing, finished)),
+      fact('unfinished', label.unfinished, size(writing, unfinished)),
+      fact('pieces', label.pieces, KEPT.count(pattern.figures.pieces)),
+      ...(pattern.units.length > 0 ? [fact('units', label.units, KEPT.count(pattern.units.length))] : []),
+      ...(blocks > 1 ? [fact('blocks', label.blocks, KEPT.count(blocks))] : []),
+    ],
+  };
+  const own = (text: string | undefined): string | null => (text === undefined || text.trim() === '' ? null : plain(text.trim()));
+  const line = (at: string, told: string | null, look: 'plain' | 'strong' | 'quiet'): readonly Flow[] =>
+    told === null ? [] : [{ flow: 'paragraph', said: { at: `cover/${at}`, told }, look }];
+  const maker = own(style.maker);
+  const { logo } = style;
+  return {
+    name: 'cover',
+    title: { at: 'cover/title', told: plain(titleOf(writing)) },
+    ownPage: false,
+    items: [
+      ...line('subtitle', own(publication?.subtitle), 'strong'),
+      { flow: 'figures', at: 'cover/picture', figures: [{ figure: blockPicture(writing) }], most: 0.55 },
+      facts,
+      ...warningBoxes(writing),
+      ...(logo ? [{ flow: 'photo', at: 'cover/logo', picture: logo, caption: null } as const] : []),
+      ...line('maker', maker && words.cover.maker(maker), 'plain'),
+      ...line('licence', own(style.licence), 'quiet'),
+    ],
+  };
+}

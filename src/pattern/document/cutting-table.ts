@@ -1,0 +1,136 @@
+import type { UnitKind } from '../../geometry/piecing/assembly.ts';
+import type { Cut } from '../../cutting/cut.ts';
+import { templatesOf } from '../../cutting/template-list.ts';
+import type { Cloth, Pattern } from '../pattern.ts';
+import { KEPT } from '../telling/kept.ts';
+import type { Flow, Said, Section, TableRow } from './content.ts';
+import { length, size, type Writing } from './writing.ts';
+
+/** @returns the cutting list in order of cutting, fabric by fabric, with what holds throughout */
+export function cuttingSection(writing: Writing): Section {
+  const { pattern, words, said } = writing;
+  const at = (place: string): string => `cutting/${place}`;
+  const names = cutNames(writing);
+  const templates = templateNames(pattern);
+  const rowsFor = (fabric: string): readonly TableRow[] =>
+    pattern.cuts.filter((cut) => cut.fabric === fabric).map((cut) => cutRow(writing, cut, names.get(cut.id)!, templates));
+  const rows = [
+    ...pattern.fabrics.flatMap((cloth) => [groupRow(writing, cloth.fabric.id, clothWords(writing, cloth)), ...rowsFor(cloth.fabric.id)]),
+    ...pattern.scraps.flatMap(({ id }) => [groupRow(writing, id, [words.cutting.fromScraps]), ...rowsFor(id)]),
+  ];
+  const table: Flow = {
+    flow: 'table',
+    at: at('table'),
+    heads: words.cutting.heads.map((head, i): Said => said(at(`head/${i + 1}`), head)),
+    figures: [true, false, false, false],
+    rows,
+  };
+  const notes = pattern.notes.map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
+  return {
+    name: 'cutting',
+    title: said(at('title'), words.titles.cutting),
+    ownPage: false,
+    items: [rulesBox(writing), { flow: 'paragraph', said: said(at('intro'), words.cutting.intro), look: 'plain' }, table, ...notes],
+  };
+}
+
+/** What a published pattern says once, for all its steps. */
+function rulesBox(writing: Writing): Flow {
+  const { pattern, words: { rules, units }, style, said } = writing;
+  const { choices } = pattern;
+  const byLength = pattern.fabrics.some(({ order }) => order.bought.length === null);
+  const sewn = pattern.figures.seams > 0;
+  const kinds = [...new Set(pattern.units.map(({ unit }) => unit.kind))].filter((kind): kind is UnitKind & keyof typeof rules.short => rules.short[kind] !== undefined);
+  const lines: readonly (readonly [place: string, told: string])[] = [
+    ['seam', rules.seam(length(writing, choices.seam))],
+    ['rounded', rules.rounded(length(writing, choices.ruler))],
+    ...(byLength ? [['strips', rules.strips] as const] : []),
+    ...(sewn ? ([['right sides', rules.rightSides], ['pressing', rules.pressing], ['measure', rules.measure]] as const) : []),
+    ...(style.kinds === 'short' && kinds.length > 0 ? [['abbreviations', rules.abbreviations(kinds.map((kind) => `${rules.short[kind]!} = ${units.kind[kind][0]}`))] as const] : []),
+  ];
+  return {
+    flow: 'boxed',
+    at: 'cutting/rules',
+    look: 'tip',
+    title: said('cutting/rules/title', rules.title),
+    said: lines.map(([place, told]) => said(`cutting/rules/${place}`, told)),
+  };
+}
+
+const groupRow = ({ said }: Writing, fabric: string, below: readonly string[]): TableRow => ({
+  group: said(`cutting/fabric ${fabric}`, KEPT.cloth(fabric)),
+  fabric,
+  cells: [],
+  ...(below.length > 0 && { below: below.map((told, i) => said(`cutting/fabric ${fabric}/below/${i + 1}`, told)) }),
+});
+
+/** What is said of a fabric before its lines: its strips, and what no cloth is wide enough for. */
+function clothWords(writing: Writing, { strips, joined, layout }: Cloth): readonly string[] {
+  const { cutting } = writing.words;
+  const bands = strips.map(({ width, count }) => ({ count, width: length(writing, width) }));
+  const parts = new Set(joined.map(({ cut }) => cut));
+  return [
+    ...(bands.length === 0 ? [] : [cutting.strips(bands)]),
+    ...joined.map(({ cut, count, widths, length: long }) => cutting.joined(KEPT.cut(cut), count, widths, length(writing, long))),
+    ...layout.unplaced.filter(({ cut }) => !parts.has(cut)).map(({ cut, count }) => cutting.unplaced(KEPT.cut(cut), count)),
+  ];
+}
+
+/** @returns for each line that is cut round an outline the name of its template */
+export const templateNames = (pattern: Pattern): ReadonlyMap<string, string> =>
+  new Map(templatesOf(pattern).flatMap(({ name, uses }) => uses.flatMap(({ cuts }) => cuts.map((cut) => [cut, name] as const))));
+
+/** @returns what is cut of a line: "4 squares, 4 7/8 in." */
+export function cutWords(writing: Writing, cut: Cut, templates: ReadonlyMap<string, string>): string {
+  const sides = cut.shape === 'square' ? length(writing, cut.width) : size(writing, cut);
+  const shape = cut.nested ? 'strip' : cut.shape;
+  return writing.words.cutting.cuts({ quantity: cut.quantity, shape, size: sides, named: templates.get(cut.id) ?? '' });
+}
+
+function cutRow(writing: Writing, cut: Cut, name: string, templates: ReadonlyMap<string, string>): TableRow {
+  const { words: { cutting }, said } = writing;
+  const at = `cutting/${name}`;
+  const below = [
+    ...(cut.diagonals ? [cutting.diagonals(cut.diagonals.falling, cut.diagonals.rising)] : []),
+    ...(cut.spare > 0 ? [cutting.spare(cut.spare)] : []),
+  ];
+  return {
+    cells: [
+      said(`${at}/line`, KEPT.cut(cut.id)),
+      said(`${at}/cut`, cutWords(writing, cut, templates)),
+      said(`${at}/then`, thenWords(writing, cut)),
+      said(`${at}/for`, placesOf(writing, cut)),
+    ],
+    leadsHere: [`cut ${encodeURIComponent(cut.id)}`],
+    ...(below.length > 0 && { below: below.map((told, i) => said(`${at}/below/${i + 1}`, told)) }),
+  };
+}
+
+function thenWords(writing: Writing, { quantity, subcut, nested }: Cut): string {
+  const { cutting } = writing.words;
+  if (nested) return cutting.nested(quantity, nested.triangles, length(writing, nested.measure));
+  return subcut === 'once' ? cutting.once(2 * quantity) : subcut === 'twice' ? cutting.twice(4 * quantity) : '';
+}
+
+/** The units a line is cut for, each once. */
+function placesOf({ words }: Writing, { uses }: Cut): string {
+  const units = [...new Set(uses.map(({ unit }) => unit))];
+  return words.listed(units.map((unit) => (unit === 'block' ? words.cutting.block : KEPT.unit(unit))));
+}
+
+/**
+ * Names lines of the list by what they are cut for, for places that outlive changes of the drawing.
+ * @returns by the line's id its fabric, the first unit it goes to and what it does there, and a number among equals
+ */
+function cutNames({ pattern, named }: Writing): ReadonlyMap<string, string> {
+  const counts = new Map<string, number>();
+  return new Map(
+    pattern.cuts.map(({ id, fabric, uses }) => {
+      const first = uses[0]!;
+      const what = `fabric ${fabric}/${named(first.unit)}/${first.role}`;
+      const number = (counts.get(what) ?? 0) + 1;
+      counts.set(what, number);
+      return [id, number === 1 ? what : `${what} ${number}`];
+    }),
+  );
+}

@@ -1,0 +1,195 @@
+import type { LengthUnit } from '../../../block/block.ts';
+import type { Method } from '../../../block/choices.ts';
+import type { SectionName } from '../../../block/publication.ts';
+import type { ClothForm } from '../../../cutting/layout.ts';
+import type { UnitKind } from '../../../geometry/piecing/assembly.ts';
+import type { Rational } from '../../../measure/rational.ts';
+import type { LanguageTag } from '../../house-style.ts';
+
+/** A size in the block's unit. */
+export interface Sides {
+  readonly width: Rational;
+  readonly height: Rational;
+}
+
+/** What is cut of one line: so many of a shape; `named` is a template's name. */
+export interface CutWords {
+  readonly quantity: number;
+  readonly shape: 'square' | 'rectangle' | 'strip' | 'template';
+  readonly size: string;
+  readonly named: string;
+}
+
+/**
+ * Everything a published pattern says beside the sentences of the sewing, in one language. Arguments that are texts hold values already,
+ * kept (`telling/kept.ts`); numbers are given as numbers, for the grammar, and are kept in what comes back. Except for short words in
+ * tables and headings all are whole sentences.
+ */
+export interface DocumentPhrases {
+  readonly tag: LanguageTag;
+  /** Headings of the sections; the cover's is the pattern's name. */
+  readonly titles: Readonly<Record<Exclude<SectionName, 'cover'>, string>>;
+  /** A block without a name. */
+  readonly noName: string;
+  /** "A", "A and B", "A, B and C" */
+  readonly listed: (words: readonly string[]) => string;
+  /** "4 1/2 by 6 1/2 in." */
+  readonly size: (size: Sides, unit: LengthUnit) => string;
+
+  readonly lessThan: (length: string) => string;
+  /** What the layout says, as `Content.words` has it. */
+  readonly layout: { readonly page: string; readonly continued: string };
+
+  readonly cover: {
+    /** Each figure at a glance: what it is, in a word or two. */
+    readonly facts: { readonly finished: string; readonly unfinished: string; readonly pieces: string; readonly units: string; readonly blocks: string };
+    readonly maker: (name: string) => string;
+    readonly picture: (name: string) => string;
+    readonly logo: string;
+    readonly beforeCutting: string;
+    readonly doNotCut: string;
+    readonly notTheDrawing: string;
+  };
+
+  readonly skills: {
+    readonly intro: string;
+    readonly rotary: string;
+    /** A method and the kinds it makes; null where the method wants no words of its own. */
+    readonly method: (method: Method, kinds: string) => string;
+    readonly straightSeams: string;
+    readonly inRounds: string;
+    readonly partial: (seams: number) => string;
+    readonly templates: (outlines: number) => string;
+    readonly bias: (seams: number) => string;
+    readonly points: (points: number) => string;
+    readonly loose: (points: number) => string;
+    readonly trimming: (amount: string) => string;
+    readonly smallest: (width: string) => string;
+    readonly paper: string;
+  };
+
+  readonly materials: {
+    readonly heads: readonly [fabric: string, buy: string, goesInto: string];
+    readonly scraps: (prints: number) => string;
+    readonly added: (what: string) => string;
+    readonly own: (n: number, size: string) => string;
+    readonly directional: string;
+    readonly width: (width: string) => string;
+    readonly widthOf: (cloth: string, width: string) => string;
+    readonly block: string;
+    readonly alsoNeeded: string;
+    readonly tools: (unit: LengthUnit, mark: string) => string;
+    readonly sewing: (seam: string) => string;
+    readonly pencil: string;
+    readonly forTemplates: string;
+    readonly backing: string;
+  };
+
+  readonly cutting: {
+    readonly heads: readonly [line: string, cut: string, then: string, goesInto: string];
+    readonly intro: string;
+    readonly cuts: (what: CutWords) => string;
+    /** What a line is cut into next, and how many of them that gives: triangles, or pieces of a template. */
+    readonly once: (triangles: number) => string;
+    readonly twice: (triangles: number) => string;
+    readonly nested: (strips: number, each: number, measure: string) => string;
+    readonly diagonals: (falling: number, rising: number) => string;
+    readonly spare: (n: number) => string;
+    readonly block: string;
+    readonly strips: (bands: readonly { readonly count: number; readonly width: string }[]) => string;
+    readonly fromScraps: string;
+    readonly joined: (line: string, n: number, widths: number, length: string) => string;
+    readonly unplaced: (line: string, n: number) => string;
+  };
+
+  readonly rules: {
+    readonly title: string;
+    readonly width: (width: string) => string;
+    readonly seam: (seam: string) => string;
+    readonly rounded: (mark: string) => string;
+    readonly measure: string;
+    readonly rightSides: string;
+    readonly pressing: string;
+    readonly strips: string;
+    readonly abbreviations: (pairs: readonly string[]) => string;
+    /** Kinds that the trade shortens. */
+    readonly short: Readonly<Partial<Record<UnitKind, string>>>;
+  };
+
+  readonly cloth: {
+    readonly intro: string;
+    readonly shows: (cloth: string, form: ClothForm, size: string) => string;
+    readonly form: (form: ClothForm, size: string) => string;
+    readonly alike: (n: number) => string;
+    readonly more: (n: number) => string;
+    readonly selvage: string;
+    readonly strip: (n: number, width: string) => string;
+    readonly left: (cloth: string, pieces: readonly { readonly count: number; readonly size: string }[]) => string;
+    readonly directional: string;
+  };
+
+  readonly units: {
+    readonly intro: string;
+    readonly unit: (letter: string) => string;
+    readonly block: (blocks: number) => string;
+    /** How many of which kind, as one or as many as there are, and how. */
+    readonly what: (n: number, kind: string, method: string | null) => string;
+    readonly measures: (size: string) => string;
+    readonly trims: (size: string) => string;
+    readonly blockMeasures: (size: string) => string;
+    /** A method in few words, beside a unit's kind. */
+    readonly method: Readonly<Record<Method, string>>;
+    readonly kind: Readonly<Record<UnitKind, readonly [one: string, many: string]>>;
+    readonly says: (step: number, of: string, does: string) => string;
+    /** What is done in one picture of a step, from the few words of the pictures on the screen. */
+    readonly panel: (words: string) => string;
+  };
+
+  readonly assembly: {
+    readonly intro: string;
+    readonly picture: string;
+  };
+
+  readonly pressing: {
+    readonly intro: string;
+    readonly picture: string;
+    readonly noPoints: string;
+    readonly allNest: (points: number) => string;
+    readonly someLoose: (points: number, loose: number, proved: boolean) => string;
+    readonly layers: (n: number) => string;
+    readonly open: string;
+  };
+
+  readonly sizes: {
+    readonly intro: string;
+    readonly heads: readonly [unit: string, kind: string, count: string, size: string];
+    readonly block: string;
+  };
+
+  readonly templates: {
+    readonly intro: (outlines: number) => string;
+    readonly measure: string;
+    readonly list: (name: string, pieces: number) => string;
+    readonly leads: string;
+  };
+
+  readonly colouring: {
+    readonly intro: string;
+    readonly large: string;
+    readonly small: (n: number) => string;
+  };
+
+  readonly otherSizes: {
+    readonly intro: (mark: string) => string;
+    readonly friendly: (sizes: readonly string[]) => string;
+    readonly none: (mark: string) => string;
+    readonly table: string;
+    readonly heads: readonly [line: string, shape: string];
+    readonly block: string;
+    readonly shape: (what: Pick<CutWords, 'quantity' | 'shape'>) => string;
+    readonly strip: (width: string) => string;
+    readonly buy: string;
+  };
+
+  readonly care: { readonly title: string };
+}

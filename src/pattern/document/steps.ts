@@ -1,0 +1,83 @@
+import { stepPanels } from '../diagrams/step-panels.ts';
+import type { Step } from '../../sewing/step.ts';
+import { KEPT } from '../telling/kept.ts';
+import type { Figures, Flow, Section } from './content.ts';
+import { bare, length, size, type Writing } from './writing.ts';
+
+/** @returns how the units are sewn, each with its pictures; null where the block has none */
+export function unitsSection(writing: Writing): Section | null {
+  const { pattern, words, said } = writing;
+  const steps = pattern.steps.filter(({ makes }) => makes !== 'block');
+  if (steps.length === 0) return null;
+  return {
+    name: 'units',
+    title: said('units/title', words.titles.units),
+    ownPage: false,
+    items: [{ flow: 'paragraph', said: said('units/intro', words.units.intro), look: 'plain' }, ...steps.map((step) => stepFlow(writing, step))],
+  };
+}
+
+/** @returns how the units and pieces become the block */
+export function assemblySection(writing: Writing): Section {
+  const { pattern, words, said } = writing;
+  const steps = pattern.steps.filter(({ makes }) => makes === 'block');
+  return {
+    name: 'assembly',
+    title: said('assembly/title', words.titles.assembly),
+    ownPage: false,
+    items: steps.map((step) => stepFlow(writing, step)),
+  };
+}
+
+/** A step's place in the pattern: by what it makes. */
+const placeOf = ({ named }: Writing, { makes }: Step): string => `step/${makes === 'block' ? 'block' : named(makes)}`;
+
+/** @returns what figures of a step are called: "step-03-unit-b" */
+export const figureName = ({ number, makes }: Step): string => `step-${`${number}`.padStart(2, '0')}-${makes === 'block' ? 'block' : `unit-${makes.toLowerCase()}`}`;
+
+function stepFlow(writing: Writing, step: Step): Flow {
+  const { words: { units }, said } = writing;
+  const at = placeOf(writing, step);
+  const whole = step.makes === 'block';
+  const sides = size(writing, step.unfinished);
+  const kind = step.kind === 'block' ? null : KEPT.kind(step.kind, step.count === 1 ? 'one' : 'many');
+  const measure = step.trimmed ? units.trims(sides) : whole ? units.blockMeasures(sides) : units.measures(sides);
+  const line = (place: string, told: string, look: 'plain' | 'strong' | 'quiet'): Flow => ({ flow: 'paragraph', said: said(`${at}/${place}`, told), look });
+  return {
+    flow: 'together',
+    items: [
+      {
+        flow: 'heading',
+        level: 3,
+        said: said(at, whole ? units.block(step.count) : units.unit(KEPT.unit(step.makes))),
+        number: step.number,
+        leadsHere: [`unit ${step.makes}`],
+      },
+      ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : units.method[step.method]), 'quiet')]),
+      ...(step.joins.length === 0 ? [] : [stepFigures(writing, step, at)]),
+      line('how', step.how, 'plain'),
+      ...(step.press === '' ? [] : [line('press', step.press, 'plain')]),
+      line('measure', measure, 'strong'),
+    ],
+  };
+}
+
+function stepFigures(writing: Writing, step: Step, at: string): Figures {
+  const { words: { units }, said, pattern } = writing;
+  const name = figureName(step);
+  const of = step.makes === 'block' ? units.block(1) : units.unit(KEPT.unit(step.makes));
+  const panels = stepPanels({ step, pattern });
+  return {
+    flow: 'figures',
+    at: `${at}/pictures`,
+    figures: panels.map(({ marks, frame, says, measures }, i) => {
+      const does = units.panel(says);
+      return {
+        figure: { name: `${name}-${i + 1}`, says: units.says(step.number, of, does), frame, marks },
+        caption: said(`${at}/picture ${i + 1}`, does),
+        ...(measures !== undefined && { measure: said(`${at}/picture ${i + 1}/measure`, `${bare(writing, step.unfinished.width)} × ${length(writing, step.unfinished.height)}`) }),
+      };
+    }),
+    most: step.makes === 'block' ? 0.4 : 0.24,
+  };
+}
