@@ -1,4 +1,4 @@
-import { ArrowLeftRight, ArrowUp, Pencil, Plus } from 'lucide-react';
+import { ArrowLeftRight, ArrowUp, Palette, Pencil, Plus } from 'lucide-react';
 import { lazy, useState, type CSSProperties, type ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import { Later } from './Later.tsx';
@@ -6,6 +6,7 @@ import type { Acts } from './table.ts';
 import { useHatches } from './views/use-hatches.ts';
 
 const FabricSheetlet = lazy(() => import('./tray/FabricSheetlet.tsx'));
+const ClothRoom = lazy(() => import('./colours/ClothRoom.tsx'));
 const SwapSheetlet = lazy(() => import('./tray/SwapSheetlet.tsx'));
 
 /** The row of fabrics: take one up, add one, rename or recolour the one in the hand. */
@@ -15,7 +16,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Acts;
 }): ReactNode {
-  const [asked, setAsked] = useState<'new' | 'edit' | 'swap' | null>(null);
+  const [asked, setAsked] = useState<'new' | 'edit' | 'swap' | 'other' | null>(null);
   const hatches = useHatches(block.fabrics);
   const close = (): void => setAsked(null);
   const failed = (): void => {
@@ -63,10 +64,15 @@ export function SwatchTray({ block, fabric, letters, acts }: {
             <ArrowLeftRight size={18} aria-hidden="true" /> Swap<span className="unseen"> {held.name}</span>
           </button>
         )}
+        <button type="button" className="plain" aria-haspopup="dialog" onClick={() => setAsked('other')}>
+          <Palette size={18} aria-hidden="true" /> Other cloth
+        </button>
       </div>
       {asked && (
         <Later failed={failed}>
-          {asked === 'swap' ? (
+          {asked === 'other' ? (
+            <ClothRoom block={block} acts={acts} close={close} />
+          ) : asked === 'swap' ? (
             held && <SwapSheetlet block={block} held={held} acts={acts} close={close} />
           ) : (
             <FabricSheetlet block={block} held={asked === 'edit' && held ? held : null} acts={acts} close={close} />

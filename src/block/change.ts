@@ -30,7 +30,7 @@ interface ListChange {
 }
 
 const NAMES = [
-  'name', 'finished', 'grid', 'denominator', 'fabrics', 'ground', 'seams', 'pins', 'unitMethods', 'pressedSeams', 'choices',
+  'name', 'finished', 'grid', 'denominator', 'fabrics', 'ground', 'seams', 'pins', 'unitMethods', 'pressedSeams', 'choices', 'fuses', 'colourways',
 ] as const satisfies readonly (keyof Block)[];
 /** Of the publication, as a whole; and item by item. */
 const PUBLISHED = ['subtitle', 'sections'] as const satisfies readonly (keyof Publication)[];

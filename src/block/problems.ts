@@ -96,6 +96,9 @@ export const sameAsNoCloth = (where: string, name: string): Problem =>
 export const tooManyColourways = (colourways: number): Problem =>
   problem('many-colourways', `The block would have ${colourways} colourways, and at most ${MAX_COLOURWAYS} are kept; take one away first.`);
 
+export const colourwayTwice = (first: number, second: number, name: string): Problem =>
+  problem('colourway-twice', `Colourways ${first} and ${second} are both called ${quoted(name)}; give each a name of its own.`);
+
 export const noSuchColourway = (name: string): Problem =>
   problem('no-such-colourway', `The block has no colourway ${quoted(name)}; choose one that is kept.`);
 

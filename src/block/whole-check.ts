@@ -1,6 +1,6 @@
-import type { Block, Fabric, PressedSeam, UnitMethod } from './block.ts';
+import type { Block, Colourway, Fabric, PressedSeam, UnitMethod } from './block.ts';
 import {
-  boxName, checkFabricKnown, checkOutline, checkPin, checkPressedSeam, checkSeam, checkUnitMethod, seamName, type Checked,
+  boxName, checkFabricKnown, checkOutline, checkPin, checkPressedSeam, checkSeam, checkText, checkUnitMethod, seamName, type Checked,
   type Ground,
 } from './checks.ts';
 import { checkChoices } from './choice-checks.ts';
@@ -8,8 +8,8 @@ import type { Choices } from './choices.ts';
 import { clothPlace } from './cloth-checks.ts';
 import { pressedTwice, unitTwice } from './choice-problems.ts';
 import { toDrawing } from './drawing.ts';
-import { checkGround } from './fabric-checks.ts';
-import { MAX_PATCHES, MAX_PINS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_UNIT_METHODS } from './limits.ts';
+import { checkFabrics, checkGround } from './fabric-checks.ts';
+import { MAX_COLOURWAYS, MAX_PATCHES, MAX_PINS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_UNIT_METHODS } from './limits.ts';
 import * as say from './problems.ts';
 import { checkPublication } from './publication-checks.ts';
 
@@ -45,12 +45,28 @@ function checkClothsKnown({ cloths = {} }: Choices, fabrics: readonly Fabric[]):
   return stranger === undefined ? null : checkFabricKnown(clothPlace(stranger), stranger, fabrics);
 }
 
+function checkColourways(colourways: readonly Colourway[]): Checked {
+  if (colourways.length > MAX_COLOURWAYS) return say.tooManyColourways(colourways.length);
+  const numbers = new Map<string, number>();
+  for (const [i, { name, looks }] of colourways.entries()) {
+    const where = `Colourway ${i + 1}`;
+    const before = numbers.get(name);
+    if (before !== undefined) return say.colourwayTwice(before, i + 1, name);
+    numbers.set(name, i + 1);
+    const fabrics = Object.entries(looks).map(([id, { same: _, ...look }]): Fabric => ({ id, ...look }));
+    const fault = checkText(`${where}'s name`, name) ?? checkFabrics(fabrics);
+    if (fault) return { ...fault, sentence: `${where}: ${fault.sentence}` };
+  }
+  return null;
+}
+
 /** Checks a whole block, for blocks made from what somebody wrote. */
 export function checkBlock(block: Block): Checked {
-  const { finished, fabrics, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, publication } = block;
+  const { finished, fabrics, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, colourways = [], publication } = block;
   const first =
     checkGround(block) ??
-    (choices ? checkChoices(choices, finished.unit) ?? checkClothsKnown(choices, fabrics) : null);
+    (choices ? checkChoices(choices, finished.unit) ?? checkClothsKnown(choices, fabrics) : null) ??
+    checkColourways(colourways);
   if (first) return first;
   if (patches.length > MAX_PATCHES) return say.tooManyPatches(patches.length);
   if (seams.length > MAX_SEAMS) return say.tooManySeams(seams.length);

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Block, Fabric, Grid, LatticePoint, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
+import type { Block, Colourway, Fabric, Grid, LatticePoint, Look, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
 import type { Publication } from '../block/publication.ts';
 import { coarsest } from '../block/lattice.ts';
@@ -48,7 +48,7 @@ export function parseBlock(text: string): Result<Block> {
  * @returns text that parseBlock reads back as the same block on its coarsest lattice
  */
 export function formatBlock(block: Block): string {
-  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, publication } = coarsest(block);
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, fuses, colourways = [], publication } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
   const patchLine = ({ fabric, points, whole }: Patch): string =>
     `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
@@ -72,6 +72,8 @@ export function formatBlock(block: Block): string {
     ...(unitMethods.length > 0 ? [['unitMethods', list(unitMethods.map(unitLine))] as const] : []),
     ...(pressedSeams.length > 0 ? [['pressedSeams', list(pressedSeams.map(pressedLine))] as const] : []),
     ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
+    ...(fuses ? [['fuses', 'true'] as const] : []),
+    ...(colourways.length > 0 ? [['colourways', list(colourways.map(colourwayLine))] as const] : []),
     ...(publication ? [['publication', writtenPublication(publication)] as const] : []),
   ];
   return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;
@@ -96,8 +98,13 @@ function writtenGrid({ columns, rows, across, down }: Grid): string {
   return `{ "columns": ${columns}, "rows": ${rows}${lines('across', across)}${lines('down', down)} }`;
 }
 
-const fabricLine = ({ id, name, color, directional, scraps }: Fabric): string =>
-  oneLine({ id, name, color, directional: directional || undefined, scraps });
+const fabricLine = ({ id, ...look }: Fabric): string => oneLine({ id, ...writtenLook(look) });
+
+const writtenLook = ({ name, color, directional, scraps, same, value }: Look): Readonly<Record<string, unknown>> =>
+  ({ name, color, directional: directional || undefined, scraps, same, value });
+
+const colourwayLine = ({ name, looks }: Colourway): string =>
+  oneLine({ name, looks: Object.fromEntries(Object.entries(looks).map(([id, look]) => [id, writtenLook(look)])) });
 
 const length = (value: Rational | undefined): string | undefined => value && formatLength(value);
 

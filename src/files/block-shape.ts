@@ -1,8 +1,9 @@
 import * as v from 'valibot';
 import type { PressedSeam } from '../block/block.ts';
 import type { Method, Sold } from '../block/choices.ts';
+import type { Value } from '../block/colour/lightness.ts';
 import {
-  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_FABRICS, MAX_HAVE, MAX_HAVE_COUNT, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_HAVE, MAX_HAVE_COUNT, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
   MAX_SEAMS, MAX_SEED, MAX_PRESSED_SEAMS, MAX_UNIT_METHODS, PLAIN_TEXT, PRINTS,
 } from '../block/limits.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
@@ -85,23 +86,37 @@ const scraps = v.pipe(
   v.description('Where the fabric stands for a family of scraps, cut from what there is and not from one cloth.'),
 );
 
-const fabric = v.pipe(
-  v.strictObject(
-    {
-      id: text('What ground and patches call this fabric; different for each fabric.'),
-      name: text('What people call it.'),
-      color: v.pipe(v.string(fault('no-color')), v.regex(COLOR, fault('no-color')), v.description('Colour on screen, sRGB, as #rrggbb.')),
-      directional: v.optional(
-        v.pipe(
-          v.boolean(fault('no-yes-or-no')),
-          v.description('True where its print has an up and a down, so that no piece of it may be turned when it is cut.'),
-        ),
-      ),
-      scraps: v.optional(scraps),
-    },
-    fault('no-object'),
+const VALUES = ['light', 'medium', 'dark'] as const satisfies readonly Value[];
+
+/** What a fabric is, but for what the block calls it. */
+const look = {
+  name: text('What people call it.'),
+  color: v.pipe(v.string(fault('no-color')), v.regex(COLOR, fault('no-color')), v.description('Colour on screen, sRGB, as #rrggbb.')),
+  directional: v.optional(
+    v.pipe(
+      v.boolean(fault('no-yes-or-no')),
+      v.description('True where its print has an up and a down, so that no piece of it may be turned when it is cut.'),
+    ),
   ),
+  scraps: v.optional(scraps),
+  same: v.optional(text('Id of another fabric from whose cloth it is cut; that one is cut from its own.')),
+  value: v.optional(v.pipe(v.picklist(VALUES, fault('no-value')), v.description('How light it is taken to be; by its colour where absent.'))),
+};
+
+const fabric = v.pipe(
+  v.strictObject({ id: text('What ground and patches call this fabric; different for each fabric.'), ...look }, fault('no-object')),
   v.description('One cloth.'),
+);
+
+const colourway = v.strictObject(
+  {
+    name: text('Different for each colourway.'),
+    looks: v.pipe(
+      v.record(v.string(), v.strictObject(look, fault('no-object')), fault('no-object')),
+      v.description('By fabric id: what that fabric is in this colourway; as in the block where absent.'),
+    ),
+  },
+  fault('no-object'),
 );
 
 const patch = v.pipe(
@@ -286,6 +301,13 @@ export const blockShape = v.pipe(
       ),
       pressedSeams: v.optional(list(pressedSeam, MAX_PRESSED_SEAMS, 'many-pressed', 'How single seams are pressed, against the plan.')),
       choices: v.optional(choices),
+      fuses: v.optional(
+        v.pipe(
+          v.boolean(fault('no-yes-or-no')),
+          v.description('True where areas of different fabrics that are cut from one cloth become one; else the seams between them stay.'),
+        ),
+      ),
+      colourways: v.optional(list(colourway, MAX_COLOURWAYS, 'many-colourways', 'The block in other cloth.')),
       publication: v.optional(publication),
     },
     fault('no-object'),

@@ -1,5 +1,5 @@
 import { plainGrid } from '../block/axis.ts';
-import type { Block, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
+import type { Block, Colourway, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Look, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
 import { checkGrid } from '../block/checks.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
 import * as sayChosen from '../block/choice-problems.ts';
@@ -59,6 +59,8 @@ export function blockFrom(file: BlockShape): Result<Block> {
       pressedSeams: file.pressedSeams.map(({ from, to, lies }): PressedSeam => ({ from: placed(from), to: placed(to), lies })),
     }),
     ...(file.choices && { choices: choices.value }),
+    ...(file.fuses && { fuses: true as const }),
+    ...(file.colourways?.length && { colourways: file.colourways.map(colourwayFrom) }),
     ...publicationFrom(file.publication),
   };
   const fault = checkBlock(block);
@@ -83,12 +85,20 @@ const partFrom = ({ after, picture, ...part }: NonNullable<NonNullable<BlockShap
   ...(picture !== undefined && { picture }),
 });
 
-const fabricFrom = ({ id, name, color, directional, scraps }: BlockShape['fabrics'][number]): Fabric => ({
-  id,
+const fabricFrom = ({ id, ...look }: BlockShape['fabrics'][number]): Fabric => ({ id, ...lookFrom(look) });
+
+const lookFrom = ({ name, color, directional, scraps, same, value }: Omit<BlockShape['fabrics'][number], 'id'>): Look => ({
   name,
   color: color.toLowerCase(),
   ...(directional && { directional }),
   ...(scraps && { scraps }),
+  ...(same !== undefined && { same }),
+  ...(value !== undefined && { value }),
+});
+
+const colourwayFrom = ({ name, looks }: NonNullable<BlockShape['colourways']>[number]): Colourway => ({
+  name,
+  looks: Object.fromEntries(Object.entries(looks).map(([id, look]) => [id, lookFrom(look)])),
 });
 
 /** @returns the grid on which cells are as the file says; lines that say nothing are left out */

@@ -101,6 +101,8 @@ const FAULTS = {
   'no-prints': (where: string, found: unknown) => sayChosen.noPrints(where, named(found)),
   'no-seed': (where: string, found: unknown) => sayChosen.noSeed(where, named(found)),
   'no-lies': must('not-pressed-so', '"right", "left" or "open"'),
+  'no-value': must('no-value', '"light", "medium" or "dark"'),
+  'many-colourways': (_: string, found: unknown) => say.tooManyColourways(lengthOf(found)),
   'many-pressed': (_: string, found: unknown) => say.tooManyPressedSeams(lengthOf(found)),
   'many-units': (_: string, found: unknown) => say.tooManyUnitMethods(lengthOf(found)),
   'no-blocks': (_: string, found: unknown) => sayChosen.blocksOutOfRange(named(found)),

@@ -139,6 +139,13 @@ const cases: readonly Case[] = [
   ['scraps with a seed in words', ['fabrics', 1, 'scraps', 'seed'], 'barley', 'no-seed', 'a whole number from 0 to 4,294,967,295; this one is "barley"'],
   ['scraps with a negative seed', ['fabrics', 1, 'scraps', 'seed'], -1, 'no-seed', "Fabric 2's scraps, seed"],
   ['scraps without a seed', ['fabrics', 1, 'scraps', 'seed'], undefined, 'missing-key', 'Fabric 2\'s scraps has no "seed"; add it, like "seed": 1.'],
+  ['a fabric cut from one that is not there', ['fabrics', 0, 'same'], 'rust', 'unknown-cloth', 'Fabric 1 is cut from the cloth of "rust", which is no other fabric'],
+  ['a fabric cut from its own copy', ['fabrics', 0, 'same'], 'oat', 'unknown-cloth', 'name one that is'],
+  ['a fabric cut from scraps', ['fabrics', 0, 'same'], 'teal', 'no-own-cloth', 'Fabric 1 cannot be cut from "Teal"'],
+  ['a value in between', ['fabrics', 0, 'value'], 'middling', 'no-value', 'Fabric 1\'s value must be "light", "medium" or "dark"'],
+  ['two colourways of one name', ['colourways'], [{ name: 'Dawn', looks: {} }, { name: 'Dawn', looks: {} }], 'colourway-twice', 'Colourways 1 and 2 are both called "Dawn"'],
+  ['a colourway of no colour', ['colourways'], [{ name: 'Dawn', looks: { oat: { name: 'Oat', color: 'white' } } }], 'not-a-color', 'like "#2f5d62"'],
+  ['51 colourways', ['colourways'], Array.from({ length: 51 }, (_, i) => ({ name: `${i}`, looks: {} })), 'many-colourways', '51 colourways'],
   ['scraps that are a number', ['fabrics', 1, 'scraps'], 4, 'not-an-object', "Fabric 2's scraps must be an object"],
 
   ['a unit off the block', ['unitMethods', 0, 'to'], [1, 4], 'off-the-grid', 'Unit method 1, to at 1, 4 is off the grid'],

@@ -123,6 +123,16 @@ describe('a block file', () => {
     expect(must(parseBlock(formatBlock(one)))).toEqual(one);
   });
 
+  it('keeps colourways, and what is cut from the same cloth', () => {
+    const oat = { id: 'oat', name: 'Oat', color: '#f3ede0', value: 'dark' };
+    const sea = { id: 'sea', name: 'Oat', color: '#f3ede0', same: 'oat' };
+    const colourways = [{ name: 'Dawn', looks: { oat: { name: 'Shell', color: '#f4e9dc' }, sea: { name: 'Shell', color: '#f4e9dc', same: 'oat' } } }];
+    const file = { ...shooFly(), fabrics: [oat, shooFly().fabrics[1], sea], fuses: true, colourways };
+    const read = must(parseBlock(JSON.stringify(file)));
+    expect([read.fabrics[0], read.fabrics[2], read.fuses, read.colourways]).toEqual([oat, sea, true, colourways]);
+    expect(must(parseBlock(formatBlock(read)))).toEqual(read);
+  });
+
   it('writes one patch to a line, halves as numbers and other fractions as text', () => {
     const text = JSON.stringify(spoilt(shooFly(), ['patches'], [{ fabric: 'teal', points: [[0.5, 0], [3, '5/3'], [0, 3]], whole: true }]));
     expect(formatBlock(must(parseBlock(text)))).toBe(`{
