@@ -13,16 +13,16 @@ import { chordIn, extentOf, partBeside, type Polygon, type Spot } from '../polyg
 export type Mark =
   /** Cloth with its right or its wrong side up. */
   | { readonly mark: 'cloth'; readonly outline: readonly Spot[]; readonly fabric: string; readonly side: 'right' | 'wrong' }
-  /** drawn with a pencil; stitched; stitched later; cut through. */
-  | { readonly mark: 'line'; readonly line: 'drawn' | 'stitched' | 'stitched later' | 'cut'; readonly from: Spot; readonly to: Spot }
+  /** drawn with a pencil; stitched; stitched later; cut through; the thread that runs on from one seam to the next. */
+  | { readonly mark: 'line'; readonly line: 'drawn' | 'stitched' | 'stitched later' | 'cut' | 'thread'; readonly from: Spot; readonly to: Spot }
   /** Which way the two allowances of a seam lie: from the seam to where they point. */
   | { readonly mark: 'pressed'; readonly from: Spot; readonly to: Spot }
   /** A seam pressed open: across it, to both sides. */
   | { readonly mark: 'pressed open'; readonly from: Spot; readonly to: Spot }
   /** A unit's letter, turned as the unit lies; or the number by which the words know a piece. */
   | { readonly mark: 'name'; readonly text: string; readonly at: Spot; readonly turn: 0 | 1 | 2 | 3; readonly room: number }
-  /** In which order seams are sewn. */
-  | { readonly mark: 'order'; readonly number: number; readonly at: Spot };
+  /** In which order seams are sewn; with `room` its disc is no wider than that. */
+  | { readonly mark: 'order'; readonly number: number; readonly at: Spot; readonly room?: number };
 
 export interface Frame {
   readonly left: number;

@@ -167,6 +167,7 @@ const colored = (color: string, { cloth }: Easel): string => (cloth.ink === 'col
 function lineStroke(line: Extract<Mark, { mark: 'line' }>['line'], easel: Easel): Stroke {
   if (line === 'cut') return { color: INK, width: 0.9 };
   if (line === 'drawn') return { color: INK, width: 0.7, dash: [6, 1.6, 1.4, 1.6] };
+  if (line === 'thread') return { color: INK, width: 0.8, dash: [0.8, 1.8] };
   return { color: colored(RED, easel), width: 1.3, dash: line === 'stitched' ? [3.2, 2.2] : [1.3, 2.4] };
 }
 

@@ -43,7 +43,7 @@ const shapeOf = (outline: readonly Spot[]): string => `M${outline.map(at).join('
 const at = ([x, y]: Spot): string => `${+x.toFixed(4)} ${+y.toFixed(4)}`;
 const lineOf = ({ from, to }: { readonly from: Spot; readonly to: Spot }): string => `M${at(from)}L${at(to)}`;
 
-function PanelPicture({ panel: { marks, frame }, largest, colors }: {
+export function PanelPicture({ panel: { marks, frame }, largest, colors }: {
   readonly panel: Panel;
   /** Longest side of the step's pictures: what must not grow with them is a share of it. */
   readonly largest: number;
@@ -139,11 +139,11 @@ function Name({ name: { text, at: [x, y], turn, room }, largest }: {
   );
 }
 
-function Order({ order: { number, at: [x, y] }, largest }: {
+function Order({ order: { number, at: [x, y], room = Infinity }, largest }: {
   readonly order: Extract<Mark, { readonly mark: 'order' }>;
   readonly largest: number;
 }): ReactNode {
-  const radius = largest * 0.045;
+  const radius = Math.min(largest * 0.045, room / 2);
   return (
     <g className="panel-order">
       <circle cx={x} cy={y} r={radius} />
