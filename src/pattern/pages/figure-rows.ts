@@ -1,0 +1,130 @@
+import type { Figures } from '../document/content.ts';
+import type { Composing } from './composing.ts';
+import { FIGURE_EDGE, inkOfMarks } from './mark-ink.ts';
+import type { Area } from './page.ts';
+import type { Row } from './rows.ts';
+import { blockItems, heightOf, linesOf, widthsOf, type Line } from './text-lines.ts';
+
+type Shown = Figures['figures'][number];
+
+/** Between two pictures, and between a picture and what is said under it, in half lines. */
+const GAP = 2.4;
+const UNDER = 0.55;
+/** Words under a picture are at least so wide, in half lines, if they need it. */
+const WORDS = 12;
+
+/** One picture with its words, measured. */
+interface Cell {
+  readonly shown: Shown;
+  readonly width: number;
+  readonly height: number;
+  readonly caption: readonly Line[];
+  readonly measure: readonly Line[];
+  /** With the words. */
+  readonly across: number;
+}
+
+/** How a flow of figures is laid in rows. */
+interface Plan {
+  /** Points to a unit of the figures. */
+  readonly scale: number;
+  readonly rows: readonly (readonly Shown[])[];
+}
+
+/** @returns the scale at which figures come out in a column */
+export const scaleIn = (figures: Figures, width: number, composing: Composing): number => planOf(figures, width, composing).scale;
+
+/** @returns the height of the highest figure at a scale, in points */
+export const highestAt = ({ figures }: Figures, scale: number): number => Math.max(0, ...figures.map(({ figure }) => figure.frame.height)) * scale;
+
+/** As few rows of figures as leave them nearly as large as they may be. */
+function planOf({ figures, most }: Figures, width: number, composing: Composing): Plan {
+  const gap = composing.type.half * GAP;
+  const frames = figures.map(({ figure }) => figure.frame);
+  const room = 2 * FIGURE_EDGE;
+  const widest = Math.max(...frames.map((frame) => frame.width));
+  const highest = Math.max(...frames.map((frame) => frame.height));
+  const cap = Math.min((most * composing.height - room) / highest, (width - room) / widest);
+  let best: Plan | null = null;
+  for (let count = 1; count <= figures.length; count++) {
+    const rows = parcelled(figures, count);
+    const scale = Math.min(
+      cap,
+      ...rows.map((row) => (width - gap * (row.length - 1) - room * row.length) / row.reduce((sum, { figure }) => sum + figure.frame.width, 0)),
+    );
+    if (!best || scale > best.scale * 1.2) best = { scale, rows };
+    if (scale >= cap * 0.8) break;
+  }
+  return best!;
+}
+
+/** @returns figures in so many rows, in their order, about equally many in each */
+function parcelled(figures: readonly Shown[], count: number): readonly (readonly Shown[])[] {
+  const each = Math.ceil(figures.length / count);
+  return Array.from({ length: Math.ceil(figures.length / each) }, (_, i) => figures.slice(i * each, (i + 1) * each));
+}
+
+/** @returns figures side by side at one scale, each with its words under it, the bottoms of a row's pictures level */
+export function figureRows(flow: Figures, width: number, composing: Composing): readonly Row[] {
+  if (flow.figures.length === 0) return [];
+  const { scale, rows } = planOf(flow, width, composing);
+  return rows
+    .flatMap((row) => inRowsOf(row.map((shown) => cellOf(shown, scale, width, composing)), width, composing))
+    .map((cells, i): Row => rowOf(cells, i, width, composing));
+}
+
+/** Words may need more room than their pictures: then a row becomes two. */
+function inRowsOf(cells: readonly Cell[], width: number, { type }: Composing): readonly (readonly Cell[])[] {
+  const rows: Cell[][] = [];
+  let wide = 0;
+  for (const cell of cells) {
+    const more = cell.across + (rows.length > 0 ? type.half * GAP : 0);
+    if (rows.length > 0 && wide + more <= width + 0.01) rows.at(-1)!.push(cell);
+    else rows.push([cell]);
+    wide = rows.at(-1)!.length === 1 ? cell.across : wide + more;
+  }
+  return rows;
+}
+
+function cellOf(shown: Shown, scale: number, most: number, composing: Composing): Cell {
+  const { type } = composing;
+  const { frame } = shown.figure;
+  const [width, height] = [frame.width * scale + 2 * FIGURE_EDGE, frame.height * scale + 2 * FIGURE_EDGE];
+  const said = [shown.caption, shown.measure].filter((one) => one !== undefined);
+  const wanted = Math.max(0, ...said.map(({ told }) => widthsOf(told, type.caption, composing).wide + 0.5));
+  const across = Math.min(most, Math.max(width, Math.min(wanted, type.half * WORDS)));
+  const caption = shown.caption ? linesOf(shown.caption.told, type.caption, across, composing) : [];
+  const strong = { ...type.caption, weight: 'strong', color: type.body.color } as const;
+  const measure = shown.measure ? linesOf(shown.measure.told, strong, across, composing) : [];
+  return { shown, width, height, caption, measure, across };
+}
+
+function rowOf(cells: readonly Cell[], index: number, width: number, composing: Composing): Row {
+  const { type, cloth, telling, setting } = composing;
+  const high = Math.max(...cells.map(({ height }) => height));
+  const under = type.half * UNDER;
+  const words = Math.max(...cells.map(({ caption, measure }) => heightOf(caption) + heightOf(measure)));
+  // Room that is left is shared out, but pictures of one row stay near each other.
+  const free = width - cells.reduce((sum, { across }) => sum + across, 0);
+  const gap = cells.length > 1 ? Math.min(free / (cells.length - 1), type.half * GAP * 1.6) : 0;
+  return {
+    height: high + (words > 0 ? under + words : 0),
+    above: type.half * (index === 0 ? 1.4 : 1.8),
+    held: false,
+    at: (x, y) => {
+      let left = x;
+      return cells.flatMap(({ shown, width: wide, height, caption, measure, across }) => {
+        const { name, says, frame, marks } = shown.figure;
+        const area: Area = { left, top: y + high - height, width: wide, height };
+        const top = y + high + under;
+        const items = [
+          ...inkOfMarks(marks, frame, area, { cloth, telling, setting, letters: type.letters, figure: { name, says } }),
+          ...blockItems(caption, left, top, { of: shown.caption?.at ?? '' }),
+          ...blockItems(measure, left, top + heightOf(caption), { of: shown.measure?.at ?? '' }),
+        ];
+        left += across + gap;
+        return items;
+      });
+    },
+  };
+}

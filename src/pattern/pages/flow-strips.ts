@@ -1,0 +1,111 @@
+import type { Flow, Section } from '../document/content.ts';
+import { boxedRows } from './boxed-rows.ts';
+import type { Composing } from './composing.ts';
+import { figureRows, highestAt, scaleIn } from './figure-rows.ts';
+import { headingRow, titleRow, underHeading, underTitle } from './heading-rows.ts';
+import { paragraphRows } from './paragraph-rows.ts';
+import { heldTogether, withAbove, type Row, type Strip } from './rows.ts';
+import { blankRows, factRows, measureRow, photoRow } from './small-rows.ts';
+import { isCramped } from './table-columns.ts';
+import { tableRows } from './table-rows.ts';
+
+/** How wide things are: in a column, and right across the page. */
+export interface Widths {
+  readonly column: number;
+  readonly wide: number;
+}
+
+/** @returns a section in strips, its title first */
+export function sectionStrips(section: Section, widths: Widths, composing: Composing): readonly Strip[] {
+  const strips = flowStrips(section.items, widths, composing);
+  const [first, ...rest] = strips;
+  const title = titleRow(section, widths.wide, composing);
+  if (!first) return [{ rows: [title], wide: true, whole: false }];
+  const held = heldTogether(withAbove(first.rows, underTitle(composing)));
+  return [{ rows: [title], wide: true, whole: false }, { ...first, rows: held }, ...rest];
+}
+
+/** @returns things that follow one another in strips; a heading is as wide as what it heads, and stays with it */
+export function flowStrips(items: readonly Flow[], widths: Widths, composing: Composing): readonly Strip[] {
+  const strips: Strip[] = [];
+  let headings: Extract<Flow, { flow: 'heading' }>[] = [];
+  // Headings that wait for what they head, each held to the one before it.
+  const headed = (wide: boolean): void => {
+    headings.forEach((item, i) => {
+      const row = headingRow(item, wide ? widths.wide : widths.column, composing);
+      strips.push({ rows: i === 0 ? [row] : heldTogether(withAbove([row], underHeading(item.level, composing) + composing.type.half)), wide, whole: false });
+    });
+    headings = [];
+  };
+  for (const item of items) {
+    if (item.flow === 'heading') {
+      headings.push(item);
+      continue;
+    }
+    const wide = isWide(item, widths, composing);
+    const rows = rowsOf(item, wide ? widths.wide : widths.column, composing);
+    if (rows.length === 0) continue;
+    const above = headings.at(-1);
+    headed(wide);
+    strips.push({ rows: above ? heldTogether(withAbove(rows, under(above.level, item, composing))) : rows, wide, whole: isWhole(item) });
+  }
+  headed(false);
+  return strips;
+}
+
+const isWhole = ({ flow }: Flow): boolean => flow === 'together' || flow === 'facts' || flow === 'boxed' || flow === 'blank';
+
+/** Pictures and boxes need more air under a heading than text. */
+const under = (level: 2 | 3, { flow }: Flow, composing: Composing): number =>
+  underHeading(level, composing) + (flow === 'paragraph' || flow === 'together' ? 0 : composing.type.half * 0.5);
+
+/** @returns the rows of one thing in a column of its own width */
+function rowsOf(item: Flow, width: number, composing: Composing): readonly Row[] {
+  switch (item.flow) {
+    case 'paragraph':
+      return paragraphRows(item, width, composing);
+    case 'heading':
+      return [headingRow(item, width, composing)];
+    case 'table':
+      return tableRows(item, width, composing);
+    case 'figures':
+      return figureRows(item, width, composing);
+    case 'facts':
+      return item.facts.length === 0 ? [] : factRows(item, width, composing);
+    case 'boxed':
+      return boxedRows(item, width, composing);
+    case 'photo':
+      return [photoRow(item, width, composing)];
+    case 'blank':
+      return blankRows(item, width, composing);
+    case 'measure':
+      return [measureRow(item, width, composing)];
+    case 'together': {
+      const widths = { column: width, wide: width };
+      return flowStrips(item.items, widths, composing).flatMap(({ rows }) => rows);
+    }
+  }
+}
+
+/** Pictures less high than this in a column, in half lines, would be larger right across the page. */
+const SMALL = 11;
+/** How much larger they are to be there. */
+const LARGER = 1.5;
+
+/** @returns whether a thing goes right across the page, though it has columns */
+function isWide(item: Flow, { column, wide }: Widths, composing: Composing): boolean {
+  if (column === wide) return false;
+  switch (item.flow) {
+    case 'table':
+      return isCramped(item, column, composing);
+    case 'figures': {
+      if (item.figures.length === 0) return false;
+      const [small, large] = [scaleIn(item, column, composing), scaleIn(item, wide, composing)];
+      return large > small * LARGER && (highestAt(item, small) < composing.type.half * SMALL || item.figures.length === 1);
+    }
+    case 'together':
+      return item.items.some((each) => isWide(each, { column, wide }, composing));
+    default:
+      return false;
+  }
+}

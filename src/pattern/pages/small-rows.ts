@@ -1,0 +1,127 @@
+import type { Blank, Facts, Measure, Photo } from '../document/content.ts';
+import { printed } from '../telling/kept.ts';
+import type { Composing } from './composing.ts';
+import { INK } from './looks.ts';
+import { boxPath, linePath, type Area, type Item } from './page.ts';
+import { POINTS } from './paper.ts';
+import type { Row } from './rows.ts';
+import { blockItems, heightOf, linesOf, saidLines, widthsOf } from './text-lines.ts';
+import { HAIR } from './typography.ts';
+
+/** How high a photo is at most, as a share of the page. */
+const PHOTO = 0.42;
+/** A photo is printed with at least so many of its pixels to a point: 110 to the inch. */
+const PIXELS = 110 / 72;
+
+/** @returns a photo as wide as the column where it is not too high, with what is said under it */
+export function photoRow({ picture, caption, at }: Photo, width: number, composing: Composing, most = composing.height * PHOTO): Row {
+  const { type, telling } = composing;
+  const lines = caption ? saidLines(caption, type.caption, Math.min(width, type.longest), composing) : [];
+  const words = heightOf(lines);
+  const scale = Math.min(width / picture.width, most / picture.height, Math.max(1 / PIXELS, (width * 0.5) / picture.width));
+  const area = { width: picture.width * scale, height: picture.height * scale };
+  const under = lines.length > 0 ? type.half * 0.6 : 0;
+  return {
+    height: area.height + under + words,
+    above: type.half * 1.8,
+    held: false,
+    at: (x, y) => [
+      { kind: 'image', what: caption ? printed(caption.told, telling) : at, area: { left: x, top: y, ...area }, picture },
+      ...blockItems(lines, x, y + area.height + under, { of: caption?.at ?? at }),
+    ],
+  };
+}
+
+/** @returns lines to write on */
+export function blankRows({ lines }: Blank, width: number, { type }: Composing): readonly Row[] {
+  const high = Math.max(22, type.half * 3);
+  return Array.from({ length: lines }, (): Row => ({
+    height: high,
+    above: 0,
+    held: false,
+    at: (x, y) => [{ kind: 'path', what: 'line to write on', steps: linePath([x, y + high], [x + width, y + high]), stroke: HAIR }],
+  }));
+}
+
+/** @returns facts side by side, as many in a row as there is room for, between hairlines */
+export function factRows({ facts }: Facts, width: number, composing: Composing): readonly Row[] {
+  const { type } = composing;
+  const gap = type.half * 2.4;
+  const wished = Math.max(...facts.flatMap(({ label, value }) => [widthsOf(label.told, type.caption, composing).wide, widthsOf(value.told, type.value, composing).wide]), 1);
+  const across = Math.max(1, Math.min(facts.length, 4, Math.floor((width + gap) / (Math.min(wished, width) + gap))));
+  const each = (width - gap * (across - 1)) / across;
+  const rows = Array.from({ length: Math.ceil(facts.length / across) }, (_, i) => facts.slice(i * across, (i + 1) * across));
+  return rows.map((row, i): Row => {
+    const cells = row.map(({ label, value }) => ({
+      label,
+      value,
+      labelLines: linesOf(label.told, type.caption, each, composing),
+      valueLines: linesOf(value.told, type.value, each, composing),
+    }));
+    const pad = type.half * 0.8;
+    const labels = Math.max(...cells.map(({ labelLines }) => heightOf(labelLines)));
+    const height = pad * 2 + labels + Math.max(...cells.map(({ valueLines }) => heightOf(valueLines)));
+    const rule = (x: number, y: number): Item => ({ kind: 'path', what: 'rule', steps: linePath([x, y], [x + width, y]), stroke: HAIR });
+    return {
+      height,
+      above: i === 0 ? type.half * 1.8 : 0,
+      held: i > 0,
+      at: (x, y) => [
+        ...(i === 0 ? [rule(x, y)] : []),
+        ...cells.flatMap(({ label, value, labelLines, valueLines }, k) => {
+          const left = x + k * (each + gap);
+          return [
+            ...blockItems(labelLines, left, y + pad + labels - heightOf(labelLines), { of: label.at }),
+            ...blockItems(valueLines, left, y + pad + labels, { of: value.at }),
+          ];
+        }),
+        rule(x, y + height),
+      ],
+    };
+  });
+}
+
+/** Squares to measure: of an inch, and of two centimetres. */
+const SQUARES = [
+  { side: POINTS.in, text: '1 in.', what: 'square of 1 in.' },
+  { side: 2 * POINTS.cm, text: '2 cm', what: 'square of 2 cm' },
+] as const;
+
+/** @returns the squares to measure at true size, with what is said of them beside them */
+export function measureRow({ said }: Measure, width: number, composing: Composing): Row {
+  const { type, setting } = composing;
+  const gap = type.half * 1.4;
+  const [line, high] = [0.5, POINTS.in + 1];
+  const words = SQUARES.reduce((sum, { side }) => sum + side + gap, 0);
+  const beside = width - words >= type.half * 16;
+  const parts = said.map((one) => ({ one, lines: saidLines(one, type.body, Math.min(type.longest, beside ? width - words : width), composing) }));
+  const text = parts.reduce((sum, { lines }, i) => sum + heightOf(lines) + (i > 0 ? type.half * 0.5 : 0), 0);
+  return {
+    height: beside ? Math.max(high, text) : high + type.half + text,
+    above: type.half * 1.8,
+    held: false,
+    at: (x, y) => {
+      let left = x + line;
+      const squares = SQUARES.flatMap(({ side, text: name, what }): readonly Item[] => {
+        const area: Area = { left, top: y + high - line - side, width: side, height: side };
+        const size = 10;
+        const wide = setting.widthOf(name, size, 'strong');
+        left += side + gap;
+        return [
+          { kind: 'path', what, steps: boxPath(area), stroke: { color: INK, width: line } },
+          {
+            kind: 'text', text: name, x: area.left + (side - wide) / 2, y: area.top + side / 2 + 0.328 * size, size, weight: 'strong', color: INK,
+            width: wide,
+          },
+        ];
+      });
+      let top = beside ? y + Math.max(0, (high - text) / 2) : y + high + type.half;
+      const words = parts.flatMap(({ one, lines }) => {
+        const items = blockItems(lines, beside ? left : x, top, { of: one.at });
+        top += heightOf(lines) + type.half * 0.5;
+        return items;
+      });
+      return [...squares, ...words];
+    },
+  };
+}
