@@ -12,7 +12,9 @@ export type Method =
   | 'stitch-and-flip'
   | 'triangles'
   | 'triangles-from-strips'
-  | 'template';
+  | 'template'
+  | 'pieces'
+  | 'strip-sets';
 
 /** How cloth is sold: by the length, or in precut pieces of one size. */
 export type Sold = 'by length' | 'fat quarter' | 'fat eighth' | 'precut strip' | 'precut square';

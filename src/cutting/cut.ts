@@ -8,6 +8,7 @@ import type { Point } from '../geometry/point.ts';
  * half: a triangle from a square or rectangle cut once diagonally. quarter: a triangle from a square cut twice.
  * base: what corners are flipped onto. corner: a square flipped onto a corner. large, small: the squares of four geese at a time.
  * strip-half, strip-quarter: the same triangles cut head to tail from a strip. template: cut round a printed outline.
+ * strip: a strip sewn to others along its length, and cut across with them into units.
  */
 export type Role =
   | 'plain'
@@ -21,7 +22,8 @@ export type Role =
   | 'corner'
   | 'large'
   | 'small'
-  | 'template';
+  | 'template'
+  | 'strip';
 
 /** How triangles come out of one strip: see `from-strips.ts`. */
 export interface NestedTriangles {
@@ -31,6 +33,19 @@ export interface NestedTriangles {
   readonly triangles: number;
   /** What is measured for each triangle, along one edge of the strip and the other by turns, on the ruler. */
   readonly measure: Rational;
+}
+
+/** How long strips, sewn side by side, become units: see `strip-sets.ts`. */
+export interface StripSet {
+  /** How wide a strip is cut, and how long: its line's width and height, whichever is the longer. */
+  readonly across: Rational;
+  readonly length: Rational;
+  /** How many units are cut from a set, and how wide each of them is cut; `exact`: before rounding up to the ruler. */
+  readonly segments: number;
+  readonly segment: Rational;
+  readonly exact: Surd;
+  /** How many of the strips run down the block where their unit is described; the others run across it. */
+  readonly down: number;
 }
 
 export interface CutUse {
@@ -58,6 +73,8 @@ export interface Cut {
   readonly subcut: 'none' | 'once' | 'twice' | 'head to tail';
   /** Only on strips cut head to tail. */
   readonly nested?: NestedTriangles;
+  /** Only on strips for strip sets. */
+  readonly set?: StripSet;
   /**
    * Only on rectangles cut once: how many of the quantity are cut along each diagonal, right side up, standing on the short side;
    * falling runs from the top left to the bottom right. The two give mirror-image triangles.

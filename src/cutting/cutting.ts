@@ -8,12 +8,13 @@ import { crossedAt, crossedNeeds } from './crossed.ts';
 import type { Cut, Role } from './cut.ts';
 import { cutLines } from './lines.ts';
 import { methodsFor, methodsLike, usualMethod } from './methods.ts';
-import type { CuttingRules, Need } from './needs.ts';
+import type { Need } from './needs.ts';
 import type { UnitPlace } from './recipes.ts';
 import { allowsFourAtATime, pieceNeed, unitNeeds } from './recipes.ts';
+import { eachSetUnit, setNeeds, type SetRules } from './strip-sets.ts';
 
 /** Everything that decides a cutting list besides the piecing; lengths in the block's unit. */
-export interface CuttingChoices extends CuttingRules {
+export interface CuttingChoices extends SetRules {
   /** By unit id ('block' where the block is one unit): before what is chosen for its kind. */
   readonly units?: Readonly<Record<string, Method>>;
   /** Before what is chosen for all kinds. */
@@ -38,7 +39,10 @@ export interface CutList {
   readonly cuts: readonly Cut[];
   /** One for each piece of the block, in the order of their ids. */
   readonly pieces: readonly PieceCut[];
-  /** The method each unit is really cut by, by unit id ('block' where the block is one unit); joined units are not among them. */
+  /**
+   * The method each unit is really cut by, by unit id ('block' where the block is one unit). Joined units are among them only where strip
+   * sets could make them.
+   */
   readonly methods: Readonly<Record<string, Method>>;
   /** What settled each of these. */
   readonly settledBy: Readonly<Record<string, SettledBy>>;
@@ -52,11 +56,12 @@ export interface CutList {
  * @throws RangeError when a size leaves what can be held exactly
  */
 export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
-  const { places, singles } = takenApart(piecing);
   const methods: Record<string, Method> = {};
   const settledBy: Record<string, SettledBy> = {};
+  const sets = inSets(piecing, choices, methods, settledBy);
+  const { places, singles } = takenApart(piecing, sets.pieces);
   const notes: string[] = [];
-  const needs: Need[] = singles.map(({ piece, unit }) => pieceNeed(piece, unit, choices));
+  const needs: Need[] = [...sets.needs, ...singles.map(({ piece, unit }) => pieceNeed(piece, unit, choices))];
   const crossed: Crossed[] = [];
   for (const place of places) {
     const { method, by, note } = methodAt(place, choices);
@@ -69,7 +74,7 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
   }
   // Rings and free units have no recipe: their pieces, or the units in them, are cut by themselves.
   for (const { id, kind } of piecing.units) {
-    const usual = usualMethod(kind);
+    const usual = kind === 'joined unit' ? null : usualMethod(kind);
     if (usual === null) continue;
     methods[id] ??= usual;
     settledBy[id] ??= 'usual';
@@ -84,8 +89,38 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
   return { cuts: lines.map(({ cut }) => cut), pieces: pieces.sort((a, b) => a.piece - b.piece), methods, settledBy, notes };
 }
 
-/** @returns the methods that can cut this unit, the usual one first: those of its kind without what its fabrics rule out */
-export function methodsThatFit({ id, kind, places }: Unit, step: Rational): readonly Method[] {
+/**
+ * Decides which units are sewn in strip sets, and takes down the method of each that could be.
+ * @returns what these take, and their pieces; the units for which strip sets are chosen though they cannot make them
+ */
+function inSets(
+  piecing: Piecing,
+  choices: CuttingChoices,
+  methods: Record<string, Method>,
+  settledBy: Record<string, SettledBy>,
+): { readonly needs: readonly Need[]; readonly pieces: ReadonlySet<number>; readonly refused: readonly string[] } {
+  const needs: Need[] = [];
+  const nowhere = eachSetUnit(piecing, choices, (unit) => {
+    const asked: readonly (readonly [SettledBy, Method | undefined])[] = [
+      ['unit', choices.units?.[unit.unit]],
+      ['kind', choices.methods['joined unit']],
+      ['pattern', methodsLike(choices.method ?? 'usual', 'joined unit')[0]],
+    ];
+    const [by, method] = asked.find(([, one]) => one === 'pieces' || one === 'strip-sets') ?? (['usual', 'pieces'] as const);
+    methods[unit.unit] = method!;
+    settledBy[unit.unit] = by;
+    if (method === 'strip-sets') needs.push(...setNeeds(unit, choices));
+    return method === 'strip-sets';
+  });
+  const refused = piecing.units.filter(({ id, kind }) => {
+    return kind === 'joined unit' && choices.units?.[id] === 'strip-sets' && methods[id] === undefined && !nowhere.has(id);
+  });
+  return { needs, pieces: new Set(needs.flatMap(({ pieces }) => pieces)), refused: refused.map(({ id }) => id) };
+}
+
+/** @returns the methods that can cut this unit, the usual one first: those of its kind without what its fabrics, or its place, rule out */
+export function methodsThatFit({ id, kind, places }: Unit, step: Rational, { methods }: Pick<CutList, 'methods'>): readonly Method[] {
+  if (kind === 'joined unit') return methods[id] === undefined ? [] : methodsFor(kind);
   const { assembly } = places[0]!;
   const place = { unit: id, kind, outline: assembly.outline, pieces: piecesOf(assembly) };
   return methodsFor(kind).filter((method) => method !== 'four-at-a-time' || allowsFourAtATime(place, step));
@@ -141,13 +176,16 @@ interface Single {
   readonly unit: string;
 }
 
-/** @returns the places where units of the catalogue are sewn, and the pieces that belong to none */
-export function takenApart({ root, units }: Piecing): { readonly places: readonly UnitPlace[]; readonly singles: readonly Single[] } {
+/**
+ * @param apart ids of pieces that are cut otherwise
+ * @returns the places where units of the catalogue are sewn, and the pieces that belong to none
+ */
+export function takenApart({ root, units }: Piecing, apart: ReadonlySet<number> = new Set()): { readonly places: readonly UnitPlace[]; readonly singles: readonly Single[] } {
   const names = new Map(units.flatMap(({ id, places }) => places.map(({ assembly }) => [nameKey(assembly), id])));
   const places: UnitPlace[] = [];
   const singles: Single[] = [];
   const walk = (node: Assembly, around: string): void => {
-    if (node.piece !== undefined) singles.push({ piece: node.piece, unit: around });
+    if (node.piece !== undefined && !apart.has(node.piece.id)) singles.push({ piece: node.piece, unit: around });
     if (node.parts.length === 0) return;
     const unit = (node.kind === undefined ? undefined : names.get(nameKey(node))) ?? around;
     if (isOfCatalogue(node)) places.push({ unit, kind: node.kind!, outline: node.outline, pieces: piecesOf(node) });
@@ -159,7 +197,7 @@ export function takenApart({ root, units }: Piecing): { readonly places: readonl
 
 /** Units of the catalogue have methods of their own and hold no other unit. */
 const isOfCatalogue = (node: Assembly): boolean =>
-  node.kind !== undefined && methodsFor(node.kind).some((method) => method !== 'template') && !node.parts.some(holdsUnit);
+  node.kind !== undefined && node.kind !== 'joined unit' && methodsFor(node.kind).some((method) => method !== 'template') && !node.parts.some(holdsUnit);
 
 const holdsUnit = (node: Assembly): boolean => (node.kind !== undefined && node.parts.length > 0) || node.parts.some(holdsUnit);
 

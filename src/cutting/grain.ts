@@ -28,9 +28,10 @@ export function grainOf({ outline, role, cut }: Grained, rules: Reckoning): 'lev
   switch (role) {
     case 'plain':
       return shape.form !== 'rectangle' || shape.level ? 'level' : 'slanted';
-    // The base is as large as its unit, which lies level; a template has its arrow along a level edge where it has one.
+    // The base is as large as its unit, which lies level, and so do strips; a template has its arrow along a level edge where it has one.
     case 'base':
     case 'template':
+    case 'strip':
       return 'level';
     case 'half':
     case 'eight':

@@ -72,6 +72,7 @@ function lineOf(pools: readonly Pool[]): Cut {
     exact: needs.map((need) => need.size.exact).reduce(larger),
     subcut: first.subcut,
     ...(nested && { nested }),
+    ...(first.set && { set: { ...first.set, down: sum(pools.map(({ needs: [one], quantity }) => (one!.set!.down ? quantity : 0))) } }),
     ...(first.hand === undefined ? {} : { diagonals: { falling: quantityBy('falling'), rising: quantityBy('rising') } }),
     uses: usesOf(pools),
     spare: sum(pools.map(({ spare }) => spare)),

@@ -3,7 +3,8 @@ import type { Method } from '../block/choices.ts';
 
 /**
  * Trade practice for each kind of unit, the usual way first. Kinds without a method of their own are cut piece by piece; in rings and
- * free units 'template' means that of their pieces those are cut round an outline which no ruler cuts.
+ * free units 'template' means that of their pieces those are cut round an outline which no ruler cuts. Of joined units only those have a
+ * method that strip sets can make: rows of plain rectangles that come again (`strip-sets.ts`).
  */
 const METHODS: Readonly<Record<UnitKind, readonly Method[]>> = {
   square: [],
@@ -16,7 +17,7 @@ const METHODS: Readonly<Record<UnitKind, readonly Method[]>> = {
   'square in a square': ['stitch-and-flip', 'triangles', 'triangles-from-strips', 'template'],
   'half-rectangle triangle': ['triangles', 'template'],
   peak: ['triangles', 'template'],
-  'joined unit': [],
+  'joined unit': ['pieces', 'strip-sets'],
   'partial-seam ring': ['template'],
   'free unit': ['template'],
 };
@@ -33,12 +34,14 @@ const NEXT: Readonly<Record<Method, readonly Method[]>> = {
   'four-at-a-time': ['two-at-a-time'],
   'two-at-a-time': [],
   'stitch-and-flip': [],
+  pieces: [],
+  'strip-sets': [],
 };
 
-/** @returns the methods that can cut this kind of unit, the usual one first; none for squares, rectangles and joined units */
+/** @returns the methods that can cut this kind of unit, the usual one first; none for squares and rectangles */
 export const methodsFor = (kind: UnitKind): readonly Method[] => METHODS[kind];
 
-/** @returns the method the trade usually takes for this kind of unit; null for squares, rectangles and joined units */
+/** @returns the method the trade usually takes for this kind of unit; null for squares and rectangles */
 export const usualMethod = (kind: UnitKind): Method | null => METHODS[kind][0] ?? null;
 
 /**

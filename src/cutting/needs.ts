@@ -3,7 +3,7 @@ import { compare } from '../measure/rational.ts';
 import type { Surd } from '../measure/surd.ts';
 import { ceilToStep, compareSurds } from '../measure/surd.ts';
 import type { Piece } from '../geometry/piecing/assembly.ts';
-import type { Cut, Role } from './cut.ts';
+import type { Cut, Role, StripSet } from './cut.ts';
 import { stripsFor, type StripTriangle } from './from-strips.ts';
 import type { Hand } from './shapes.ts';
 import { atOrigin, templateBox, templateKey } from './template.ts';
@@ -40,6 +40,8 @@ export interface Need {
   readonly hand?: Hand;
   /** Only where triangles are cut head to tail: how long the strips are, and how many triangles each gives, is known of the pool. */
   readonly strip?: StripTriangle;
+  /** Only where strips are sewn into sets; `down`: whether they run down the block where their unit is described. */
+  readonly set?: Omit<StripSet, 'down'> & { readonly down: boolean };
   readonly role: Role;
   /** Unit id, or 'block'. */
   readonly unit: string;

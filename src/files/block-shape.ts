@@ -28,7 +28,7 @@ const UNIT_KINDS = [
 ] as const satisfies readonly UnitKind[];
 const METHODS = [
   'one-at-a-time', 'two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip', 'triangles', 'triangles-from-strips',
-  'template',
+  'template', 'pieces', 'strip-sets',
 ] as const satisfies readonly Method[];
 const SOLD = ['by length', 'fat quarter', 'fat eighth', 'precut strip', 'precut square'] as const satisfies readonly Sold[];
 const LIES = ['right', 'left', 'open'] as const satisfies readonly PressedSeam['lies'][];

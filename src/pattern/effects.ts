@@ -3,18 +3,19 @@ import type { Cut } from '../cutting/cut.ts';
 import { cutList, type CutList } from '../cutting/cutting.ts';
 import { cutShape } from '../cutting/shapes.ts';
 import { methodsFor, methodsLike, usualMethod } from '../cutting/methods.ts';
+import { sewnInRows } from '../geometry/piecing/strip-rows.ts';
 import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { add, compare, ZERO, type Rational } from '../measure/rational.ts';
 import { cuttingChoices } from './cutting-choices.ts';
 import { clothOf } from './cloths.ts';
 import type { Pattern, UnitLine } from './pattern.ts';
-import { layoutCuts, subcuts } from './straight-cuts.ts';
+import { layoutCuts, setCuts, subcuts } from './straight-cuts.ts';
 
 /** What the methods of a pattern come to, all its blocks together. */
 export interface Effect {
-  /** Squares, rectangles, strips of triangles and pieces round an outline, as they are cut from cloth. */
+  /** Squares, rectangles, strips and pieces round an outline, as they are cut from cloth. */
   readonly pieces: number;
-  /** Straight cuts until all of these lie there and all triangles are cut from them, before anything is sewn. */
+  /** Straight cuts until all of these lie there and all triangles are cut from them, before anything is sewn; and those across strip sets. */
   readonly cuts: number;
   /** The strips of all fabrics together along the length of the cloth, laid out at once, scraps left aside; in the block's unit. */
   readonly cloth: Rational;
@@ -36,8 +37,8 @@ export type ChosenMethods = Pick<Required<Choices>, 'method' | 'methods'> & { re
 export interface MethodOption {
   /** null: back to what is chosen more widely; for the whole pattern 'usual'. */
   readonly method: Method | 'usual' | null;
-  /** How the unit itself would be cut. */
-  readonly becomes: Method;
+  /** How the unit itself would be cut; null where it would be made nowhere, since larger units are sewn of strips at once. */
+  readonly becomes: Method | null;
   /** Whether the unit would be cut large and trimmed. */
   readonly trimmed: boolean;
   readonly effect: Effect;
@@ -76,7 +77,7 @@ export const effectNow = (pattern: Pattern): Effect => effectOf(pattern, listNow
 
 /**
  * @returns everything that can be chosen for a unit in a scope, the way back first where there is one, then in the order in which the trade
- * would think of it; nothing for joined units
+ * would think of it; nothing for units that have no method
  */
 export function offeredFor({ units, choices, chosenUnits }: Pattern, { unit, method: own, methods }: UnitLine, scope: MethodScope): readonly MethodOption['method'][] {
   if (own === null) return [];
@@ -93,34 +94,37 @@ export function offeredFor({ units, choices, chosenUnits }: Pattern, { unit, met
 /** @returns what the pattern would come to with one thing that is offered for a unit */
 export function optionOf(pattern: Pattern, line: UnitLine, scope: MethodScope, method: MethodOption['method']): MethodOption {
   const list = listFor(pattern, choosing(pattern, line, scope, method));
-  return { method, becomes: list.methods[line.unit.id]!, trimmed: isTrimmed(pattern, line, list), effect: effectOf(pattern, list) };
+  return { method, becomes: list.methods[line.unit.id] ?? null, trimmed: isTrimmed(pattern, line, list), effect: effectOf(pattern, list) };
 }
 
 /** @returns everything that is offered for a unit in a scope, each with what the pattern would come to with it */
 export const optionsFor = (pattern: Pattern, line: UnitLine, scope: MethodScope): readonly MethodOption[] =>
   offeredFor(pattern, line, scope).map((method) => optionOf(pattern, line, scope, method));
 
-function listFor({ piecing, choices, lattice, block, fabrics }: Pattern, { method, methods, units }: ChosenMethods): CutList {
-  const cutFor = { step: lattice.step, unit: block.unit, fabrics: fabrics.map(({ fabric }) => fabric.id), units };
-  return cutList(piecing, cuttingChoices({ ...choices, method, methods }, cutFor));
+function listFor({ plan, choices, lattice, block, fabrics, scraps }: Pattern, { method, methods, units }: ChosenMethods): CutList {
+  const cutFor = { step: lattice.step, unit: block.unit, fabrics: fabrics.map(({ fabric }) => fabric.id), scraps: scraps.map(({ id }) => id), units };
+  return cutList(plan, cuttingChoices({ ...choices, method, methods }, cutFor));
 }
 
 function isTrimmed({ choices: { trim } }: Pattern, { unit }: UnitLine, { cuts }: CutList): boolean {
   const roles = cuts.flatMap(({ uses }) => uses.filter((use) => use.unit === unit.id).map(({ role }) => role));
-  return compare(trim, ZERO) > 0 && roles.some((role) => role !== 'plain' && role !== 'template');
+  return compare(trim, ZERO) > 0 && roles.some((role) => role !== 'plain' && role !== 'template' && role !== 'strip');
 }
 
-function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts, pieces: from }: CutList): Effect {
+function effectOf({ fabrics, pieces, choices, block, lattice, plan }: Pattern, list: CutList): Effect {
+  const { cuts, pieces: from, methods } = list;
   const cloths = fabrics.map(({ fabric }) => {
     const own = cuts.filter((cut) => cut.fabric === fabric.id);
     return clothOf(fabric, own, pieces, choices, block.unit);
   });
   const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
+  const sets = new Set(Object.keys(methods).filter((id) => methods[id] === 'strip-sets'));
+  const counts = new Map([['block', choices.blocks], ...sewnInRows(plan, sets).units.map(({ id, places }) => [id, places.length * choices.blocks] as const)]);
   const slanted = new Set(pieces.filter(({ outline }) => cutShape(outline, lattice.step).form !== 'rectangle').map(({ id }) => id));
   const biased = ({ piece, role }: CutList['pieces'][number]): boolean => ON_BIAS.has(role) || (role === 'template' && slanted.has(piece));
   return {
     pieces: sum(cuts.map(({ quantity }) => quantity)),
-    cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(subcuts)),
+    cuts: sum(cloths.map(({ layout }) => layoutCuts(layout))) + sum(cuts.map(subcuts)) + setCuts(cuts, counts),
     cloth: cloths.map(({ fabric, length }) => (fabric.scraps ? ZERO : length)).reduce(add, ZERO),
     spare: sparesOf(cuts),
     bias: from.filter(biased).length * choices.blocks,
@@ -131,8 +135,8 @@ function effectOf({ fabrics, pieces, choices, block, lattice }: Pattern, { cuts,
 /** Triangles that are cut before they are sewn: their slanted side, or the two of a quarter. */
 const ON_BIAS: ReadonlySet<string> = new Set(['half', 'quarter', 'strip-half', 'strip-quarter']);
 
-/** Squares that are sewn before they are cut make whole units: what each line of such squares has to spare is the same units. */
-const WHOLE_UNITS: ReadonlySet<string> = new Set(['pair', 'eight', 'large', 'small']);
+/** Squares and strips that are sewn before they are cut make whole units: what each line of such squares has to spare is the same units. */
+const WHOLE_UNITS: ReadonlySet<string> = new Set(['pair', 'eight', 'large', 'small', 'strip']);
 
 function sparesOf(cuts: readonly Cut[]): number {
   const units = new Map<string, number>();

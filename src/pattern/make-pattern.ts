@@ -5,11 +5,13 @@ import { plainTelling } from '../block/plain-telling.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { chosenUnits } from '../cutting/chosen-units.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
+import { STRAIGHTENING } from '../cutting/strip-sets.ts';
 import { box } from '../geometry/convex.ts';
 import type { Figures, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import { inOrder } from '../geometry/piecing/reassembly.ts';
 import { last } from '../geometry/piecing/steps.ts';
+import { sewnInRows } from '../geometry/piecing/strip-rows.ts';
 import { otherWays, sewing, type Sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational } from '../measure/rational.ts';
@@ -115,10 +117,11 @@ function patternOf(
 ): Pattern {
   const { seam, ruler, trim, blocks, assembly } = choices;
   const put = assembly === 'as found' ? found : inOrder(found, assembly, drawing.pins);
-  const piecing = put ?? found;
+  const plan = put ?? found;
   const { unit } = block.finished;
-  const { methods: chosen, lost } = chosenUnits(piecing, unitMethods);
-  const list = cutList(piecing, cuttingChoices(choices, { step, unit, fabrics: block.fabrics.map((f) => f.id), units: chosen }));
+  const { methods: chosen, lost } = chosenUnits(plan, unitMethods);
+  const list = cutList(plan, cuttingChoices(choices, { step, unit, fabrics: block.fabrics.map((f) => f.id), scraps: scrapsIn(block), units: chosen }));
+  const piecing = sewnInRows(plan, new Set(Object.keys(list.methods).filter((id) => list.methods[id] === 'strip-sets')));
   const names = new Map(block.fabrics.map((f) => [f.id, f]));
   const { steps, pressing, unpressed } = sewingPlan(piecing, list, {
     step,
@@ -145,7 +148,7 @@ function patternOf(
       finished,
       unfinished: withSeams(finished),
       method: list.methods[u.id] ?? null,
-      methods: methodsThatFit(u, step),
+      methods: methodsThatFit(u, step, list),
       settledBy: list.settledBy[u.id] ?? null,
       pieces: piecesOf(u.places[0]!.assembly).length,
     };
@@ -163,6 +166,7 @@ function patternOf(
     figures: piecing.figures,
     pieces: piecing.pieces,
     piecing,
+    plan,
     divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
     units,
     whole: wholeUnit && wholeUnit.methods.length > 0 ? wholeUnit : null,
@@ -173,13 +177,15 @@ function patternOf(
     fabrics,
     scraps: cutFrom.filter(({ scraps }) => scraps),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
-    proof: prove({ drawing, step, seam, ruler, trim, blocks, cuts: list.cuts, steps }),
+    proof: prove({ drawing, step, seam, ruler, trim, straighten: STRAIGHTENING[unit], blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map(refusedPin),
     warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished) }),
     notes: [...notes, ...(put ? [] : [unassembledNote(assembly)]), ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...upsideDownNotes(list.cuts, block.fabrics), ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
     cautions: CAUTIONS,
   };
 }
+
+const scrapsIn = ({ fabrics }: Block): readonly string[] => fabrics.filter(({ scraps }) => scraps).map(({ id }) => id);
 
 /** Brightness of #rrggbb as a whole number (the luma weights of ITU-R BT.601); only its order means anything. */
 function brightness(color: string): number {

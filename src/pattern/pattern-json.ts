@@ -114,6 +114,8 @@ export const cutJson = (cut: Cut, step: Rational) => ({
   subcut: cut.subcut,
   /** Of a strip: how many triangles it gives, and what is measured along its edges for each. */
   ...(cut.nested && { triangles: cut.nested.triangles, measure: formatLength(cut.nested.measure) }),
+  /** Of a strip for strip sets: its own width and length, into how many segments its set is cut across, and how wide each is. */
+  ...(cut.set && { strip: { width: formatLength(cut.set.across), length: formatLength(cut.set.length), segments: cut.set.segments, segment: formatLength(cut.set.segment) } }),
   ...(cut.diagonals && { diagonals: cut.diagonals }),
   for: [...new Set(cut.uses.map((use) => use.unit))],
   uses: cut.uses,

@@ -101,7 +101,7 @@ function materials(pattern: Pattern): Lines {
   ];
 }
 
-const shapeOf = ({ shape, quantity }: Cut): string => (quantity === 1 ? shape : `${shape}s`);
+const shapeOf = ({ shape, set, quantity }: Cut): string => `${set ? 'strip' : shape}${quantity === 1 ? '' : 's'}`;
 
 const cutSizeOf = (cut: Cut, pattern: Pattern): string =>
   cut.shape === 'square' ? printLength(cut.width, pattern.block.unit) : sizeOf(cut, pattern);
@@ -163,6 +163,7 @@ function purposeOf(cut: Cut): string {
   if (cut.subcut === 'once') said.push('cut once on the diagonal');
   if (cut.subcut === 'twice') said.push('cut twice on the diagonals');
   if (cut.nested) said.push(`${cut.quantity === 1 ? '' : 'each strip '}cut into ${several(cut.nested.triangles, 'triangle')}, head to tail`);
+  if (cut.set) said.push(`each set cut across into ${several(cut.set.segments, 'segment')}`);
   if (cut.spare > 0) said.push(`${cut.spare} to spare`);
   return said.join(', ');
 }
@@ -190,7 +191,7 @@ function units(pattern: Pattern): Lines {
   const counts = Math.max(...pattern.units.map(({ count }) => `${count}`.length));
   return pattern.units.flatMap(({ unit, count, method, finished, unfinished, pieces }) => {
     const start = `${INDENT}${padded(unit.id, ids)}  make ${padded(`${count}`, counts, 'right')}  `;
-    const how = method === null ? several(pieces, 'piece') : method.replaceAll('-', ' ');
+    const how = method === null || method === 'pieces' ? several(pieces, 'piece') : method.replaceAll('-', ' ');
     return [
       ...paragraph(`${unit.kind}, ${how}`, start),
       ...paragraph(`${sizeOf(finished, pattern)} finished, ${sizeOf(unfinished, pattern)} unfinished`, ' '.repeat(start.length)),

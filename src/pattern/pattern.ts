@@ -26,11 +26,11 @@ export interface UnitLine {
   readonly count: number;
   readonly finished: Size;
   readonly unfinished: Size;
-  /** null for joined units. */
+  /** null for joined units but those that strip sets could make. */
   readonly method: Method | null;
   /** Methods that could cut this unit, the chosen one among them. */
   readonly methods: readonly Method[];
-  /** Whose choice the method is; null for joined units. */
+  /** Whose choice the method is; null where there is none. */
   readonly settledBy: SettledBy | null;
   /** Pieces of cloth in one unit. */
   readonly pieces: number;
@@ -88,8 +88,10 @@ export interface Pattern {
   readonly way: Way;
   readonly figures: Figures;
   readonly pieces: readonly Piece[];
-  /** The way it is sewn, as a tree: what would come of other methods and sizes is worked out from it. */
+  /** The way it is sewn, as a tree. */
   readonly piecing: Piecing;
+  /** The same before any unit is sewn in strip sets: what would come of other methods and sizes is worked out from it. */
+  readonly plan: Piecing;
   /** Where seams run through one fabric, though nothing is drawn there, the last seam first. */
   readonly divisions: readonly DivisionLine[];
   readonly units: readonly UnitLine[];

@@ -115,11 +115,11 @@ function whyNot(size: Size, narrowest: Surd, seam: Rational, unit: LengthUnit): 
  * @returns the cutting list at that size, by the same choices: that of the pattern of the block drawn at that size
  * @throws RangeError when a size leaves what can be held exactly
  */
-export function cutsAt({ block, choices, lattice, piecing, chosenUnits, cuts }: Pattern, width: Rational): readonly Cut[] {
+export function cutsAt({ block, choices, lattice, plan, scraps, chosenUnits, cuts }: Pattern, width: Rational): readonly Cut[] {
   const step = multiply(lattice.step, divide(width, block.finished.width));
   // The list goes fabric by fabric in the drawing's order.
   const fabrics = [...new Set(cuts.map(({ fabric }) => fabric))];
-  return cutList(piecing, cuttingChoices(choices, { step, unit: block.unit, fabrics, units: chosenUnits })).cuts;
+  return cutList(plan, cuttingChoices(choices, { step, unit: block.unit, fabrics, scraps: scraps.map(({ id }) => id), units: chosenUnits })).cuts;
 }
 
 /** @returns how each fabric is cut and bought at another size, laid out at once; those of scraps are not bought */

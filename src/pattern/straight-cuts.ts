@@ -30,18 +30,25 @@ export function subcuts({ quantity, subcut, nested }: Cut): number {
   return quantity * (form === 'half' ? triangles - 1 + (triangles % 2) + triangles : triangles + 1 + 2 * triangles);
 }
 
+/** @returns the cuts across strip sets, one to straighten each and one for each segment; all blocks together */
+export function setCuts(cuts: readonly Cut[], counts: ReadonlyMap<string, number>): number {
+  const sets = new Map(cuts.flatMap(({ set, uses }) => (set ? uses.map(({ unit }) => [unit, set] as const) : [])));
+  return [...sets].reduce((sum, [unit, { segments }]) => sum + Math.ceil((counts.get(unit) ?? 0) / segments) * (1 + segments), 0);
+}
+
 /** A rectangle out of a scrap, or out of widths that were joined for it, is cut along all its sides. */
 const SIDES = 4;
 
 /**
- * @returns straight cuts before anything is sewn, all blocks together: off the cloth as it is laid out now, along all four sides of what is
- * not laid out (scraps, pieces wider than the cloth), through squares and strips that become triangles, along each edge of a template
+ * @returns straight cuts, all blocks together: off the cloth as it is laid out now, along all four sides of what is not laid out (scraps,
+ * pieces wider than the cloth), through squares and strips that become triangles, along each edge of a template; all these before
+ * anything is sewn; and across strip sets
  */
-export function straightCuts({ cuts, fabrics, scraps }: Pattern): number {
+export function straightCuts({ cuts, fabrics, scraps, steps }: Pattern): number {
   const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
   const fromScraps = new Set(scraps.map(({ id }) => id));
   const apart = sum(cuts.filter(({ fabric }) => fromScraps.has(fabric)).map(({ quantity }) => quantity));
   const unplaced = sum(fabrics.flatMap(({ layout }) => layout.unplaced.map(({ count }) => count)));
   const outlines = sum(cuts.map(({ template, quantity }) => (template?.length ?? 0) * quantity));
-  return sum(fabrics.map(({ layout }) => layoutCuts(layout))) + SIDES * (apart + unplaced) + sum(cuts.map(subcuts)) + outlines;
+  return sum(fabrics.map(({ layout }) => layoutCuts(layout))) + SIDES * (apart + unplaced) + sum(cuts.map(subcuts)) + outlines + setCuts(cuts, new Map(steps.map(({ makes, count }) => [makes, count])));
 }

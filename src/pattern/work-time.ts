@@ -74,15 +74,23 @@ function inches({ sew, from, to }: Join, { lattice, choices, block }: Pattern): 
   return (finished + (sew === 'through' ? 2 : 1) * toNumber(choices.seam)) / (block.unit === 'in' ? 1 : CM);
 }
 
+/** How many sets a unit takes, and how long their seams are, in inches; the cuts across them are straight cuts like others. */
+function setOf({ parts, count }: Step, { cuts, block }: Pattern): { readonly share: number; readonly inches: number } {
+  const ids = parts.map(({ from }) => ('cut' in from ? from.cut : ''));
+  const { segments, length } = cuts.find(({ id, set }) => set && ids.includes(id))!.set!;
+  return { share: Math.ceil(count / segments) / count, inches: toNumber(length) / (block.unit === 'in' ? 1 : CM) };
+}
+
 /** @returns how often each thing is done for all blocks together; what is made to spare is cut, but not sewn */
 export function actsOf(pattern: Pattern): Readonly<Record<Act, number>> {
   const { steps, figures, choices } = pattern;
   const acts = { cut: straightCuts(pattern), line: 0, start: 0, inch: 0, match: figures.matchedPoints * choices.blocks, press: 0, apart: 0, trim: 0 };
   for (const step of steps) {
     const { count, joins, trimmed } = step;
-    const doing = doingOf(step);
+    const set = step.method === 'strip-sets' ? setOf(step, pattern) : null;
+    const doing = set ? { line: 0, start: set.share * joins.length, press: set.share * joins.length, apart: 0 } : doingOf(step);
     for (const act of ['line', 'start', 'press', 'apart'] as const) acts[act] += doing[act] * count;
-    for (const join of joins) acts.inch += inches(join, pattern) * count;
+    for (const join of joins) acts.inch += (set ? set.share * set.inches : inches(join, pattern)) * count;
     if (trimmed) acts.trim += count;
   }
   return acts;

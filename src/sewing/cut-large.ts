@@ -1,6 +1,6 @@
 import type { Cut } from '../cutting/cut.ts';
 import { compareWith, plus, times, type Surd } from '../measure/surd.ts';
-import { rational, ZERO } from '../measure/rational.ts';
+import { equals, rational, ZERO, type Rational } from '../measure/rational.ts';
 import type { Step } from './step.ts';
 
 /*
@@ -21,9 +21,11 @@ export interface CutLarge {
 /** @returns the lines that are rounded up to the ruler, in their order; templates are cut as they are */
 export function cutLarge(cuts: readonly Cut[], steps: readonly Step[]): readonly CutLarge[] {
   const makes = new Map(steps.map((step) => [step.makes, step]));
-  return cuts.flatMap(({ id, exact, width, height, uses }): readonly CutLarge[] => {
+  return cuts.flatMap((cut): readonly CutLarge[] => {
+    const { id, exact, width, height, uses } = cut;
     if (exact === null) return [];
-    const by = { width: plus(times(exact.width, MINUS), width), height: plus(times(exact.height, MINUS), height) };
+    const over = (needed: Surd, side: Rational): Surd => plus(times(needed, MINUS), side);
+    const by = cut.set ? setLarge(exact, cut.set) : { width: over(exact.width, width), height: over(exact.height, height) };
     if ([by.width, by.height].every((more) => compareWith(more, ZERO) === 0)) return [];
     const where = uses.map(({ unit }) => makes.get(unit));
     const trimmed = where.flatMap((step) => (step && isTrimmed(step) ? [step.number] : []));
@@ -32,6 +34,12 @@ export function cutLarge(cuts: readonly Cut[], steps: readonly Step[]): readonly
 }
 
 const MINUS = rational(-1);
+
+/** Of a strip set the strips may be too wide, and its segments; how long the strips are is no size of anything. */
+function setLarge(exact: NonNullable<Cut['exact']>, { across, segment, length, exact: needed }: NonNullable<Cut['set']>): CutLarge['by'] {
+  const strip = equals(exact.width.p, length) && exact.width.r === 0 ? exact.height : exact.width;
+  return { width: plus(times(strip, MINUS), across), height: plus(times(needed, MINUS), segment) };
+}
 
 /** @returns whether what a step makes can be trimmed to its size: it has a seam that runs along neither side of the block */
 export const isTrimmed = ({ joins }: Pick<Step, 'joins'>): boolean =>

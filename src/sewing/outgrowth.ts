@@ -70,12 +70,16 @@ function grown({ node, trimmed }: ReturnType<typeof partsOf>[number], lineOf: Re
   const line = node.piece && lineOf.get(node.piece.id);
   const [wide, high] = line
     ? compare(...sides) <= 0
-      ? [line.width, line.height]
-      : [line.height, line.width]
+      ? cutTo(line)
+      : cutTo(line).toReversed()
     : sides.map((side) => upToStep(side, ruler));
   const over = (cut: Rational, side: Rational): Rational => (line?.shape === 'template' && !trimmed ? ZERO : subtract(cut, side));
   return { outline, pieces: piecesIn(node), wide: over(wide!, sides[0]), high: over(high!, sides[1]) };
 }
+
+/** What a piece of a line measures, its shorter side first: of a strip set what is cut across the strips. */
+const cutTo = ({ width, height, set }: Cut): readonly Rational[] =>
+  set ? [set.across, set.segment].sort(compare) : [width, height];
 
 const piecesIn = (node: Assembly): readonly Piece[] => (node.piece ? [node.piece] : node.parts.flatMap(piecesIn));
 

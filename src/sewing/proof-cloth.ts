@@ -34,6 +34,8 @@ const ROLES: Readonly<Record<Method, readonly Role[]>> = {
   triangles: ['plain', 'half', 'quarter', 'template'],
   'triangles-from-strips': ['plain', 'strip-half', 'strip-quarter', 'template'],
   template: ['plain', 'half', 'quarter', 'template'],
+  pieces: ['plain'],
+  'strip-sets': ['strip'],
 };
 const JOINING: readonly Role[] = ['plain', 'half', 'quarter', 'template'];
 
@@ -68,7 +70,7 @@ export function halfSquare(outline: Outline): Fraction | null {
  * Two squares sewn on both sides of a diagonal and cut on it make what two such triangles make; sewn on both diagonals and cut
  * in eight, each quarter of the square does.
  */
-function needOf(role: Exclude<Role, 'strip-half' | 'strip-quarter'>, outline: Outline, table: SewnStep, plan: Plan): Need | string | null {
+function needOf(role: Exclude<Role, 'strip-half' | 'strip-quarter' | 'strip'>, outline: Outline, table: SewnStep, plan: Plan): Need | string | null {
   const unit = exactly(plan.step);
   const s = exactly(plan.seam);
   const squared = (f: Fraction): Fraction => times(times(f, unit), unit);
@@ -187,6 +189,8 @@ export function checkCloth(plan: Plan, table: SewnStep, tell: Tell): void {
       if (fault) tell(`${name} ${fault}.`);
       return;
     }
+    // Strips of a set are looked at together: see `checkSet`.
+    if (role === 'strip') return;
     if (role === 'strip-half' || role === 'strip-quarter') {
       checkStrip(plan, cut, role, outline, table, name, tell);
       return;

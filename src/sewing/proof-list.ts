@@ -35,6 +35,9 @@ function checkLines(plan: Plan, tell: Tell): void {
       tell(`Line ${cut.id} must have a template exactly when it is cut round one.`);
     if ((cut.subcut === 'head to tail') !== (cut.nested !== undefined))
       tell(`Line ${cut.id} must tell of triangles head to tail exactly when it is cut so.`);
+    const isStrip = cut.uses.some(({ role }) => role === 'strip');
+    if (isStrip !== (cut.set !== undefined) || (isStrip && cut.uses.some(({ role }) => role !== 'strip')))
+      tell(`Line ${cut.id} must tell of strip sets exactly when all of it is sewn so.`);
     const onRuler = [width, height].every((side) => over(side, exactly(plan.ruler)).d === 1n);
     if (cut.exact && !roundsUp(cut, exactly(plan.ruler)))
       tell(`Line ${cut.id} is cut ${size}, which is not its exact size rounded up to the ruler.`);
@@ -99,11 +102,13 @@ function checkMade(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {
   if (!tables.some((table) => table.step.makes === 'block')) tell('No step sews the block together.');
 }
 
-/** How many triangles a strip gives, as its line says; what the strip is long enough for is checked with its size. */
+/** How many triangles or segments a strip gives, as its line says; what the strip is long enough for is checked with its size. */
 const perStrip =
   ({ cuts }: Plan) =>
   (line: string): number =>
-    cuts.find(({ id }) => id === line)?.nested?.triangles ?? 1;
+    stripYield(cuts.find(({ id }) => id === line));
+
+const stripYield = (cut: Cut | undefined): number => cut?.set?.segments ?? cut?.nested?.triangles ?? 1;
 
 /** Checks what each line sets aside for each unit, as if it shared nothing. */
 function checkUses(plan: Plan, tables: readonly SewnStep[], tell: Tell): void {

@@ -16,6 +16,8 @@ export interface Plan {
   readonly seam: Rational;
   readonly ruler: Rational;
   readonly trim: Rational;
+  /** What straightening the ends of a strip set takes; nothing where absent. */
+  readonly straighten?: Rational;
   readonly blocks: number;
   readonly cuts: readonly Cut[];
   readonly steps: readonly Step[];

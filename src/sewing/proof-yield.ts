@@ -116,7 +116,7 @@ const isTwin = (parts: readonly CutPart[]): boolean =>
  * units; the two triangles of a rectangle are of one hand. Squares sewn twice come out as units and their mirror images.
  *
  * @param steps how many units each step makes; for one step alone: what it takes when it shares nothing
- * @param perStrip how many triangles a strip of a line gives
+ * @param perStrip how many triangles, or segments, a strip of a line gives
  */
 export function asked(
   steps: readonly { readonly table: SewnStep; readonly count: number }[],
@@ -128,6 +128,7 @@ export function asked(
     const parts = cutParts(table);
     if (!isTwin(parts)) {
       askSingly(parts, count, pools, perStrip);
+      askSets(table.step.makes, parts, count, pools, perStrip);
       continue;
     }
     const [here, mirror] = [layout(table), layout(table, true)];
@@ -154,10 +155,19 @@ function askSingly(parts: readonly CutPart[], count: number, pools: Pools, perSt
     if (role === 'half') ask(pools, `${key} ${along}`, { keys: [key], wanted: count, results: 2, hand: along });
     else if (role === 'quarter') ask(pools, key, { keys: [key], wanted: count, results: 4 });
     else if (role.startsWith('strip-')) ask(pools, key, { keys: [key], wanted: count, results: perStrip(line) });
-    else if (role !== 'pair' && role !== 'eight') ask(pools, key, { keys: [key], wanted: count, results: 1 });
+    else if (role !== 'pair' && role !== 'eight' && role !== 'strip') ask(pools, key, { keys: [key], wanted: count, results: 1 });
   }
   const [a, b] = parts.filter(({ role }) => role === 'pair' || role === 'eight');
   if (a && b) askPair(pools, a.role, [a.key, b.key], count);
+}
+
+/** Each set takes all strips of a unit, as many of a line as the unit has of its parts, and serves no other unit. */
+function askSets(makes: string, parts: readonly CutPart[], count: number, pools: Pools, perStrip: (line: string) => number): void {
+  const strips = parts.filter(({ role }) => role === 'strip');
+  for (const key of new Set(strips.map((part) => part.key))) {
+    const same = strips.filter((part) => part.key === key);
+    ask(pools, `${makes} ${key}`, { keys: same.map(() => key), wanted: count, results: perStrip(same[0].line) });
+  }
 }
 
 /**

@@ -3,6 +3,7 @@ import { checkCloth } from './proof-cloth.ts';
 import { compareWithDrawing } from './proof-compare.ts';
 import { checkList } from './proof-list.ts';
 import { perBlock } from './proof-placing.ts';
+import { checkSet } from './proof-sets.ts';
 import { sewSteps } from './proof-table.ts';
 import type { Plan, SewnStep } from './proof-table.ts';
 
@@ -32,7 +33,10 @@ export function prove(plan: Plan): Proof {
   }
   try {
     const tables = sewSteps(plan, tell);
-    for (const table of tables) checkCloth(plan, table, tell);
+    for (const table of tables) {
+      checkCloth(plan, table, tell);
+      checkSet(plan, table, tell);
+    }
     checkList(plan, tables, tell);
     compareWithDrawing(plan, tables, tell);
     seams = seamsOf(tables);

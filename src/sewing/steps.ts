@@ -125,7 +125,7 @@ function sizeOf({ outline }: Assembly, step: Rational): Step['finished'] {
 }
 
 /** Plain rectangles and what is cut round an outline are cut exactly, also where there is something to trim off. */
-const isCutLarge = ({ role }: CutList['pieces'][number]): boolean => role !== 'plain' && role !== 'template';
+const isCutLarge = ({ role }: CutList['pieces'][number]): boolean => role !== 'plain' && role !== 'template' && role !== 'strip';
 
 /** @returns whether a unit has a seam that runs along neither side of the block: only there is anything trimmed */
 function isSlanted(assembly: Assembly): boolean {

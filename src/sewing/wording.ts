@@ -1,6 +1,7 @@
 import { isInRounds, ringWords, roundWords, rowWords } from './join-words.ts';
 import { matching } from './pressing/point-words.ts';
 import { counted, sizeOf, thing, type Vocabulary } from './naming.ts';
+import { stripSetWords } from './strip-set-words.ts';
 import { stripWords } from './strip-words.ts';
 import type { SeamPoint, Step } from './step.ts';
 import {
@@ -41,6 +42,7 @@ export function instruction(how: string, { makes, count, trimmed, unfinished }: 
 
 function recipe(step: Unworded, words: Vocabulary): string {
   if (step.joins.length === 0) return words.phrases.steps.onePiece(thing(step.parts[0]!, words));
+  if (step.method === 'strip-sets') return stripSetWords(step, words);
   switch (step.kind) {
     case 'half-square triangle':
       return halfSquareWords(step, words);

@@ -206,8 +206,8 @@ describe('flying geese', () => {
     expect(list.methods).toEqual({ A: 'stitch-and-flip' });
     expect(list.notes).toHaveLength(1);
     expect(list.notes[0]).toMatch(/^Unit A \(flying geese\) .* stitch-and-flip\.$/);
-    expect(methodsThatFit(pieced(odd).units[0]!, rational(1))).toEqual(['stitch-and-flip', 'triangles', 'triangles-from-strips', 'template']);
-    expect(methodsThatFit(pieced(flock).units[0]!, rational(1))).toContain('four-at-a-time');
+    expect(methodsThatFit(pieced(odd).units[0]!, rational(1), list)).toEqual(['stitch-and-flip', 'triangles', 'triangles-from-strips', 'template']);
+    expect(methodsThatFit(pieced(flock).units[0]!, rational(1), list)).toContain('four-at-a-time');
   });
 });
 
@@ -453,6 +453,7 @@ test('every kind of unit that is cut by a method knows its usual one first', () 
   expect(usualMethod('quarter-square triangle')).toBe('two-at-a-time');
   expect(usualMethod('split quarter-square triangle')).toBe('triangles');
   expect(usualMethod('flying geese')).toBe('stitch-and-flip');
-  expect(usualMethod('joined unit')).toBeNull();
+  expect(usualMethod('joined unit')).toBe('pieces');
+  expect(usualMethod('square')).toBeNull();
   expect(methodsFor('half-square triangle')).toContain('eight-at-a-time');
 });

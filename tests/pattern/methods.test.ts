@@ -130,8 +130,9 @@ describe('whatever is chosen for whatever unit', () => {
         const made = planned(taken(block, pattern, line, scope, option), choices);
         expect(made.proof).toMatchObject({ holds: true, faults: [] });
         expect(effectNow(made)).toEqual(option.effect);
-        const own = made.units.find(({ unit }) => unit.id === line.unit.id)!;
-        expect([own.method, made.steps.find(({ makes }) => makes === line.unit.id)!.trimmed]).toEqual([option.becomes, option.trimmed]);
+        // A small row inside larger ones is made nowhere once these come of strip sets.
+        const own = made.units.find(({ unit }) => unit.id === line.unit.id);
+        expect([own?.method ?? null, made.steps.find(({ makes }) => makes === line.unit.id)?.trimmed ?? false]).toEqual([option.becomes, option.trimmed]);
       }),
     );
   });

@@ -69,4 +69,6 @@ export const METHOD_WORDS: Readonly<Record<Method, string>> = {
   triangles: 'cut triangles',
   'triangles-from-strips': 'triangles from strips',
   template: 'by template',
+  pieces: 'from pieces',
+  'strip-sets': 'strip sets',
 };

@@ -79,7 +79,7 @@ export default function MethodChooser({ line, pattern, grid, change }: {
 function nameOf({ method, option }: Offered, scope: MethodScope): string {
   if (method === 'usual') return 'each in its usual way';
   if (method !== null) return METHOD_WORDS[method];
-  return `${scope === 'unit' ? 'as others of its kind' : 'as the whole pattern'}${option ? `: ${METHOD_WORDS[option.becomes]}` : ''}`;
+  return `${scope === 'unit' ? 'as others of its kind' : 'as the whole pattern'}${option?.becomes ? `: ${METHOD_WORDS[option.becomes]}` : ''}`;
 }
 
 /** Whether that is how things are already. */

@@ -7,7 +7,7 @@ import type { Wanted } from './order.ts';
 /**
  * @returns what lines of the list ask of the cloth. Where the print has a direction, each piece lies on the cloth as in the block, its
  * down along the cloth: a unit that is turned has its pieces the other way round. Squares are free: turned, they are cut alike; so are strips
- * of triangles, every second of which lies upside down however they are cut.
+ * of triangles, every second of which lies upside down however they are cut. Strips of a set lie as their unit is described.
  * @param pieces all pieces of the block, by id
  */
 export function wantsOf(cuts: readonly Cut[], pieces: readonly Piece[], directional: boolean): readonly Wanted[] {
@@ -15,6 +15,7 @@ export function wantsOf(cuts: readonly Cut[], pieces: readonly Piece[], directio
   return cuts.flatMap((cut): Wanted[] => {
     const { id, quantity, width, height } = cut;
     if (!directional || cut.nested || equals(width, height)) return [{ cut: id, width, height, count: quantity, turn: true }];
+    if (cut.set) return stripsOf(cut, cut.set);
     const lying = cut.pieces.filter((piece) => {
       const { left, right, top, bottom } = box(outlines.get(piece)!);
       const wide = subtract(rational(right.x, right.w), rational(left.x, left.w));
@@ -28,3 +29,10 @@ export function wantsOf(cuts: readonly Cut[], pieces: readonly Piece[], directio
     ].filter(({ count }) => count > 0);
   });
 }
+
+/** Strips that run down the block are cut along the cloth, the others across it. */
+const stripsOf = ({ id, quantity }: Cut, { across, length, down }: NonNullable<Cut['set']>): Wanted[] =>
+  [
+    { cut: id, width: across, height: length, count: down, turn: false },
+    { cut: id, width: length, height: across, count: quantity - down, turn: false },
+  ].filter(({ count }) => count > 0);

@@ -1,4 +1,5 @@
 import type { StepPhrases } from './steps.ts';
+import type { StripSetPhrases } from './strip-sets.ts';
 
 /**
  * The wording of everything the sewing room says, in one language. What is said, of which things and in which order is decided once, in the
@@ -7,4 +8,5 @@ import type { StepPhrases } from './steps.ts';
  */
 export interface SewingPhrases {
   readonly steps: StepPhrases;
+  readonly stripSets: StripSetPhrases;
 }
