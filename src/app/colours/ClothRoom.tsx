@@ -12,6 +12,8 @@ import type { Acts } from '../table.ts';
 import { Colourways } from './Colourways.tsx';
 import { PALETTES } from './palettes.ts';
 import { roleShapes } from './role-shapes.ts';
+import { SeenAs } from './SeenAs.tsx';
+import { SideBySide } from './SideBySide.tsx';
 import { Thumbnails, type Thumbnail } from './Thumbnails.tsx';
 import '../face/colours.css';
 
@@ -156,6 +158,7 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
       <Thumbnails shapes={shapes} all={thumbnails} taken={taken} take={take} />
       <section className="cloth-room-reads" aria-labelledby="reads-title">
         <h3 id="reads-title">How it reads</h3>
+        <SeenAs block={block} shapes={shapes} />
         <label className="field apart-field">
           <span>Neighbours should be apart in value by</span>
           <input type="number" min={0} max={100} step={1} value={apart} onChange={(event) => setApart(Math.max(0, Number(event.target.value) || 0))} />
@@ -168,6 +171,10 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
         </p>
       </section>
       <Colourways block={block} acts={acts} />
+      <section aria-labelledby="side-by-side-title">
+        <h3 id="side-by-side-title">Side by side</h3>
+        <SideBySide block={block} shapes={shapes} />
+      </section>
     </Dialog>
   );
 }

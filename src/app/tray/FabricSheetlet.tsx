@@ -1,10 +1,14 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { Block, Fabric } from '../../block/block.ts';
-import { addFabric, recolourFabric, renameFabric, setDirectional, setPrints } from '../../block/fabrics.ts';
+import { valueOf, type Value } from '../../block/colour/lightness.ts';
+import { addFabric, recolourFabric, renameFabric, setDirectional, setPrints, setValue } from '../../block/fabrics.ts';
 import { MAX_NAME, PRINTS } from '../../block/limits.ts';
 import { good, type Result } from '../../measure/problem.ts';
 import { Sheetlet } from '../Sheetlet.tsx';
 import type { Acts } from '../table.ts';
+import { FabricActs } from './FabricActs.tsx';
+import { freshId } from './fresh-id.ts';
+import { typedColour } from './typed-colour.ts';
 import '../face/scraps.css';
 
 /** What is asked about a fabric. */
@@ -14,6 +18,8 @@ interface Answers {
   readonly directional: boolean;
   /** Null where it is one cloth. */
   readonly prints: number | null;
+  /** Null where it is that of its colour. */
+  readonly value: Value | null;
 }
 
 /** How many prints scraps have before anybody says how many. */
@@ -28,33 +34,57 @@ export default function FabricSheetlet({ block, held, acts, close }: {
 }): ReactNode {
   const [name, setName] = useState(held?.name ?? '');
   const [color, setColor] = useState(held?.color ?? '#7a9e9f');
+  const [typed, setTyped] = useState('');
+  const [value, setOwnValue] = useState<Value | null>(held?.value ?? null);
   const [directional, setUpright] = useState(held?.directional ?? false);
   const [scraps, setScraps] = useState(held?.scraps !== undefined);
   const [prints, setMany] = useState(String(held?.scraps?.prints ?? USUAL_PRINTS));
   const hints = useId();
-  const done = (): void => {
-    const answers: Answers = { name: name.trim(), color, directional, prints: scraps ? Number(prints) : null };
+  const read = typed.trim() === '' ? null : typedColour(typed);
+  const done = (): boolean | void => {
+    if (read && !read.ok) return false;
+    const answers: Answers = { name: name.trim(), color: read ? read.value : color, directional, prints: scraps ? Number(prints) : null, value };
     if (held) {
       acts.change(changeWords(held, answers), (now) => changed(now, held, answers));
       return;
     }
     const id = freshId(block.fabrics);
     acts.change(`added ${answers.name}`, (now) => {
-      const bare = { id, name: answers.name, color, directional: false, prints: null };
-      const added = addFabric(now, { id, name: answers.name, color });
+      const bare = { id, name: answers.name, color: answers.color, directional: false, prints: null };
+      const added = addFabric(now, { id, name: answers.name, color: answers.color });
       return added.ok ? changed(added.value, bare, answers) : added;
     });
     acts.takeUpFabric(id);
   };
   return (
-    <Sheetlet title={held ? `Change ${held.name}` : 'Add a fabric'} doneWords="Done" close={close} done={done}>
+    <Sheetlet title={held ? `Change ${held.name}` : 'Add a fabric'} doneWords="Done" problem={read && !read.ok ? read.problem.sentence : null} close={close} done={done}>
       <label className="field">
         <span>Name</span>
         <input type="text" value={name} required maxLength={MAX_NAME} onChange={(event) => setName(event.target.value)} />
       </label>
       <label className="field">
         <span>Colour</span>
-        <input type="color" value={color} onChange={(event) => setColor(event.target.value)} />
+        <input
+          type="color"
+          value={read?.ok ? read.value : color}
+          onChange={(event) => {
+            setColor(event.target.value);
+            setTyped('');
+          }}
+        />
+      </label>
+      <label className="field">
+        <span>or typed</span>
+        <input type="text" value={typed} maxLength={80} placeholder={color} autoComplete="off" spellCheck={false} onChange={(event) => setTyped(event.target.value)} />
+      </label>
+      <label className="field">
+        <span>Value</span>
+        <select value={value ?? ''} onChange={(event) => setOwnValue((event.target.value || null) as Value | null)}>
+          <option value="">{`${valueOf(read?.ok ? read.value : color)}, by its colour`}</option>
+          <option value="light">light</option>
+          <option value="medium">medium</option>
+          <option value="dark">dark</option>
+        </select>
       </label>
       <fieldset className="fabric-kind">
         <legend>Its print</legend>
@@ -79,38 +109,33 @@ export default function FabricSheetlet({ block, held, acts, close }: {
           </label>
         )}
       </fieldset>
+      {held && <FabricActs block={block} held={held} acts={acts} close={close} />}
     </Sheetlet>
   );
 }
 
-type Before = Pick<Fabric, 'id' | 'name' | 'color' | 'directional'> & { readonly scraps?: { readonly prints: number } };
+type Before = Pick<Fabric, 'id' | 'name' | 'color' | 'directional' | 'value'> & { readonly scraps?: { readonly prints: number } };
 
 /** @returns the block with what is answered otherwise about a fabric */
-function changed(block: Block, before: Before, { name, color, directional, prints }: Answers): Result<Block> {
+function changed(block: Block, before: Before, { name, color, directional, prints, value }: Answers): Result<Block> {
   const { id } = before;
   const verbs: readonly ((now: Block) => Result<Block>)[] = [
     ...(name === before.name ? [] : [(now: Block) => renameFabric(now, id, name)]),
     ...(color === before.color ? [] : [(now: Block) => recolourFabric(now, id, color)]),
     ...(directional === (before.directional ?? false) ? [] : [(now: Block) => setDirectional(now, id, directional)]),
     ...(prints === (before.scraps?.prints ?? null) ? [] : [(now: Block) => setPrints(now, id, prints)]),
+    ...(value === (before.value ?? null) ? [] : [(now: Block) => setValue(now, id, value)]),
   ];
   return verbs.reduce((now: Result<Block>, verb) => (now.ok ? verb(now.value) : now), good(block));
 }
 
 /** @returns what the history calls it: "made Gulls run one way", "made Gulls scraps of 4 prints", "changed Gulls" */
-function changeWords(held: Fabric, { name, color, directional, prints }: Answers): string {
+function changeWords(held: Fabric, { name, color, directional, prints, value }: Answers): string {
   const words = [
     ...(name === held.name && color === held.color ? [] : [`changed ${held.name}`]),
     ...(directional === (held.directional ?? false) ? [] : [directional ? `made ${held.name} run one way` : `let ${held.name} be turned`]),
     ...(prints === (held.scraps?.prints ?? null) ? [] : [prints === null ? `made ${held.name} one cloth` : `made ${held.name} scraps of ${prints} prints`]),
   ];
+  if (value !== (held.value ?? null)) words.push(value === null ? `took the value of ${held.name} from its colour` : `called ${held.name} ${value}`);
   return words.length === 1 ? words[0]! : `changed ${held.name}`;
-}
-
-/** @returns "fabric-4" or the next id that no fabric has */
-function freshId(fabrics: readonly Fabric[]): string {
-  const known = new Set(fabrics.map(({ id }) => id));
-  let n = fabrics.length + 1;
-  while (known.has(`fabric-${n}`)) n++;
-  return `fabric-${n}`;
 }

@@ -42,7 +42,7 @@ describe('a sentence that keeps its values', () => {
   });
 
   it('keeps any name and any length', () => {
-    const fabric = fc.string({ minLength: 1, unit: 'grapheme' }).filter((id) => id.isWellFormed());
+    const fabric = fc.string({ minLength: 1, unit: 'grapheme' }).filter((id) => !/\p{Cs}/u.test(id));
     fc.assert(
       fc.property(fabric, fc.integer({ min: 0, max: 1e6 }), fc.integer({ min: 1, max: 999 }), (id, n, d) => {
         const written = (telling: Telling): string => `${telling.cloth(id)} ${telling.length(rational(n, d), 'cm', 'bare')}`;

@@ -1,0 +1,37 @@
+import { useEffect, useRef, type ReactNode } from 'react';
+import type { Block } from '../../block/block.ts';
+import { EYES, type Eye } from './eyes.ts';
+import { drawRoles, type RoleShapes } from './role-shapes.ts';
+
+/** How large each is, in CSS pixels. */
+const SIDE = 132;
+
+/** The block as it is now, looked at in several ways side by side. */
+export function SeenAs({ block, shapes }: { readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
+  return (
+    <ul className="seen-as">
+      {EYES.map((eye) => (
+        <li key={eye.name}>
+          <Seen eye={eye} block={block} shapes={shapes} />
+          <span>{eye.name}</span>
+          <span className="quiet">{eye.says}</span>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function Seen({ eye, block, shapes }: { readonly eye: Eye; readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const [wide, high] = [SIDE * shapes.width, SIDE * shapes.height];
+  useEffect(() => {
+    const place = canvas.current;
+    if (!place) return;
+    const ratio = Math.min(2, devicePixelRatio);
+    place.width = Math.round(wide * ratio);
+    place.height = Math.round(high * ratio);
+    const colors = new Map(block.fabrics.map(({ id, color }) => [id, eye.seen(color)]));
+    drawRoles(place, shapes, (role) => colors.get(role) ?? '#ffffff');
+  }, [eye, block.fabrics, shapes, wide, high]);
+  return <canvas ref={canvas} data-squint={eye.squint} style={{ width: wide, height: high }} aria-hidden="true" />;
+}
