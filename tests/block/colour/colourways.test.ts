@@ -30,10 +30,11 @@ const file = (legend: Readonly<Record<'a' | 'b' | 'c', string>>, seams: readonly
   })));
 };
 
-/** Where b and c, and where b and the ground, meet: every edge between the three, as the file above draws them. */
-const EDGES = [[0, 0], [2, 0], [0, 2], [2, 2]].flatMap(([x, y]) => [
-  [[x!, y!], [x! + 2, y! + 2]], [[x!, y! + 1], [x! + 1, y!]], [[x!, y! + 2], [x! + 2, y! + 2]], [[x! + 2, y!], [x! + 2, y! + 2]], [[x!, y!], [x!, y! + 2]], [[x!, y!], [x! + 2, y!]],
-]);
+/** Where b and c meet in the file above: c's long side within its corner, and where it lies beside the next corner's b. */
+const BETWEEN = [
+  ...[[0, 0], [2, 0], [0, 2], [2, 2]].map(([x, y]) => [[x! + 1, y!], [x! + 0.5, y! + 0.5]]),
+  [[2, 0], [2, 1]], [[2, 2], [2, 3]],
+];
 
 const cutAndBought = (block: Block) => {
   const { cuts, fabrics, patches, seams, proof } = patternJson(got(makePattern(block))) as unknown as {
@@ -42,7 +43,8 @@ const cutAndBought = (block: Block) => {
   const names = new Map(block.fabrics.map(({ id, name }) => [id, name]));
   return {
     patches, seams, holds: proof.holds,
-    cuts: cuts.map((cut) => ({ ...cut, id: undefined, fabric: names.get(cut.fabric) })).map((cut) => JSON.stringify(cut)).sort(),
+    // Letters follow from the picture's own order, which a seam within one cloth may change.
+    cuts: cuts.map((cut) => ({ ...cut, id: undefined, for: undefined, uses: undefined, trimmedIn: undefined, fabric: names.get(cut.fabric) })).map((cut) => JSON.stringify(cut)).sort(),
     fabrics: fabrics.map((each) => JSON.stringify({ ...each, id: undefined, name: names.get(each.id) })).sort(),
   };
 };
@@ -63,12 +65,7 @@ describe('a colourway', () => {
 
   it('keeps the seams between such neighbours where nothing is said, as if they had been drawn', () => {
     const looks = looksOf(['0', '1', '2'], [3, 4, 4], CLOTHS);
-    const kept = cutAndBought(got(inLooks(drawn, looks)));
-    const lines = EDGES.filter(([[x, y], [u, v]]: number[][]) => x! + y! !== u! + v! || x! + y! === 1);
-    expect(kept.holds).toBe(true);
-    expect(kept.patches).toBe(cutAndBought(file({ a: '3', b: '4', c: '4' }, [...lines])).patches);
-    expect(kept.patches).toBe(cutAndBought(drawn).patches);
-    expect(kept.fabrics).toHaveLength(2);
+    expect(cutAndBought(got(inLooks(drawn, looks)))).toEqual(cutAndBought(file({ a: '3', b: '4', c: '4' }, BETWEEN)));
   });
 
   it('is kept under a name and taken again', () => {
