@@ -2,12 +2,12 @@ import type { Rational } from '../measure/rational.ts';
 import type { Assembly, Piece, Piecing, Unit, UnitKind } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
 import type { Method } from '../block/choices.ts';
-import { capital, listed } from '../measure/words.ts';
 import type { Crossed } from './crossed.ts';
 import { crossedAt, crossedNeeds } from './crossed.ts';
 import type { Cut, Role } from './cut.ts';
 import { cutLines } from './lines.ts';
 import { methodsFor, methodsLike, usualMethod } from './methods.ts';
+import type { CutNote } from './notes.ts';
 import type { Need } from './needs.ts';
 import type { UnitPlace } from './recipes.ts';
 import { allowsFourAtATime, pieceNeed, unitNeeds } from './recipes.ts';
@@ -46,8 +46,8 @@ export interface CutList {
   readonly methods: Readonly<Record<string, Method>>;
   /** What settled each of these. */
   readonly settledBy: Readonly<Record<string, SettledBy>>;
-  /** What a maker should know: one sentence each. */
-  readonly notes: readonly string[];
+  /** What a maker should know; in words: `cutNoteText`. */
+  readonly notes: readonly CutNote[];
 }
 
 /**
@@ -60,12 +60,13 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
   const settledBy: Record<string, SettledBy> = {};
   const sets = inSets(piecing, choices, methods, settledBy);
   const { places, singles } = takenApart(piecing, sets.pieces);
-  const notes: string[] = [];
+  const notes = new Map<string, CutNote>();
+  for (const unit of sets.refused) notes.set(unit, { note: 'other method', unit, kind: 'joined unit', asked: 'strip-sets', taken: 'pieces', why: 'no strips' });
   const needs: Need[] = [...sets.needs, ...singles.map(({ piece, unit }) => pieceNeed(piece, unit, choices))];
   const crossed: Crossed[] = [];
   for (const place of places) {
     const { method, by, note } = methodAt(place, choices);
-    if (note !== null && !notes.includes(note)) notes.push(note);
+    if (note !== null) notes.set(JSON.stringify(note), note);
     methods[place.unit] = method;
     settledBy[place.unit] = by;
     const crossing = method === 'two-at-a-time' && place.kind !== 'half-square triangle' ? crossedAt(place, choices) : null;
@@ -80,13 +81,17 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
     settledBy[id] ??= 'usual';
   }
   const { needs: shared, unasked } = crossedNeeds(crossed, choices);
-  for (const { unit, count } of unasked) notes.push(mirrorNote(unit, count));
   const lines = cutLines([...needs, ...shared], choices.fabrics, choices.room);
   const pieces = lines.flatMap(({ cut, needs: served }) =>
     served.flatMap((need) => need.pieces.map((piece) => ({ piece, cut: cut.id, role: need.role }))),
   );
-  notes.push(...trimNotes(places, methods, choices));
-  return { cuts: lines.map(({ cut }) => cut), pieces: pieces.sort((a, b) => a.piece - b.piece), methods, settledBy, notes };
+  return {
+    cuts: lines.map(({ cut }) => cut),
+    pieces: pieces.sort((a, b) => a.piece - b.piece),
+    methods,
+    settledBy,
+    notes: [...notes.values(), ...unasked.map((left): CutNote => ({ note: 'mirror images', ...left })), ...trimNotes(places, methods, choices)],
+  };
 }
 
 /**
@@ -127,7 +132,7 @@ export function methodsThatFit({ id, kind, places }: Unit, step: Rational, { met
 }
 
 /** The method a place is cut by, and what to say when it is not the one that was asked for it or for its kind. */
-function methodAt(place: UnitPlace, { units, methods, method, step }: CuttingChoices): { method: Method; by: SettledBy; note: string | null } {
+function methodAt(place: UnitPlace, { units, methods, method, step }: CuttingChoices): { method: Method; by: SettledBy; note: CutNote | null } {
   const { unit, kind } = place;
   const usual = usualMethod(kind) ?? 'template';
   const fits = (one: Method): boolean =>
@@ -141,34 +146,22 @@ function methodAt(place: UnitPlace, { units, methods, method, step }: CuttingCho
   const [by, taken] = asked.find((one): one is readonly [SettledBy, Method] => one[1] !== undefined && fits(one[1]))!;
   const refused = asked.find(([whose, one]) => one !== undefined && (whose === 'unit' || whose === 'kind') && !fits(one))?.[1];
   if (refused === undefined) return { method: taken, by, note: null };
-  const name = unit === 'block' ? 'The block' : `Unit ${unit}`;
-  const why =
-    refused === 'four-at-a-time' && methodsFor(kind).includes(refused)
-      ? 'has corners of two fabrics, which four at a time cannot make'
-      : `cannot be cut ${refused}`;
-  return { method: taken, by, note: `${name} (${kind}) ${why}; it is cut ${taken}.` };
+  const why = refused === 'four-at-a-time' && methodsFor(kind).includes(refused) ? 'two corners' : 'not its kind';
+  return { method: taken, by, note: { note: 'other method', unit, kind, asked: refused, taken, why } };
 }
 
 /** Where nothing is cut larger though there is something to trim off elsewhere. */
-function trimNotes(places: readonly UnitPlace[], methods: CutList['methods'], { trim }: CuttingChoices): readonly string[] {
+function trimNotes(places: readonly UnitPlace[], methods: CutList['methods'], { trim }: CuttingChoices): readonly CutNote[] {
   if (trim.n === 0) return [];
   const centred = new Set(
     places.filter(({ unit, kind }) => kind === 'square in a square' && methods[unit]!.startsWith('triangles')).map(({ unit }) => unit),
   );
   const outlined = new Set(Object.keys(methods).filter((unit) => methods[unit] === 'template' && places.some((place) => place.unit === unit)));
-  const named = (units: ReadonlySet<string>): string => listed([...units].map((unit) => (unit === 'block' ? 'the block' : `unit ${unit}`)));
   return [
-    ...(centred.size > 0
-      ? [`The centre of ${named(centred)} is cut without anything to trim: its edges are seams. Its corners are cut large.`]
-      : []),
-    ...(outlined.size > 0 ? [`${capital(named(outlined))} ${outlined.size > 1 ? 'have' : 'has'} nothing to trim: pieces cut round an outline are cut exactly.`] : []),
+    ...(centred.size > 0 ? [{ note: 'centre untrimmed', units: [...centred] } as const] : []),
+    ...(outlined.size > 0 ? [{ note: 'outlined untrimmed', units: [...outlined] } as const] : []),
   ];
 }
-
-const mirrorNote = (unit: string, count: number): string => {
-  const whose = unit === 'block' ? 'the block' : `unit ${unit}`;
-  return `Two at a time makes mirror images: ${count} of ${whose} ${count === 1 ? 'is' : 'are'} left over.`;
-};
 
 /** A piece that is cut by itself, and the unit it goes into. */
 interface Single {

@@ -1,9 +1,8 @@
+import { counted } from '../block/counting.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { lengthToBuy } from '../cutting/cloth/buying.ts';
 import { takenByJoined } from '../cutting/cloth/joined.ts';
-import { printLength } from '../measure/lengths.ts';
 import { add, compare, divide, multiply, rational, subtract, upToStep, type Rational } from '../measure/rational.ts';
-import { listed } from '../measure/words.ts';
 import type { Cloth } from './pattern.ts';
 import type { Warned, Warning } from './warnings.ts';
 
@@ -11,7 +10,7 @@ import type { Warned, Warning } from './warnings.ts';
 const LEFT = { in: rational(1, 2), cm: rational(1) } as const;
 
 /** @returns a warning for the pieces longer than their cloth is wide, and one for those that exceed it both ways, for each width of cloth */
-export function longCuts({ list, fabrics, block: { unit }, choices: { seam } }: Warned): readonly Warning[] {
+export function longCuts({ list, fabrics, block: { unit }, choices: { seam }, speech: { language, telling } }: Warned): readonly Warning[] {
   const groups = new Map<string, { readonly room: Rational; readonly joined: boolean; readonly cuts: Cut[] }>();
   for (const { fabric, order, joined } of fabrics) {
     const room = order.bought.width;
@@ -23,16 +22,15 @@ export function longCuts({ list, fabrics, block: { unit }, choices: { seam } }: 
     }
   }
   return [...groups.values()].map(({ room, joined, cuts }): Warning => {
-    const one = cuts.length === 1;
-    const sizes = [...new Set(cuts.map(({ width, height }) => `${printLength(width, unit, 'bare')} × ${printLength(height, unit)}`))];
-    const what = `${one ? 'Cut' : 'Cuts'} ${listed(cuts.map(({ id }) => id))} (${listed(sizes)}) ${one ? 'is' : 'are'}`;
-    const it = one ? 'it' : 'them';
-    const wide = `(${printLength(room, unit)})`;
+    const phrases = language.pattern;
+    const ids = cuts.map(({ id }) => telling.cut(id));
+    const sizes = [...new Set(cuts.map(({ width, height }) => phrases.clothSize(telling.length(width, unit, 'bare'), telling.length(height, unit))))];
+    const wide = telling.length(room, unit);
     return {
       code: 'longer than the cloth',
       says: joined
-        ? `${what} wider than the cloth ${wide}: sew widths of cloth together before you cut ${it}.`
-        : `${what} longer than the cloth is wide ${wide}: cut ${it} along the length of the cloth, or first join ${stripsFor(cuts, room, seam)} strips end to end with a ${printLength(seam, unit)} seam.`,
+        ? phrases.widerThanCloth(ids, sizes, wide)
+        : phrases.longerThanCloth(ids, sizes, wide, counted(stripsFor(cuts, room, seam), telling), telling.length(seam, unit)),
       pieces: cuts.flatMap(({ pieces }) => pieces).sort((a, b) => a - b),
       cuts: cuts.map(({ id }) => id),
     };
@@ -52,17 +50,21 @@ interface Bought {
   readonly fabrics: readonly Cloth[];
   readonly block: Pick<Warned['block'], 'unit'>;
   readonly choices: Pick<Warned['choices'], 'shopStep'>;
+  readonly speech: Warned['speech'];
 }
 
 /** @returns a warning for the fabrics of which hardly more is bought than the pieces take; null where enough is left of all */
-export function noMargin({ list, fabrics, block: { unit }, choices: { shopStep } }: Bought): Warning | null {
+export function noMargin({ list, fabrics, block: { unit }, choices: { shopStep }, speech: { language, telling } }: Bought): Warning | null {
   const short = fabrics.filter(({ bought, layout, joined }) => bought !== null && compare(subtract(bought, joined.map(takenByJoined).reduce(add, layout.takes)), LEFT[unit]) < 0);
   if (short.length === 0) return null;
-  const names = listed(short.map(({ fabric, buy }: Cloth) => `${fabric.name} (${buy})`));
   const cuts = list.cuts.filter(({ fabric }) => short.some((cloth) => cloth.fabric.id === fabric));
   return {
     code: 'no margin',
-    says: `Of ${names} less than ${printLength(LEFT[unit], unit)} is left over to straighten the edge: buy ${lengthToBuy(shopStep, shopStep, unit)} more${short.length > 1 ? ' of each' : ''}, or choose a margin.`,
+    says: language.pattern.noMargin(
+      short.map(({ fabric, buy }) => [telling.cloth(fabric.id), buy] as const),
+      telling.length(LEFT[unit], unit),
+      lengthToBuy(shopStep, shopStep, unit, { telling, phrases: language.cutting }),
+    ),
     pieces: cuts.flatMap(({ pieces }) => pieces).sort((a, b) => a - b),
     cuts: cuts.map(({ id }) => id),
   };

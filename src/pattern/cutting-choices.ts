@@ -1,12 +1,11 @@
-import type { Fabric, LengthUnit, UnitMethod } from '../block/block.ts';
+import type { Fabric, LengthUnit } from '../block/block.ts';
 import type { Choices, Method } from '../block/choices.ts';
 import { sourcesOf } from '../cutting/cloth/sources.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { CuttingChoices } from '../cutting/cutting.ts';
 import { STRAIGHTENING } from '../cutting/strip-sets.ts';
 import { compare, type Rational } from '../measure/rational.ts';
-import { listed } from '../measure/words.ts';
-import { pointText, type Measure } from './places.ts';
+import type { Speech, Wording } from './language.ts';
 
 /** What a cutting list needs besides the choices. */
 export interface CutFor {
@@ -32,16 +31,7 @@ export function cuttingChoices(choices: Required<Choices>, { step, unit, fabrics
 }
 
 /** @returns which prints that have an up and a down are cut head to tail, so that it is lost: one sentence, or none */
-export function upsideDownNotes(cuts: readonly Cut[], fabrics: readonly Fabric[]): readonly string[] {
+export function upsideDownNotes(cuts: readonly Cut[], fabrics: readonly Fabric[], { language, telling }: Speech<Wording>): readonly string[] {
   const turned = fabrics.filter(({ id, directional }) => directional && cuts.some((cut) => cut.fabric === id && cut.nested !== undefined));
-  if (turned.length === 0) return [];
-  const names = listed(turned.map(({ name, id }) => name.trim() || id));
-  return [`Triangles from strips lie head to tail, so every second one of ${names} is upside down; choose another method where the print must stand.`];
-}
-
-/** @returns that a method was chosen for a unit which is not sewn there, or not there alone */
-export function lostMethodNote({ from, to, method }: UnitMethod, measure: Measure): string {
-  const [left, top, right, bottom] = [Math.min(from[0], to[0]), Math.min(from[1], to[1]), Math.max(from[0], to[0]), Math.max(from[1], to[1])];
-  const place = (x: number, y: number): string => pointText({ x, y, w: 1 }, measure);
-  return `The method ${method} is chosen for a unit from ${place(left, top)} to ${place(right, bottom)}, but none is sewn there; it does nothing.`;
+  return turned.length === 0 ? [] : [language.pattern.upsideDown(turned.map(({ id }) => telling.cloth(id)))];
 }

@@ -9,6 +9,7 @@ import { add, compare, ZERO, type Rational } from '../measure/rational.ts';
 import { cuttingChoices } from './cutting-choices.ts';
 import { clothOf } from './cloths.ts';
 import type { Pattern, UnitLine } from './pattern.ts';
+import { namesIn, plainSpeech } from './plain-speech.ts';
 import { layoutCuts, setCuts, subcuts } from './straight-cuts.ts';
 
 /** What the methods of a pattern come to, all its blocks together. */
@@ -111,11 +112,13 @@ function isTrimmed({ choices: { trim } }: Pattern, { unit }: UnitLine, { cuts }:
   return compare(trim, ZERO) > 0 && roles.some((role) => role !== 'plain' && role !== 'template' && role !== 'strip');
 }
 
-function effectOf({ fabrics, pieces, choices, block, lattice, plan }: Pattern, list: CutList): Effect {
+function effectOf(pattern: Pattern, list: CutList): Effect {
+  const { fabrics, pieces, choices, block, lattice, plan } = pattern;
+  const speech = plainSpeech(namesIn(pattern));
   const { cuts, pieces: from, methods } = list;
   const cloths = fabrics.map(({ fabric }) => {
     const own = cuts.filter((cut) => cut.fabric === fabric.id);
-    return clothOf(fabric, own, pieces, choices, block.unit);
+    return clothOf(fabric, own, pieces, choices, block.unit, speech);
   });
   const sum = (numbers: readonly number[]): number => numbers.reduce((a, b) => a + b, 0);
   const sets = new Set(Object.keys(methods).filter((id) => methods[id] === 'strip-sets'));

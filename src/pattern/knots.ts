@@ -7,12 +7,13 @@ import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
 import { brokenWholes } from '../geometry/patchwork/wholes.ts';
 import type { Piecing } from '../geometry/piecing/assembly.ts';
 import { knotIn, type Knot, type SetIn, type WayOut } from '../geometry/piecing/knot.ts';
-import type { Pinned, Refusal } from '../geometry/piecing/pins.ts';
+import type { Pinned } from '../geometry/piecing/pins.ts';
 import type { Way } from '../geometry/piecing/way.ts';
 import { sewing } from '../geometry/piecing/ways.ts';
 import { gcd, type Point } from '../geometry/point.ts';
 import type { Problem, Remedy } from '../measure/problem.ts';
 import { capital, listed, several } from '../measure/words.ts';
+import type { Speech, Wording } from './language.ts';
 import type { RefusedPin } from './pattern.ts';
 import { pointText, stretchText, type Measure } from './places.ts';
 
@@ -128,14 +129,13 @@ function inGridSteps({ grid }: Block, { width, height }: Drawing, outlines: read
   return { parts: placed.map((outline) => outline.map(([x, y]) => [x / coarser, y / coarser] as const)), denominator: common / coarser };
 }
 
-const REFUSED: Readonly<Record<Refusal, string>> = {
-  'no place': 'it lies on no seam right across the block and on no rectangle of it; take it away and set it anew.',
-  crosses: 'it cuts into the unit of an earlier pin; take one of the two away.',
-  locks: 'a whole patch would be divided, or no straight seams are left for the rest; take it away, or let that patch be divided.',
-};
-
 /** @returns a pin that is not honoured, with the reason in words */
-export const refusedPin = ({ pin, why }: Pinned['refused'][number]): RefusedPin => ({ pin, why, says: REFUSED[why] });
+export const refusedPin = ({ pin, why }: Pinned['refused'][number], { language }: Speech<Wording>): RefusedPin => ({
+  pin,
+  why,
+  says: language.pattern.refused[why],
+});
 
 /** @returns the whole sentence about a pin that is not honoured, where the pin is not beside it */
-export const refusedPinText = ({ pin, says }: RefusedPin): string => `Pin ${pin + 1} is not honoured: ${says}`;
+export const refusedPinText = ({ pin, says }: RefusedPin, { language, telling }: Speech<Wording>): string =>
+  language.pattern.refusedPin(telling.count(pin + 1), says);

@@ -1,7 +1,6 @@
 import type { Block, Fabric } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { toDrawing, type TrueDrawing } from '../block/drawing.ts';
-import { plainTelling } from '../block/plain-telling.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { chosenUnits } from '../cutting/chosen-units.ts';
 import { cutList, methodsThatFit } from '../cutting/cutting.ts';
@@ -16,17 +15,15 @@ import { otherWays, sewing, type Sewing } from '../geometry/piecing/ways.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, multiply, rational } from '../measure/rational.ts';
 import { prove } from '../sewing/proof.ts';
-import { SEWING_IN_ENGLISH } from '../sewing/phrases/english.ts';
 import { sewingPlan } from '../sewing/steps.ts';
-import { unassembledNote } from './assembly-notes.ts';
-import { unpressedNote } from './pressing-notes.ts';
-import { CAUTIONS } from './cautions.ts';
 import { settled } from './choices.ts';
-import { cuttingChoices, lostMethodNote, upsideDownNotes } from './cutting-choices.ts';
-import { clothNotes, clothOf } from './cloths.ts';
+import { cuttingChoices } from './cutting-choices.ts';
+import { clothOf } from './cloths.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
 import type { Pattern, Size, UnitLine } from './pattern.ts';
+import { plainSpeech } from './plain-speech.ts';
+import { notesOf, type Unmet } from './unmet.ts';
 import { warningsOf } from './warnings.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
@@ -75,7 +72,7 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
   const { drawing, step } = placed.value;
   const chosen = settled(block, choices);
   try {
-    const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit }, chosen.way) });
+    const locked = (): Result<Pattern> => ({ ok: false, problem: knotProblem(block, drawing, { step, unit: block.finished.unit, speech: plainSpeech((id) => id) }, chosen.way) });
     if (contradictsItself(drawing)) return final(exactly(locked));
     const sew = sewing(drawing);
     const steps = sew.steps(chosen.way);
@@ -93,9 +90,9 @@ export function* answersFor(block: Block, choices: Choices = {}, scope: Scope = 
       if (!piecing) return final(exactly(locked));
       // What was found before, and is the last of it, is not written again.
       if (known?.() === piecing && scope === 'chosen way') return final(pattern, piecing.figures);
-      const notes = wished ? [] : [`This drawing has no way "${chosen.way}"; it is sewn in ${piecing.way}.`];
+      const unmet: readonly Unmet[] = wished ? [] : [{ what: 'way', asked: chosen.way, taken: piecing.way }];
       const others = (): readonly Piecing[] => (scope === 'all ways' ? otherWays(sew, piecing) : []);
-      return final(exactly(() => good(patternOf(block, placed.value, chosen, sew, piecing, others(), notes))), piecing.figures);
+      return final(exactly(() => good(patternOf(block, placed.value, chosen, sew, piecing, others(), unmet))), piecing.figures);
     }
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -113,7 +110,7 @@ function patternOf(
   sew: Sewing,
   found: Piecing,
   others: readonly Piecing[],
-  notes: readonly string[],
+  otherWay: readonly Unmet[],
 ): Pattern {
   const { seam, ruler, trim, blocks, assembly } = choices;
   const put = assembly === 'as found' ? found : inOrder(found, assembly, drawing.pins);
@@ -123,12 +120,15 @@ function patternOf(
   const list = cutList(plan, cuttingChoices(choices, { step, unit, fabrics: block.fabrics.map((f) => f.id), scraps: scrapsIn(block), units: chosen }));
   const piecing = sewnInRows(plan, new Set(Object.keys(list.methods).filter((id) => list.methods[id] === 'strip-sets')));
   const names = new Map(block.fabrics.map((f) => [f.id, f]));
+  const speech = plainSpeech((id) => names.get(id)!.name);
+  const { language, telling } = speech;
+  const measure = { step, unit, speech };
   const { steps, pressing, unpressed } = sewingPlan(piecing, list, {
     step,
     seam,
     trim,
     blocks,
-    words: { telling: plainTelling((id) => names.get(id)!.name), phrases: SEWING_IN_ENGLISH, unit, seam },
+    words: { telling, phrases: language.sewing, unit, seam },
     darkness: (id) => -brightness(names.get(id)!.color),
     pressed: pressedSeams,
   });
@@ -136,7 +136,7 @@ function patternOf(
   const cutFrom = block.fabrics.filter((fabric) => cutsOf(fabric).length > 0);
   const fabrics = cutFrom
     .filter(({ scraps }) => !scraps)
-    .map((fabric) => clothOf(fabric, cutsOf(fabric), piecing.pieces, choices, unit));
+    .map((fabric) => clothOf(fabric, cutsOf(fabric), piecing.pieces, choices, unit, speech));
   const allowances = multiply(seam, rational(2));
   const withSeams = ({ width, height }: Size): Size => ({ width: add(width, allowances), height: add(height, allowances) });
   const unitLine = (u: Unit): UnitLine => {
@@ -158,6 +158,12 @@ function patternOf(
   const units = piecing.units.map(unitLine);
   const { root } = piecing;
   const wholeUnit = root.kind && unitLine({ id: 'block', kind: root.kind, key: '', places: [{ assembly: root, turn: 0 }] });
+  const unmet: readonly Unmet[] = [
+    ...otherWay,
+    ...(put ? [] : [{ what: 'assembly', asked: assembly } as const]),
+    ...lost.map((one) => ({ what: 'method', ...one }) as const),
+    ...unpressed.map((i) => ({ what: 'pressing', from: pressedSeams[i]!.from, to: pressedSeams[i]!.to }) as const),
+  ];
   return {
     block: { name: block.name, finished, unfinished: withSeams(finished), unit },
     lattice,
@@ -167,7 +173,7 @@ function patternOf(
     pieces: piecing.pieces,
     piecing,
     plan,
-    divisions: divisionLines(piecing, sew.boundaries, { step, unit }, (id) => names.get(id)!.name),
+    divisions: divisionLines(piecing, sew.boundaries, measure),
     units,
     whole: wholeUnit && wholeUnit.methods.length > 0 ? wholeUnit : null,
     chosenUnits: chosen,
@@ -178,10 +184,11 @@ function patternOf(
     scraps: cutFrom.filter(({ scraps }) => scraps),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, straighten: STRAIGHTENING[unit], blocks, cuts: list.cuts, steps }),
-    refusedPins: sew.refused.map(refusedPin),
-    warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished) }),
-    notes: [...notes, ...(put ? [] : [unassembledNote(assembly)]), ...lost.map((one) => lostMethodNote(one, { step, unit })), ...unpressed.map((i) => unpressedNote(pressedSeams[i]!, { step, unit })), ...list.notes, ...upsideDownNotes(list.cuts, block.fabrics), ...fabrics.flatMap((cloth) => clothNotes(cloth, cutsOf(cloth.fabric), unit))],
-    cautions: CAUTIONS,
+    refusedPins: sew.refused.map((refused) => refusedPin(refused, speech)),
+    warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished), speech }),
+    unmet,
+    notes: notesOf({ unmet, list, fabrics: block.fabrics, cloths: fabrics }, measure),
+    cautions: language.pattern.cautions,
   };
 }
 

@@ -8,6 +8,7 @@ import { equals, type Rational } from '../measure/rational.ts';
 import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
 import type { Step } from '../sewing/step.ts';
 import { optionsFor } from './effects.ts';
+import { inEnglish } from './english.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
 import { ASSUMED } from './figure-words.ts';
 import { refusedPinText } from './knots.ts';
@@ -67,7 +68,7 @@ export function patternJson(pattern: Pattern) {
     proof: { holds: pattern.proof.holds, seams: pattern.proof.seams, faults: pattern.proof.faults },
     refusedPins: pattern.refusedPins.map(refusedPinJson),
     warnings: pattern.warnings.map(({ code, says, pieces, cuts }) => ({ code, text: says, pieces, cuts })),
-    notes: [...pattern.refusedPins.map(refusedPinText), ...pattern.notes, ...allDirectionNotes(pattern), ...families.flatMap(({ says }) => says)],
+    notes: [...pattern.refusedPins.map((pin) => refusedPinText(pin, inEnglish(pattern))), ...pattern.notes, ...allDirectionNotes(pattern), ...families.flatMap(({ says }) => says)],
     cautions: pattern.cautions,
   };
 }
@@ -132,7 +133,7 @@ const largeJson = (line: CutLarge | undefined, { steps }: Pattern) =>
     untrimmed: line.kept,
   };
 
-const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, points, layers }: Step, step: Rational) => ({
+const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, chain, points, layers }: Step, step: Rational) => ({
   number,
   text,
   makes,
@@ -143,6 +144,7 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
   unfinished: sizeText(unfinished),
   trimmed,
   press,
+  ...(chain !== undefined && { chain }),
   /** Where seams meet along its seams, across and down from the top-left corner of what it makes; those that lie opposite ways nest. */
   meet: points.map(({ at, lie }) => ({ at: pointJson(at, step), lie })),
   /** Of cloth, where its thickest seam is thickest. */

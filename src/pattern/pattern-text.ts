@@ -6,7 +6,8 @@ import type { Cut } from '../cutting/cut.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
 import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Step } from '../sewing/step.ts';
-import { cornersOf } from './exact-text.ts';
+import { detailsOf, purposeOf } from './cut-words.ts';
+import { ENGLISH, inEnglish } from './english.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
 import { piecesMore } from './divisions.ts';
 import { refusedPinText } from './knots.ts';
@@ -32,7 +33,7 @@ export function patternText(pattern: Pattern): string {
     headOf(pattern),
     warningOf(pattern),
     section('Materials', materials(pattern)),
-    section('Before you cut', bullets([...pattern.refusedPins.map(refusedPinText), ...pattern.warnings.map(({ says }) => says), ...pattern.notes, ...allDirectionNotes(pattern), ...families.flatMap(({ says }) => says)])),
+    section('Before you cut', bullets([...pattern.refusedPins.map((pin) => refusedPinText(pin, inEnglish(pattern))), ...pattern.warnings.map(({ says }) => says), ...pattern.notes, ...allDirectionNotes(pattern), ...families.flatMap(({ says }) => says)])),
     section('Cutting', apart([...pattern.fabrics.map((cloth) => clothCuts(cloth, pattern)), ...families.map((family) => scrapCuts(family, pattern))])),
     section('Rounded up to the ruler', bullets(largeLines(pattern).map(({ says }) => says))),
     section('Units', units(pattern)),
@@ -125,7 +126,7 @@ function clothCuts(cloth: Cloth, pattern: Pattern): Lines {
   const bands = strips.map(({ width, count }) => `${several(count, 'strip')} ${printLength(width, pattern.block.unit)} wide`);
   return [
     ...paragraph(`${nameOf(fabric)} (${buy}${added === null ? '' : `, with ${added}`})`),
-    ...cutLines(pattern.cuts.filter((cut) => cut.fabric === fabric.id), pattern, purposeOf),
+    ...cutLines(pattern.cuts.filter((cut) => cut.fabric === fabric.id), pattern, (cut) => purposeOf(cut, inEnglish(pattern)).join(', ')),
     ...(bands.length === 0 ? [] : paragraph(`from ${listed(bands)}${takenText(cloth, pattern)}`, '    ')),
   ];
 }
@@ -134,7 +135,7 @@ function scrapCuts({ fabric, prints, cuts }: ScrapFamily, pattern: Pattern): Lin
   const each = new Map(cuts.map((line) => [line.cut, eachWords(line.each)]));
   return [
     ...paragraph(`${nameOf(fabric)} (${familyWords(prints)})`),
-    ...cutLines(cuts.map(({ cut }) => cut), pattern, (cut) => `${purposeOf(cut)}: ${each.get(cut)}`),
+    ...cutLines(cuts.map(({ cut }) => cut), pattern, (cut) => `${purposeOf(cut, inEnglish(pattern)).join(', ')}: ${each.get(cut)}`),
   ];
 }
 
@@ -150,40 +151,10 @@ function cutLines(cuts: readonly Cut[], pattern: Pattern, purpose: (cut: Cut) =>
   const widths = columns.map(([text]) => widest(text));
   const row = (cut: Cut): Lines => {
     const cells = columns.map(([text, side], i) => padded(text(cut), widths[i]!, side));
-    const details = detailsOf(cut, pattern).flatMap((detail) => paragraph(detail, ' '.repeat(widths[0]! + widths[1]! + 8)));
+    const details = detailsOf(cut, pattern, inEnglish(pattern)).flatMap((detail) => paragraph(detail, ' '.repeat(widths[0]! + widths[1]! + 8)));
     return [...paragraph(purpose(cut), `    ${cells.join('  ')}  `), ...details];
   };
   return cuts.flatMap(row);
-}
-
-/** Where the pieces of a line go, and what is cut of them first. */
-function purposeOf(cut: Cut): string {
-  const places = [...new Set(cut.uses.map(({ unit }) => (unit === 'block' ? 'the block' : unit)))];
-  const said = [`for ${listed(places)}`];
-  if (cut.subcut === 'once') said.push('cut once on the diagonal');
-  if (cut.subcut === 'twice') said.push('cut twice on the diagonals');
-  if (cut.nested) said.push(`${cut.quantity === 1 ? '' : 'each strip '}cut into ${several(cut.nested.triangles, 'triangle')}, head to tail`);
-  if (cut.set) said.push(`each set cut across into ${several(cut.set.segments, 'segment')}`);
-  if (cut.spare > 0) said.push(`${cut.spare} to spare`);
-  return said.join(', ');
-}
-
-/** What a line of the list cannot say in a few words: which diagonals, which outline. */
-function detailsOf({ diagonals, template }: Cut, { lattice, block }: Pattern): readonly string[] {
-  const details: string[] = [];
-  if (diagonals) {
-    const hands = [
-      ...(diagonals.falling > 0 ? [`${diagonals.falling} from the top left to the bottom right`] : []),
-      ...(diagonals.rising > 0 ? [`${diagonals.rising} from the bottom left to the top right`] : []),
-    ];
-    details.push(`Right side up, standing on the short side, cut ${listed(hands)}.`);
-  }
-  if (template) {
-    const bare = (length: Rational): string => printLength(length, block.unit, 'bare');
-    const places = cornersOf(template, lattice.step).map(([x, y]) => `${bare(x)} by ${bare(y)}`);
-    details.push(`Finished corners, across by down: ${places.join('; ')}. Add the seam allowance all round.`);
-  }
-  return details;
 }
 
 function units(pattern: Pattern): Lines {
@@ -191,7 +162,7 @@ function units(pattern: Pattern): Lines {
   const counts = Math.max(...pattern.units.map(({ count }) => `${count}`.length));
   return pattern.units.flatMap(({ unit, count, method, finished, unfinished, pieces }) => {
     const start = `${INDENT}${padded(unit.id, ids)}  make ${padded(`${count}`, counts, 'right')}  `;
-    const how = method === null || method === 'pieces' ? several(pieces, 'piece') : method.replaceAll('-', ' ');
+    const how = method === null || method === 'pieces' ? several(pieces, 'piece') : ENGLISH.pattern.method[method];
     return [
       ...paragraph(`${unit.kind}, ${how}`, start),
       ...paragraph(`${sizeOf(finished, pattern)} finished, ${sizeOf(unfinished, pattern)} unfinished`, ' '.repeat(start.length)),
@@ -213,7 +184,7 @@ function stepLines(step: Step, pattern: Pattern): Lines {
   const block = step.count === 1 ? 'The block' : `The ${step.count} blocks`;
   return [
     ...paragraph(step.makes === 'block' ? block : `Unit ${step.makes}, ${step.kind}`, start),
-    ...paragraph(step.text, below),
+    ...paragraph(step.chain ? `${step.text} ${step.chain}` : step.text, below),
     ...(step.press === '' ? [] : paragraph(step.press, below)),
   ];
 }

@@ -12,6 +12,7 @@ import type { Cut } from '../cutting/cut.ts';
 import type { SettledBy } from '../cutting/cutting.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
 import type { Pressing, Step, Proof } from '../sewing/step.ts';
+import type { Unmet } from './unmet.ts';
 import type { Warning } from './warnings.ts';
 
 /** A size in the block's unit; width and height as the thing lies when its step describes it. */
@@ -111,6 +112,8 @@ export interface Pattern {
   readonly refusedPins: readonly RefusedPin[];
   /** What spoils the work where it is overlooked, the gravest first; each kind once. */
   readonly warnings: readonly Warning[];
+  /** What was chosen and comes to nothing; the notes say so. */
+  readonly unmet: readonly Unmet[];
   /** Things a maker should know before cutting: one sentence each. */
   readonly notes: readonly string[];
   readonly cautions: readonly string[];

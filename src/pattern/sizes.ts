@@ -1,10 +1,9 @@
 import type { Fabric, LengthUnit } from '../block/block.ts';
 import { checkSide } from '../block/checks.ts';
 import type { Cut } from '../cutting/cut.ts';
-import { cutList } from '../cutting/cutting.ts';
+import { cutList, type CutList } from '../cutting/cutting.ts';
 import { finishedWidths, narrower } from '../cutting/narrowest.ts';
 import { eachOnce, onMark, ruledSides } from '../cutting/ruler.ts';
-import { aboutLength } from '../measure/about.ts';
 import { printLength } from '../measure/lengths.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { add, compare, divide, equals, multiply, rational, subtract, timesInto, upToStep, ZERO, type Rational } from '../measure/rational.ts';
@@ -12,7 +11,10 @@ import { compareWith, times, type Surd } from '../measure/surd.ts';
 import { sentence } from '../sewing/sentences.ts';
 import { clothOf } from './cloths.ts';
 import { cuttingChoices } from './cutting-choices.ts';
+import { inEnglish } from './english.ts';
+import type { Speech } from './language.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
+import { aboutSaid } from './saying.ts';
 
 /*
  * A block at other finished sizes. Drawing and piecing stay as they are, only the length of a lattice step changes, so nothing is
@@ -74,7 +76,7 @@ export function widthsIn({ from, to, step }: SizeRange, unit: LengthUnit): Resul
  * @returns the block at every finished width of the range, in its own proportion, and at its own size where that lies between; a problem
  * where the range is none
  */
-export function otherSizes(pattern: Pattern, range: SizeRange): Result<readonly OtherSize[]> {
+export function otherSizes(pattern: Pattern, range: SizeRange, speech: Speech = inEnglish(pattern)): Result<readonly OtherSize[]> {
   const { block, choices, lattice, pieces, units } = pattern;
   const { finished, unit } = block;
   const widths = widthsIn(range, unit);
@@ -94,7 +96,7 @@ export function otherSizes(pattern: Pattern, range: SizeRange): Result<readonly 
         finished: size,
         unfinished: { width: add(size.width, allowances), height: add(size.height, allowances) },
         asItIs: equals(width, own),
-        cannot: whyNot(size, here, choices.seam, unit),
+        cannot: whyNot(size, here, choices.seam, unit, speech),
         off: sides.map((side) => add(multiply(side, by), allowances)).filter((side) => !onMark(side, choices.ruler)),
         narrowest: here,
       };
@@ -103,11 +105,11 @@ export function otherSizes(pattern: Pattern, range: SizeRange): Result<readonly 
 }
 
 /** Why a block cannot be sewn at a size; null where it can. */
-function whyNot(size: Size, narrowest: Surd, seam: Rational, unit: LengthUnit): string | null {
+function whyNot(size: Size, narrowest: Surd, seam: Rational, unit: LengthUnit, speech: Speech): string | null {
   const fault = checkSide('width', size.width, unit) ?? checkSide('height', size.height, unit);
   if (fault) return fault.sentence;
   if (compareWith(narrowest, seam) >= 0) return null;
-  return `Its narrowest piece would finish at ${aboutLength(narrowest, unit)}, less than the ${printLength(seam, unit)} allowances behind it.`;
+  return speech.language.pattern.tooNarrow(aboutSaid(narrowest, unit, speech), speech.telling.length(seam, unit));
 }
 
 /**
@@ -115,21 +117,32 @@ function whyNot(size: Size, narrowest: Surd, seam: Rational, unit: LengthUnit): 
  * @returns the cutting list at that size, by the same choices: that of the pattern of the block drawn at that size
  * @throws RangeError when a size leaves what can be held exactly
  */
-export function cutsAt({ block, choices, lattice, plan, scraps, chosenUnits, cuts }: Pattern, width: Rational): readonly Cut[] {
+export function cutListAt({ block, choices, lattice, plan, scraps, chosenUnits, cuts }: Pattern, width: Rational): CutList {
   const step = multiply(lattice.step, divide(width, block.finished.width));
   // The list goes fabric by fabric in the drawing's order.
   const fabrics = [...new Set(cuts.map(({ fabric }) => fabric))];
-  return cutList(plan, cuttingChoices(choices, { step, unit: block.unit, fabrics, scraps: scraps.map(({ id }) => id), units: chosenUnits })).cuts;
+  return cutList(plan, cuttingChoices(choices, { step, unit: block.unit, fabrics, scraps: scraps.map(({ id }) => id), units: chosenUnits }));
 }
 
+/** @returns its lines, see `cutListAt` */
+export const cutsAt = (pattern: Pattern, width: Rational): readonly Cut[] => cutListAt(pattern, width).cuts;
+
 /** @returns how each fabric is cut and bought at another size, laid out at once; those of scraps are not bought */
-export function clothsAt({ block, choices, fabrics, pieces }: Pattern, cuts: readonly Cut[]): readonly Cloth[] {
-  return fabrics.map(({ fabric }) => clothOf(fabric, cuts.filter((cut) => cut.fabric === fabric.id), pieces, choices, block.unit));
+export function clothsAt(pattern: Pattern, cuts: readonly Cut[], speech: Speech = inEnglish(pattern)): readonly Cloth[] {
+  const { block, choices, fabrics, pieces } = pattern;
+  return fabrics.map(({ fabric }) => clothOf(fabric, cuts.filter((cut) => cut.fabric === fabric.id), pieces, choices, block.unit, speech));
+}
+
+/** What is cut of one fabric at another size, and what is bought for it. */
+export interface FabricAt {
+  readonly fabric: Fabric;
+  readonly buy: string;
+  readonly cuts: readonly Cut[];
 }
 
 /** @returns what is cut of each fabric, and what is bought for it; "from scraps" where nothing is */
-export function listAt(pattern: Pattern, cuts: readonly Cut[]): readonly { readonly fabric: Fabric; readonly buy: string; readonly cuts: readonly Cut[] }[] {
-  const bought = clothsAt(pattern, cuts).map(({ fabric, buy }) => ({ fabric, buy }));
-  const all = [...bought, ...pattern.scraps.map((fabric) => ({ fabric, buy: 'from scraps' }))];
+export function listAt(pattern: Pattern, cuts: readonly Cut[], speech: Speech = inEnglish(pattern)): readonly FabricAt[] {
+  const bought = clothsAt(pattern, cuts, speech).map(({ fabric, buy }) => ({ fabric, buy }));
+  const all = [...bought, ...pattern.scraps.map((fabric) => ({ fabric, buy: speech.language.pattern.fromScraps }))];
   return all.map((one) => ({ ...one, cuts: cuts.filter((cut) => cut.fabric === one.fabric.id) }));
 }

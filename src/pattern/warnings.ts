@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
+import { counted } from '../block/counting.ts';
 import { MAX_FINISHED } from '../block/limits.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { CutList } from '../cutting/cutting.ts';
@@ -7,14 +8,13 @@ import { grainOf } from '../cutting/grain.ts';
 import { finishedWidths, narrower } from '../cutting/narrowest.ts';
 import { eachOnce, rulerFit, ruledSides } from '../cutting/ruler.ts';
 import type { Piecing } from '../geometry/piecing/assembly.ts';
-import { printLength } from '../measure/lengths.ts';
-import { aboutLength } from '../measure/about.ts';
 import { compare, divide, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
 import { compareWith, surd, times } from '../measure/surd.ts';
-import { listed, several } from '../measure/words.ts';
 import { outgrowth } from '../sewing/outgrowth.ts';
 import { longCuts, noMargin } from './cloth-warnings.ts';
+import type { Speech, Wording } from './language.ts';
 import type { Cloth, Size } from './pattern.ts';
+import { aboutSaid, sizeSaid } from './saying.ts';
 
 /** What a warning is about. */
 export type WarningCode = 'small pieces' | 'bias on the edge' | 'longer than the cloth' | 'outgrows its size' | 'no margin';
@@ -41,10 +41,11 @@ export interface Warned {
   readonly fabrics: readonly Cloth[];
   /** Finished sizes of the sewn units. */
   readonly units: readonly Size[];
+  readonly speech: Speech<Wording>;
 }
 
 /** Under this a piece is hard to sew true: half an inch, 1.2 cm (common practice). */
-const SMALL: Readonly<Record<LengthUnit, Rational>> = { in: rational(1, 2), cm: rational(6, 5) };
+export const SMALL: Readonly<Record<LengthUnit, Rational>> = { in: rational(1, 2), cm: rational(6, 5) };
 /** Sizes that are proposed are whole multiples of this. */
 const QUARTER: Readonly<Record<LengthUnit, Rational>> = { in: rational(1, 4), cm: rational(1, 2) };
 
@@ -53,20 +54,18 @@ export function warningsOf(warned: Warned): readonly Warning[] {
   return [outgrown(warned), ...longCuts(warned), noMargin(warned), biasOnEdge(warned), smallPieces(warned)].filter((warning) => warning !== null);
 }
 
-const size = ({ width, height }: Size, unit: LengthUnit): string => `${printLength(width, unit, 'bare')} by ${printLength(height, unit)}`;
-
 /** So many lines are named one by one. */
 const NAMED = 5;
 
 /** @returns "cut 3", "cuts 3 and 5", "9 cuts" */
-const named = (cuts: readonly string[]): string =>
-  cuts.length > NAMED ? several(cuts.length, 'cut') : `${cuts.length === 1 ? 'cut' : 'cuts'} ${listed(cuts)}`;
+const named = (cuts: readonly string[], { language, telling }: Speech<Wording>): string =>
+  cuts.length > NAMED ? language.pattern.manyCuts(counted(cuts.length, telling)) : language.pattern.cuts(cuts.map(telling.cut));
 
 /** The lines that some pieces come from, in the list's order. */
 const linesOf = (cuts: readonly Cut[], pieces: ReadonlySet<number>): readonly string[] =>
   cuts.filter((cut) => cut.pieces.some((piece) => pieces.has(piece))).map(({ id }) => id);
 
-function smallPieces({ piecing, list, block, lattice: { step } }: Warned): Warning | null {
+function smallPieces({ piecing, list, block, lattice: { step }, speech }: Warned): Warning | null {
   const { unit, finished } = block;
   const least = SMALL[unit];
   const widths = finishedWidths(piecing.pieces.map(({ outline }) => outline), step);
@@ -86,19 +85,17 @@ function smallPieces({ piecing, list, block, lattice: { step } }: Warned): Warni
   }
   const width = multiply(QUARTER[unit], rational(low));
   const larger = { width, height: divide(multiply(finished.height, width), finished.width) };
-  const remedy = low < most && compare(larger.height, rational(MAX_FINISHED[unit])) <= 0 ? `; from ${size(larger, unit)} on none does` : '';
-  const many = small.length === 1;
+  const from = low < most && compare(larger.height, rational(MAX_FINISHED[unit])) <= 0 ? sizeSaid(larger, unit, speech) : null;
+  const { language, telling } = speech;
   return {
     code: 'small pieces',
-    says:
-      `${several(small.length, 'piece')} (${named(cuts)}) ${many ? 'finishes' : 'finish'} under ${printLength(least, unit)}` +
-      `${many ? ', at' : ', the narrowest at'} ${aboutLength(narrowest, unit)}, and ${many ? 'is' : 'are'} hard to sew true${remedy}.`,
+    says: language.pattern.smallPieces(counted(small.length, telling), named(cuts, speech), telling.length(least, unit), aboutSaid(narrowest, unit, speech), from),
     pieces,
     cuts,
   };
 }
 
-function biasOnEdge({ piecing, list, lattice, choices: { seam, trim } }: Warned): Warning | null {
+function biasOnEdge({ piecing, list, lattice, choices: { seam, trim }, speech }: Warned): Warning | null {
   const lines = new Map(list.cuts.map((cut) => [cut.id, cut]));
   const pieces = piecing.pieces.filter(({ id, outline }) => {
     const { cut, role } = list.pieces[id]!;
@@ -114,32 +111,33 @@ function biasOnEdge({ piecing, list, lattice, choices: { seam, trim } }: Warned)
   const ids = pieces.map(({ id }) => id);
   const cuts = linesOf(list.cuts, new Set(ids));
   const quarter = pieces.every(({ id }) => ['half', 'pair', 'eight', 'small', 'strip-half'].includes(list.pieces[id]!.role));
-  const better = quarter ? 'from squares cut twice on the diagonals' : 'from squares cut once on the diagonal';
   return {
     code: 'bias on the edge',
-    says:
-      `${several(ids.length, 'piece')} (${named(cuts)}) ${ids.length === 1 ? 'has' : 'have'} bias on the outer edge of the block, which stretches: ` +
-      `cut ${ids.length === 1 ? 'it' : 'them'} ${better}, so that the straight grain lies there.`,
+    says: speech.language.pattern.biasOnEdge(counted(ids.length, speech.telling), named(cuts, speech), quarter ? 'twice' : 'once'),
     pieces: ids,
     cuts,
   };
 }
 
-function outgrown({ piecing, list, block, lattice: { step }, choices: { seam, ruler }, units }: Warned): Warning | null {
+function outgrown({ piecing, list, block, lattice: { step }, choices: { seam, ruler }, units, speech }: Warned): Warning | null {
   const grown = outgrowth(piecing.root, list.cuts, { step, seam, ruler });
   if (grown === null) return null;
   const { unit, finished } = block;
   const cuts = linesOf(list.cuts, new Set(grown.pieces));
-  const over = (by: Rational, word: string): readonly string[] => (compare(by, ZERO) > 0 ? [`${aboutLength(surd(by), unit)} ${word}`] : []);
-  const much = listed([...over(grown.width, 'too wide'), ...over(grown.height, 'too high')]);
+  const over = (by: Rational): string | null => (compare(by, ZERO) > 0 ? aboutSaid(surd(by), unit, speech) : null);
   const { smaller, larger } = rulerFit(eachOnce(ruledSides(piecing.pieces, step, units)), { ...finished, unit }, ruler);
-  const friendly = [smaller, larger].flatMap((each) => (each ? [size(each, unit)] : []));
-  const instead = friendly.length > 0 ? `; at ${friendly.join(' or ')} every plain cut is on a mark` : '';
+  const instead = [smaller, larger].flatMap((each) => (each ? [sizeSaid(each, unit, speech)] : []));
   return {
     code: 'outgrows its size',
-    says:
-      `Cut up to the next ${printLength(ruler, unit)} of the ruler, ${named(cuts)} ${cuts.length === 1 ? 'is' : 'are'} too large: untrimmed, ` +
-      `the block comes out ${grown.even ? '' : 'up to '}${much}${grown.even ? '' : ', and its rows do not meet'}${instead}.`,
+    says: speech.language.pattern.outgrown({
+      mark: speech.telling.length(ruler, unit),
+      cuts: named(cuts, speech),
+      one: cuts.length === 1,
+      wider: over(grown.width),
+      higher: over(grown.height),
+      even: grown.even,
+      instead,
+    }),
     pieces: grown.pieces,
     cuts,
   };

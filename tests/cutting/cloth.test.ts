@@ -12,6 +12,7 @@ import type { ClothLayout, ClothSource } from '../../src/cutting/layout.ts';
 import { formatLength, parseLength } from '../../src/measure/lengths.ts';
 import { add, compare, multiply, rational, timesInto, ZERO, type Rational } from '../../src/measure/rational.ts';
 import { faultsOf } from './cloth-checker.ts';
+import { WORDS } from './notes-in.ts';
 
 const laws = { seed: 20260716, numRuns: 150 };
 
@@ -42,7 +43,7 @@ function told(order: ClothOrder, layout: ClothLayout): string {
   const joined = joinedFor(order, layout);
   const takes = joined.map(takenByJoined).reduce(add, layout.takes);
   const strips = stripsOf(layout, joined).map(({ width, count }) => `${count} × ${formatLength(width)}`);
-  return `${strips.join(', ')}; ${formatLength(takes)}; ${buyingOf(takes, order.bought, PLAIN).buy}`;
+  return `${strips.join(', ')}; ${formatLength(takes)}; ${buyingOf(takes, order.bought, PLAIN, WORDS).buy}`;
 }
 
 /** How many pieces of cloth so many squares take: of precut cloth their number, else the length. */
@@ -138,13 +139,13 @@ describe('published strip examples', () => {
     ['31 1/2', '7/8 yd'],
     ['36', '1 yd'],
   ])('%s in. are %s', (inches, yards) => {
-    expect(lengthToBuy(size(inches), rational(9, 2), 'in')).toBe(yards);
+    expect(lengthToBuy(size(inches), rational(9, 2), 'in', WORDS)).toBe(yards);
   });
 
   test('a length over an eighth buys the next; centimetres go by tens', () => {
-    expect(lengthToBuy(size('4 7/8'), rational(9, 2), 'in')).toBe('1/4 yd');
-    expect(lengthToBuy(size('24.8'), rational(10), 'cm')).toBe('30 cm');
-    expect(lengthToBuy(size('30'), rational(10), 'cm')).toBe('30 cm');
+    expect(lengthToBuy(size('4 7/8'), rational(9, 2), 'in', WORDS)).toBe('1/4 yd');
+    expect(lengthToBuy(size('24.8'), rational(10), 'cm', WORDS)).toBe('30 cm');
+    expect(lengthToBuy(size('30'), rational(10), 'cm', WORDS)).toBe('30 cm');
   });
 });
 
@@ -215,7 +216,7 @@ describe('where cloth comes from', () => {
   test('where the maker has enough, nothing is bought', () => {
     const { own, bought } = sourcesOf({ have: [{ width: rational(20), length: rational(10), count: 1 }] }, rules);
     const layout = quickCloth(orderOf([wanted('1', 8, rational(5), rational(5))], bought, own));
-    expect([layout.takes, layout.least, buyingOf(layout.takes, bought, PLAIN).buy]).toEqual([ZERO, ZERO, 'nothing']);
+    expect([layout.takes, layout.least, buyingOf(layout.takes, bought, PLAIN, WORDS).buy]).toEqual([ZERO, ZERO, 'nothing']);
   });
 
   test('a precut piece is squared up before it is laid; one that is too small holds nothing', () => {
@@ -228,7 +229,7 @@ describe('where cloth comes from', () => {
 
 describe('what to buy', () => {
   const buy = (inches: string, rules: Partial<{ squaringUp: Rational; margin: Margin }>) => {
-    const { buy: words, added } = buyingOf(size(inches), byLength(rational(42)), { ...PLAIN, ...rules });
+    const { buy: words, added } = buyingOf(size(inches), byLength(rational(42)), { ...PLAIN, ...rules }, WORDS);
     return [words, added];
   };
 
@@ -243,9 +244,9 @@ describe('what to buy', () => {
   });
 
   test('is whole precut pieces', () => {
-    expect(buyingOf(rational(3), fatQuarter, PLAIN).buy).toBe('3 fat quarters');
-    expect(buyingOf(rational(1), fatQuarter, PLAIN).buy).toBe('1 fat quarter');
-    expect(buyingOf(rational(9), fatQuarter, { ...PLAIN, margin: { percent: rational(20) } })).toMatchObject({ buy: '11 fat quarters', added: '20 % to spare' });
+    expect(buyingOf(rational(3), fatQuarter, PLAIN, WORDS).buy).toBe('3 fat quarters');
+    expect(buyingOf(rational(1), fatQuarter, PLAIN, WORDS).buy).toBe('1 fat quarter');
+    expect(buyingOf(rational(9), fatQuarter, { ...PLAIN, margin: { percent: rational(20) } }, WORDS)).toMatchObject({ buy: '11 fat quarters', added: '20 % to spare' });
   });
 });
 

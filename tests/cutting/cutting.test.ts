@@ -4,6 +4,7 @@ import { formatLength } from '../../src/measure/lengths.ts';
 import { ceilToStep } from '../../src/measure/surd.ts';
 import { cutList, methodsThatFit } from '../../src/cutting/cutting.ts';
 import { methodsFor, usualMethod } from '../../src/cutting/methods.ts';
+import { notesIn } from './notes-in.ts';
 import {
   block,
   column,
@@ -148,7 +149,7 @@ describe('quarter-square triangles', () => {
       [2, 4],
       [2, 4],
     ]);
-    expect(list.notes).toEqual(['Two at a time makes mirror images: 4 of unit A are left over.']);
+    expect(notesIn(list)).toEqual(['Two at a time makes mirror images: 4 of unit A are left over.']);
   });
 
   test('from triangles: squares cut twice, shared by all units of a fabric', () => {
@@ -177,7 +178,7 @@ describe('split quarter-square triangles', () => {
   test('two at a time in one hand only leaves as many mirror images', () => {
     const list = cutFor(block([split, split]), { methods: { 'split quarter-square triangle': 'two-at-a-time' } });
     expect(lines(list)).toEqual(['oat 2 @ 3 7/8', 'teal 1 @ 4 1/4', 'rust 1 @ 4 1/4']);
-    expect(list.notes).toEqual(['Two at a time makes mirror images: 2 of unit A are left over.']);
+    expect(notesIn(list)).toEqual(['Two at a time makes mirror images: 2 of unit A are left over.']);
   });
 });
 
@@ -205,7 +206,7 @@ describe('flying geese', () => {
     expect(lines(list)).toEqual(['oat 1 @ 2 1/2 × 4 1/2', 'teal 1 @ 2 1/2', 'rust 1 @ 2 1/2']);
     expect(list.methods).toEqual({ A: 'stitch-and-flip' });
     expect(list.notes).toHaveLength(1);
-    expect(list.notes[0]).toMatch(/^Unit A \(flying geese\) .* stitch-and-flip\.$/);
+    expect(notesIn(list)[0]).toMatch(/^Unit A \(flying geese\) .* stitch-and-flip\.$/);
     expect(methodsThatFit(pieced(odd).units[0]!, rational(1), list)).toEqual(['stitch-and-flip', 'triangles', 'triangles-from-strips', 'template']);
     expect(methodsThatFit(pieced(flock).units[0]!, rational(1), list)).toContain('four-at-a-time');
   });
@@ -428,7 +429,7 @@ describe('the list', () => {
   test('an impossible method is replaced by the usual one, and the list says so', () => {
     const list = cutFor(mixed, { methods: { 'half-square triangle': 'stitch-and-flip' } });
     expect(list.cuts).toEqual(cutFor(mixed).cuts);
-    expect(list.notes[0]).toMatch(/^Unit \w \(half-square triangle\) cannot be cut stitch-and-flip; it is cut two-at-a-time\.$/);
+    expect(notesIn(list)[0]).toMatch(/^Unit \w \(half-square triangle\) cannot be cut stitch-and-flip; it is cut two-at-a-time\.$/);
   });
 
   test('survives JSON, and finds units again in a tree that was copied', () => {

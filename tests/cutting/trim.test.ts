@@ -3,6 +3,7 @@ import type { Method } from '../../src/block/choices.ts';
 import { methodsFor } from '../../src/cutting/methods.ts';
 import type { UnitKind } from '../../src/geometry/piecing/assembly.ts';
 import { compare, rational, type Rational } from '../../src/measure/rational.ts';
+import { notesIn } from './notes-in.ts';
 import { block, cornered, cutFor, goose, halves, hourglass, lines, peak, plain, splitHourglass, squareInSquare, type Part } from './sewn.ts';
 
 const eighth = rational(1, 8);
@@ -57,7 +58,7 @@ describe('trim', () => {
 
   test('that does not apply is told: at the centre of a square in a square, and round an outline', () => {
     const part = block([squareInSquare('oat', 'teal', 2), halves('oat', 'teal', 2)]);
-    const { notes } = cutFor(part, { methods: { 'square in a square': 'triangles', 'half-square triangle': 'template' }, trim: eighth });
+    const notes = notesIn(cutFor(part, { methods: { 'square in a square': 'triangles', 'half-square triangle': 'template' }, trim: eighth }));
     expect(notes).toEqual([
       expect.stringMatching(/^The centre of unit [AB] is cut without anything to trim: its edges are seams\./),
       expect.stringMatching(/^Unit [AB] has nothing to trim: pieces cut round an outline are cut exactly\.$/),

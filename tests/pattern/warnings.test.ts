@@ -8,6 +8,7 @@ import { divide, equals, multiply, rational, toNumber, type Rational } from '../
 import { cuttingChoices } from '../../src/pattern/cutting-choices.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
+import { namesIn as namesOf, plainSpeech } from '../../src/pattern/plain-speech.ts';
 import { warningsOf, type Warned, type Warning, type WarningCode } from '../../src/pattern/warnings.ts';
 import { must, unpainted } from '../block/drawn.ts';
 import { paint } from '../../src/block/painting.ts';
@@ -77,7 +78,8 @@ function warnedAs(pattern: Pattern, changed: (role: Role) => Role): readonly War
   const { piecing, block, lattice, choices, fabrics, units } = pattern;
   const list = cutList(piecing, cuttingChoices(choices, { step: lattice.step, unit: block.unit, fabrics: fabrics.map(({ fabric }) => fabric.id), units: {} }));
   const pieces = list.pieces.map((piece) => ({ ...piece, role: changed(piece.role) }));
-  const warned: Warned = { piecing, list: { ...list, pieces }, block, lattice, choices, fabrics, units: units.map(({ finished }) => finished) };
+  const speech = plainSpeech(namesOf(pattern));
+  const warned: Warned = { piecing, list: { ...list, pieces }, block, lattice, choices, fabrics, units: units.map(({ finished }) => finished), speech };
   return warningsOf(warned);
 }
 

@@ -1,8 +1,9 @@
 import type { Margin } from '../../block/choices.ts';
-import { formatLength, printLength } from '../../measure/lengths.ts';
 import { add, compare, divide, equals, multiply, rational, upToStep, ZERO, type Rational } from '../../measure/rational.ts';
-import { listed, several } from '../../measure/words.ts';
+import { counted } from '../../block/counting.ts';
+import type { Telling } from '../../block/telling.ts';
 import type { ClothLayout, ClothSource } from '../layout.ts';
+import type { CuttingPhrases, Precut } from '../phrases/cutting-phrases.ts';
 import type { Joined } from './joined.ts';
 import { piecesFor } from './sources.ts';
 
@@ -12,6 +13,12 @@ export interface BuyingRules {
   readonly margin: Margin;
   readonly shopStep: Rational;
   readonly unit: 'in' | 'cm';
+}
+
+/** How what is bought is put into words. */
+export interface BuyingWords {
+  readonly telling: Telling;
+  readonly phrases: CuttingPhrases;
 }
 
 /** What to ask for in the shop. */
@@ -32,31 +39,32 @@ const HUNDRED = rational(100);
  * what shops sell
  * @param takes length by the length, else the number of precut pieces
  */
-export function buyingOf(takes: Rational, source: ClothSource, rules: BuyingRules): Buying {
+export function buyingOf(takes: Rational, source: ClothSource, rules: BuyingRules, words: BuyingWords): Buying {
   const { squaringUp, margin, shopStep, unit } = rules;
-  if (equals(takes, ZERO)) return { buy: 'nothing', bought: null, added: null };
-  const spare = marginWords(margin, unit);
-  const squared = equals(squaringUp, ZERO) ? null : `${printLength(squaringUp, unit)} to square ${source.length === null ? 'it' : 'each'} up`;
-  const words = [squared, spare].filter((word) => word !== null);
-  const added = words.length === 0 ? null : listed(words);
+  const { telling, phrases } = words;
+  if (equals(takes, ZERO)) return { buy: phrases.nothing, bought: null, added: null };
+  const spare = marginWords(margin, unit, words);
+  const squared = equals(squaringUp, ZERO) ? null : phrases.toSquareUp(telling.length(squaringUp, unit), source.length === null ? 'length' : 'each');
+  const both = [squared, spare].filter((word) => word !== null);
+  const added = both.length === 0 ? null : phrases.listed(both);
   const share = 'percent' in margin ? divide(multiply(takes, margin.percent), HUNDRED) : null;
   if (source.length === null) {
     const needed = add(add(takes, squaringUp), share ?? ('length' in margin ? margin.length : ZERO));
-    return { buy: lengthToBuy(needed, shopStep, unit), bought: upToStep(needed, shopStep), added };
+    return { buy: lengthToBuy(needed, shopStep, unit, words), bought: upToStep(needed, shopStep), added };
   }
   const more = share ?? ('length' in margin && spare !== null ? rational(piecesFor(margin.length, source)) : ZERO);
-  return { buy: several(upToStep(add(takes, more), rational(1)).n, source.form), bought: null, added };
+  return { buy: phrases.precut(source.form as Precut, counted(upToStep(add(takes, more), rational(1)).n, telling)), bought: null, added };
 }
 
-function marginWords(margin: Margin, unit: 'in' | 'cm'): string | null {
-  if ('percent' in margin) return compare(margin.percent, ZERO) > 0 ? `${formatLength(margin.percent)} % to spare` : null;
-  return compare(margin.length, ZERO) > 0 ? `${printLength(margin.length, unit)} to spare` : null;
+function marginWords(margin: Margin, unit: 'in' | 'cm', { telling, phrases }: BuyingWords): string | null {
+  if ('percent' in margin) return compare(margin.percent, ZERO) > 0 ? phrases.percentToSpare(telling.length(margin.percent, 'in', 'bare')) : null;
+  return compare(margin.length, ZERO) > 0 ? phrases.toSpare(telling.length(margin.length, unit)) : null;
 }
 
 /** @returns a length of cloth as it is asked for in a shop, rounded up to what shops sell: "1 1/8 yd", "30 cm" */
-export function lengthToBuy(length: Rational, shopStep: Rational, unit: 'in' | 'cm'): string {
+export function lengthToBuy(length: Rational, shopStep: Rational, unit: 'in' | 'cm', { telling, phrases }: BuyingWords): string {
   const sold = upToStep(length, shopStep);
-  return unit === 'in' ? `${formatLength(divide(sold, YARD))} yd` : printLength(sold, 'cm');
+  return unit === 'in' ? phrases.yards(telling.length(divide(sold, YARD), 'in', 'bare')) : telling.length(sold, 'cm');
 }
 
 /** @returns the strips of a layout, joined widths among them, by their width, the widest first: what is cut from the cloth first of all */

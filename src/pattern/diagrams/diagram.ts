@@ -1,7 +1,10 @@
 import { toNumber, type Rational } from '../../measure/rational.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { Step } from '../../sewing/step.ts';
+import { inEnglish } from '../english.ts';
+import type { Speech } from '../language.ts';
 import type { Pattern } from '../pattern.ts';
+import type { PanelCaption } from '../phrases/pattern-phrases.ts';
 import { chordIn, extentOf, partBeside, type Polygon, type Spot } from '../polygons.ts';
 
 /*
@@ -46,7 +49,15 @@ export interface Panel {
 export interface Drawn {
   readonly step: Step;
   readonly pattern: Pattern;
+  /** How what is said under them is said; plain English where absent. */
+  readonly speech?: Speech;
 }
+
+/** @returns how what is said under the pictures of a step is said */
+export const speechOf = ({ pattern, speech = inEnglish(pattern) }: Drawn): Speech => speech;
+
+/** @returns what is said under a picture of a step */
+export const captionOf = (drawn: Drawn, caption: PanelCaption): string => speechOf(drawn).language.pattern.panel[caption];
 
 /** @returns the nearest doubles to a point's place in the block's unit */
 export const inkAt = (point: Point, scale: number): Spot => [(point.x / point.w) * scale, (point.y / point.w) * scale];

@@ -1,6 +1,6 @@
 import type { StepPart } from '../../sewing/step.ts';
 import { type Spot } from '../polygons.ts';
-import { between, chord, clipped, direction, ink, panel, plus, rectangle, times, type Drawn, type Mark, type Panel } from './diagram.ts';
+import { between, captionOf, chord, clipped, direction, ink, panel, plus, rectangle, times, type Drawn, type Mark, type Panel } from './diagram.ts';
 import { madeBy, type Made } from './laid-out.ts';
 import { cutOf } from './paired.ts';
 
@@ -37,7 +37,7 @@ export function flippedPanels(drawn: Drawn): readonly Panel[] {
   return together(corners).map((group) => {
     const squares = group.map((corner): Mark => ({ mark: 'cloth', fabric: corner.fabric, side: 'wrong', outline: corner.square }));
     const lines = group.flatMap((corner) => sewn(corner, seam));
-    const shown = panel([...folded, ...squares, ...lines], 'Sew on the line, cut outside it, fold back');
+    const shown = panel([...folded, ...squares, ...lines], captionOf(drawn, 'flip a corner'));
     folded.push(...group.map((corner): Mark => ({ mark: 'cloth', fabric: corner.fabric, side: 'right', outline: beyond(corner, outline) })));
     return shown;
   });
@@ -129,7 +129,7 @@ export function geesePanels(drawn: Drawn): readonly Panel[] {
     });
   const first = panel(
     [{ mark: 'cloth', fabric: big, side: 'right', outline: square }, ...ends.map(wrong), ...lines(square, [0, 0], falling)],
-    'Sew both sides, cut between',
+    captionOf(drawn, 'both sides'),
   );
   // The lower half; its triangles are folded out over the seams that hold them.
   const half = clipped(square, out, 0);
@@ -139,7 +139,7 @@ export function geesePanels(drawn: Drawn): readonly Panel[] {
   const third = rectangle(0, L - S, S, S);
   const second = panel(
     [{ mark: 'cloth', fabric: big, side: 'right', outline: under }, ...folded, wrong(third), ...lines(third, between([0, L], [S, L - S]), out)],
-    'On each half: sew both sides, cut between',
+    captionOf(drawn, 'on each half'),
   );
   return [first, second];
 }

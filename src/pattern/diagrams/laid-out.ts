@@ -4,7 +4,7 @@ import { cornerRounds } from '../../sewing/corner-rounds.ts';
 import { isInRounds } from '../../sewing/join-words.ts';
 import type { Join, Step, StepPart } from '../../sewing/step.ts';
 import { depthIn, middleOf, type Polygon, type Spot } from '../polygons.ts';
-import { between, direction, ink, inkAt, panel, plus, times, type Drawn, type Mark, type Panel } from './diagram.ts';
+import { between, captionOf, direction, ink, inkAt, panel, plus, times, type Drawn, type Mark, type Panel } from './diagram.ts';
 
 /** How far the parts of a step lie from each other before they are sewn, as a share of the whole. */
 const APART = 0.07;
@@ -73,7 +73,7 @@ export function laidOut(drawn: Drawn): Panel {
     ? ends.map(([from, to], i): Mark => ({ mark: 'order', number: i + 1, at: plus(between(from, to), shift(between(from, to))) }))
     : [];
   const names = step.parts.flatMap((part, i) => nameMark(step, part, i, made.parts[i]!, shifts[i]!));
-  return panel([...cloth, ...seams, ...names, ...numbers], step.joins.length === 0 ? 'One piece' : 'Lay out and sew');
+  return panel([...cloth, ...seams, ...names, ...numbers], captionOf(drawn, step.joins.length === 0 ? 'one piece' : 'lay out and sew'));
 }
 
 /** Seams of a row or column follow one another as they lie, and where pieces are told by numbers so are their seams. */

@@ -1,6 +1,6 @@
 import type { Cut } from '../../cutting/cut.ts';
 import { type Spot } from '../polygons.ts';
-import { chord, clipped, ink, inkAt, panel, plus, rectangle, times, direction, type Drawn, type Mark, type Panel } from './diagram.ts';
+import { captionOf, chord, clipped, ink, inkAt, panel, plus, rectangle, times, direction, type Drawn, type Mark, type Panel } from './diagram.ts';
 import { madeBy, type Made, type PlacedPiece } from './laid-out.ts';
 
 /*
@@ -57,7 +57,7 @@ export function pairPanels(drawn: Drawn, parts: readonly [number, number], along
   const [under, over] = parts.map((part) => (step.parts[part]!.from as { fabric: string }).fabric) as [string, string];
   const square = rectangle(0, 0, side, side);
   const diagonals: readonly Spot[] = eight ? [along, [along[1], -along[0]]] : [along];
-  const lay = laidTogether([cloth(under, square, 'right')], [cloth(over, square, 'wrong')], side, diagonals, 'Right sides together');
+  const lay = laidTogether([cloth(under, square, 'right')], [cloth(over, square, 'wrong')], side, diagonals, captionOf(drawn, 'right sides together'));
   const middle: Spot = [side / 2, side / 2];
   const straight: readonly Spot[] = eight ? [[1, 0], [0, 1]] : [];
   const sewn = [
@@ -68,7 +68,7 @@ export function pairPanels(drawn: Drawn, parts: readonly [number, number], along
       return { mark: 'line', line: 'cut', from, to };
     }),
   ];
-  return [lay, panel(sewn, eight ? 'Sew, then cut in four and on the diagonals' : 'Sew both sides, cut between')];
+  return [lay, panel(sewn, captionOf(drawn, eight ? 'in four' : 'both sides'))];
 }
 
 /** @returns how a half-square triangle is sewn from two squares */
@@ -94,9 +94,9 @@ export function crossedPanels(drawn: Drawn): readonly Panel[] {
   const lower = halves[0]!.map(({ fabric, outline }) => cloth(fabric, outline, 'right'));
   const begin = sewnFirst.flatMap((pair, i) => (i > 0 && sameCloths(step.parts, sewnFirst[0]!, pair) ? [] : [pairPanels(drawn, pair, seamDirection(drawn, i), false)[1]!]));
   const middle: Spot = [side / 2, side / 2];
-  const says = single !== undefined ? 'Right sides together' : step.points.every(({ lie }) => lie === 'opposite ways') ? 'Seams nested' : 'Seams matched';
-  const lay = laidTogether(lower, upper, side, [along], says);
-  return [...begin, lay, panel([...upper, ...sewnAlong(square, middle, along, seam, 'cut')], 'Sew both sides, cut between')];
+  const says = single !== undefined ? 'right sides together' : step.points.every(({ lie }) => lie === 'opposite ways') ? 'seams nested' : 'seams matched';
+  const lay = laidTogether(lower, upper, side, [along], captionOf(drawn, says));
+  return [...begin, lay, panel([...upper, ...sewnAlong(square, middle, along, seam, 'cut')], captionOf(drawn, 'both sides'))];
 }
 
 const sameCloths = (parts: Drawn['step']['parts'], one: readonly [number, number], other: readonly [number, number]): boolean => {

@@ -1,6 +1,5 @@
-import { printLength } from '../../measure/lengths.ts';
 import type { Role } from '../../cutting/cut.ts';
-import type { Drawn, Panel } from './diagram.ts';
+import { captionOf, speechOf, type Drawn, type Panel } from './diagram.ts';
 import { flippedPanels, geesePanels } from './flipped.ts';
 import { finished, laidOut } from './laid-out.ts';
 import { crossedPanels, halfSquarePanels } from './paired.ts';
@@ -15,8 +14,9 @@ export function stepPanels(drawn: Drawn): readonly Panel[] {
   if (step.joins.length === 0) return [laidOut(drawn)];
   const { width, height } = step.unfinished;
   const { unit } = drawn.pattern.block;
-  const measures = `${printLength(width, unit, 'bare')} × ${printLength(height, unit)}`;
-  return [...making(drawn), { ...finished(drawn, step.trimmed ? 'Press and trim' : 'Press'), measures }];
+  const { language, telling } = speechOf(drawn);
+  const measures = language.pattern.clothSize(telling.length(width, unit, 'bare'), telling.length(height, unit));
+  return [...making(drawn), { ...finished(drawn, captionOf(drawn, step.trimmed ? 'press and trim' : 'press')), measures }];
 }
 
 function making(drawn: Drawn): readonly Panel[] {

@@ -1,17 +1,18 @@
 import type { Cut } from '../../cutting/cut.ts';
 import { type Spot } from '../polygons.ts';
-import { ink, panel, type Drawn, type Mark, type Panel } from './diagram.ts';
+import { captionOf, ink, panel, type Drawn, type Mark, type Panel } from './diagram.ts';
 
 /** How many triangles of a strip are shown. */
 const SHOWN = 5;
 
 /** @returns for each strip of a step that is cut into triangles the beginning of it; equal ones of one fabric once */
-export function stripPanels({ step, pattern }: Drawn): readonly Panel[] {
+export function stripPanels(drawn: Drawn): readonly Panel[] {
+  const { step, pattern } = drawn;
   const ids = new Set(step.parts.flatMap(({ from }) => ('cut' in from ? [from.cut] : [])));
-  return pattern.cuts.filter((cut) => ids.has(cut.id) && cut.nested).map(stripPanel);
+  return pattern.cuts.filter((cut) => ids.has(cut.id) && cut.nested).map((cut) => stripPanel(cut, captionOf(drawn, 'head to tail')));
 }
 
-function stripPanel({ fabric, width, nested }: Cut): Panel {
+function stripPanel({ fabric, width, nested }: Cut, says: string): Panel {
   const [high, measure] = [ink(width), ink(nested!.measure)];
   const count = Math.min(SHOWN, nested!.triangles);
   const cuts = slants(nested!.form, measure, high, count);
@@ -20,7 +21,7 @@ function stripPanel({ fabric, width, nested }: Cut): Panel {
     { mark: 'cloth', fabric, side: 'right', outline: [first[0], last[0], last[1], first[1]] },
     ...cuts.slice(1, -1).map(([from, to]): Mark => ({ mark: 'line', line: 'cut', from, to })),
   ];
-  return panel(marks, 'Cut head to tail');
+  return panel(marks, says);
 }
 
 /**

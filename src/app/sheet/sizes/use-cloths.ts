@@ -1,5 +1,7 @@
 import { useEffect, useState } from 'react';
+import { plainTelling } from '../../../block/plain-telling.ts';
 import { lengthToBuy } from '../../../cutting/cloth/buying.ts';
+import { CUTTING_IN_ENGLISH } from '../../../cutting/phrases/english.ts';
 import { listed } from '../../../measure/words.ts';
 import { add, ZERO } from '../../../measure/rational.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
@@ -36,6 +38,9 @@ const NOTHING: ReadonlyMap<string, string> = new Map();
 
 const keyOf = ({ n, d }: OtherSize['finished']['width']): string => `${n}/${d}`;
 
+/** How a length is asked for: no fabric is named. */
+const WORDS = { telling: plainTelling((id) => id), phrases: CUTTING_IN_ENGLISH };
+
 /** "1 3/8 yd", "1/4 yd and 2 fat quarters": what is sold by the length together, the rest as it is sold. */
 function boughtAt(pattern: Pattern, finished: OtherSize['finished']): string {
   const cloths = clothsAt(pattern, cutsAt(pattern, finished.width));
@@ -43,6 +48,6 @@ function boughtAt(pattern: Pattern, finished: OtherSize['finished']): string {
   const others = cloths.filter(({ bought, buy }) => bought === null && buy !== 'nothing').map(({ buy }) => buy);
   const { unit } = pattern.block;
   const total = lengths.reduce(add, ZERO);
-  const sold = lengths.length === 0 ? [] : [lengthToBuy(total, pattern.choices.shopStep, unit)];
+  const sold = lengths.length === 0 ? [] : [lengthToBuy(total, pattern.choices.shopStep, unit, WORDS)];
   return listed([...sold, ...others]) || 'nothing';
 }
