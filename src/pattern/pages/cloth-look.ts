@@ -29,8 +29,8 @@ export function clothLook(fabrics: readonly string[], colors: ReadonlyMap<string
 const PAPER = '#ffffff';
 /** Between two pieces. */
 const EDGE = 0.45;
-/** The back of cloth is paler, and dashes run across it the way no hatch does. */
-const BACK = { angle: 72, gap: 3.4 };
+/** The back of cloth is paler, and threads run across it the way no hatch does. */
+const BACK = { angle: 70, gap: 6 };
 
 /**
  * @param outlines in points, none on another
@@ -52,7 +52,7 @@ export function clothItems(
   const edge: PathItem = { kind: 'path', what: `edge of cloth ${fabric}`, steps, stroke: { color: INK, width: EDGE }, ...of };
   const weave = outlines.flatMap((outline) => linesIn(outline, BACK, origin));
   const weaveOn = (color: string): readonly PathItem[] =>
-    back && weave.length > 0 ? [{ kind: 'path', what: 'wrong side', steps: weave, stroke: { color, width: 0.5, dash: [2.4, 1.8] }, ...of }] : [];
+    back && weave.length > 0 ? [{ kind: 'path', what: 'wrong side', steps: weave, stroke: { color, width: 0.4 }, ...of }] : [];
   const what = back ? `cloth ${fabric}, wrong side` : `cloth ${fabric}`;
   const color = look.colors.get(fabric);
   if (look.ink === 'colours' || color === undefined) {
@@ -70,7 +70,7 @@ export function clothItems(
     ...(each.width === undefined ? { fill: ink } : { stroke: { color: ink, width: each.width, ...(each.dash && { dash: each.dash }) } }),
     ...of,
   }));
-  return [{ kind: 'path', what, steps, fill: ground, ...of }, ...hatched, ...weaveOn('#444444'), edge];
+  return [{ kind: 'path', what, steps, fill: ground, ...of }, ...hatched, ...weaveOn('#555555'), edge];
 }
 
 /** @returns a colour mixed with another, of which `share` is the first */

@@ -5,12 +5,12 @@ import type { Composing } from './composing.ts';
 import { figureRows } from './figure-rows.ts';
 import { flowStrips } from './flow-strips.ts';
 import { sectionPlace } from './heading-rows.ts';
-import { linePath, type Area, type Item } from './page.ts';
+import type { Area, Item } from './page.ts';
 import { lineRows } from './paragraph-rows.ts';
 import { heightOfRows, stackedItems, withAbove, type Row } from './rows.ts';
 import { photoRow } from './small-rows.ts';
 import { blockItems, heightOf, linesOf, type Line } from './text-lines.ts';
-import { HAIR, type TextLook } from './typography.ts';
+import type { TextLook } from './typography.ts';
 
 /** What stands on a cover, in its order. */
 interface Parts {
@@ -159,12 +159,11 @@ function footOf(said: readonly Paragraph[], { left, top, width, height }: Area, 
     return lineRows(linesOf(one.told, look, wide, composing), i === 0 ? 0 : type.half * 0.3, { of: one.at });
   });
   const high = Math.max(heightOfRows(rows), image.height);
-  const pad = type.half * 1.5;
+  const pad = type.half * 2;
   const bottom = top + height;
   return {
     height: high + pad,
     items: [
-      { kind: 'path', what: 'rule', steps: linePath([left, bottom - high - pad * 0.6], [left + width, bottom - high - pad * 0.6]), stroke: HAIR },
       ...stackedItems(rows, left, bottom - high),
       ...(logo ? [{ kind: 'image', what: 'logo', area: { left: left + width - image.width, top: bottom - high, ...image }, picture: logo } as const] : []),
     ],

@@ -8,10 +8,17 @@ import { blockItems, heightOf, linesOf, widthsOf, type Line } from './text-lines
 type Shown = Figures['figures'][number];
 
 /** Between two pictures, and between a picture and what is said under it, in half lines. */
-const GAP = 2.4;
+const GAP = 1.9;
 const UNDER = 0.55;
 /** Words under a picture are at least so wide, in half lines, if they need it. */
 const WORDS = 12;
+
+/** Words begin where the ink of their picture does. */
+const FLUSH = FIGURE_EDGE - 0.2;
+/** Pictures that follow one another may be smaller than one that stands alone. */
+const SEVERAL = 0.72;
+/** How large, by its area, a long picture may be beside a square one of the greatest height. */
+const LONG = 1.3;
 
 /** One picture with its words, measured. */
 interface Cell {
@@ -44,7 +51,9 @@ function planOf({ figures, most }: Figures, width: number, composing: Composing)
   const room = 2 * FIGURE_EDGE;
   const widest = Math.max(...frames.map((frame) => frame.width));
   const highest = Math.max(...frames.map((frame) => frame.height));
-  const cap = Math.min((most * composing.height - room) / highest, (width - room) / widest);
+  const high = most * composing.height * (figures.length > 1 ? SEVERAL : 1);
+  const largest = Math.max(...frames.map((frame) => Math.sqrt(frame.width * frame.height)));
+  const cap = Math.min((high - room) / highest, (width - room) / widest, (high * LONG) / largest);
   let best: Plan | null = null;
   for (let count = 1; count <= figures.length; count++) {
     const rows = parcelled(figures, count);
@@ -92,10 +101,10 @@ function cellOf(shown: Shown, scale: number, most: number, composing: Composing)
   const [width, height] = [frame.width * scale + 2 * FIGURE_EDGE, frame.height * scale + 2 * FIGURE_EDGE];
   const said = [shown.caption, shown.measure].filter((one) => one !== undefined);
   const wanted = Math.max(0, ...said.map(({ told }) => widthsOf(told, type.caption, composing).wide + 0.5));
-  const across = Math.min(most, Math.max(width, Math.min(wanted, type.half * WORDS)));
-  const caption = shown.caption ? linesOf(shown.caption.told, type.caption, across, composing) : [];
+  const across = Math.min(most, Math.max(width, Math.min(wanted + FLUSH, type.half * WORDS)));
+  const caption = shown.caption ? linesOf(shown.caption.told, type.caption, across - FLUSH, composing) : [];
   const strong = { ...type.caption, weight: 'strong', color: type.body.color } as const;
-  const measure = shown.measure ? linesOf(shown.measure.told, strong, across, composing) : [];
+  const measure = shown.measure ? linesOf(shown.measure.told, strong, across - FLUSH, composing) : [];
   return { shown, width, height, caption, measure, across };
 }
 
@@ -119,8 +128,8 @@ function rowOf(cells: readonly Cell[], index: number, width: number, composing: 
         const top = y + high + under;
         const items = [
           ...inkOfMarks(marks, frame, area, { cloth, telling, setting, letters: type.letters, figure: { name, says } }),
-          ...blockItems(caption, left, top, { of: shown.caption?.at ?? '' }),
-          ...blockItems(measure, left, top + heightOf(caption), { of: shown.measure?.at ?? '' }),
+          ...blockItems(caption, left + FLUSH, top, { of: shown.caption?.at ?? '' }),
+          ...blockItems(measure, left + FLUSH, top + heightOf(caption), { of: shown.measure?.at ?? '' }),
         ];
         left += across + gap;
         return items;

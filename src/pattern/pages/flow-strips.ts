@@ -1,4 +1,5 @@
 import type { Flow, Section } from '../document/content.ts';
+import { besideRow, pairOf } from './beside-rows.ts';
 import { boxedRows } from './boxed-rows.ts';
 import type { Composing } from './composing.ts';
 import { figureRows, highestAt, scaleIn } from './figure-rows.ts';
@@ -22,21 +23,20 @@ export function sectionStrips(section: Section, widths: Widths, composing: Compo
   const title = titleRow(section, widths.wide, composing);
   if (!first) return [{ rows: [title], wide: true, whole: false }];
   const held = heldTogether(withAbove(first.rows, underTitle(composing)));
-  return [{ rows: [title], wide: true, whole: false }, { ...first, rows: held }, ...rest];
+  // A few lines that lead into a section do not stay behind with its title.
+  const [next, ...others] = rest;
+  const isLead = section.items[0]!.flow === 'paragraph' && first.rows.length <= LEAD;
+  const after = next && isLead ? [{ ...next, rows: heldTogether(next.rows) }, ...others] : rest;
+  return [{ rows: [title], wide: true, whole: false }, { ...first, rows: held }, ...after];
 }
+
+/** So many lines after a title are a lead. */
+const LEAD = 4;
 
 /** @returns things that follow one another in strips; a heading is as wide as what it heads, and stays with it */
 export function flowStrips(items: readonly Flow[], widths: Widths, composing: Composing): readonly Strip[] {
   const strips: Strip[] = [];
-  let headings: Extract<Flow, { flow: 'heading' }>[] = [];
-  // Headings that wait for what they head, each held to the one before it.
-  const headed = (wide: boolean): void => {
-    headings.forEach((item, i) => {
-      const row = headingRow(item, wide ? widths.wide : widths.column, composing);
-      strips.push({ rows: i === 0 ? [row] : heldTogether(withAbove([row], underHeading(item.level, composing) + composing.type.half)), wide, whole: false });
-    });
-    headings = [];
-  };
+  let headings: Flow[] = [];
   for (const item of items) {
     if (item.flow === 'heading') {
       headings.push(item);
@@ -45,19 +45,32 @@ export function flowStrips(items: readonly Flow[], widths: Widths, composing: Co
     const wide = isWide(item, widths, composing);
     const rows = rowsOf(item, wide ? widths.wide : widths.column, composing);
     if (rows.length === 0) continue;
-    const above = headings.at(-1);
-    headed(wide);
-    strips.push({ rows: above ? heldTogether(withAbove(rows, under(above.level, item, composing))) : rows, wide, whole: isWhole(item) });
+    const loose = item.flow !== 'paragraph' && item.flow !== 'together';
+    strips.push(...headed(headings, rows, wide ? { ...widths, column: widths.wide } : widths, composing, loose).map((strip) => ({ ...strip, wide })));
+    strips[strips.length - 1] = { ...strips.at(-1)!, whole: isWhole(item) };
+    headings = [];
   }
-  headed(false);
-  return strips;
+  return [...strips, ...headed(headings, [], widths, composing)];
+}
+
+/**
+ * @param loose rows that need more air under a heading than text does
+ * @returns headings, each held to the one before it, and rows that are held to the last
+ */
+function headed(headings: readonly Flow[], rows: readonly Row[], { column }: Widths, composing: Composing, loose = false): readonly Strip[] {
+  const heads = headings.filter((item) => item.flow === 'heading');
+  const strips = heads.map((item, i): Strip => {
+    const row = headingRow(item, column, composing);
+    const held = heldTogether(withAbove([row], underHeading(item.level, composing) + composing.type.half));
+    return { rows: i === 0 ? [row] : held, wide: false, whole: false };
+  });
+  if (rows.length === 0) return strips;
+  const last = heads.at(-1);
+  const under = last && underHeading(last.level, composing) + (loose ? composing.type.half * 0.5 : 0);
+  return [...strips, { rows: under === undefined ? rows : heldTogether(withAbove(rows, under)), wide: false, whole: false }];
 }
 
 const isWhole = ({ flow }: Flow): boolean => flow === 'together' || flow === 'facts' || flow === 'boxed' || flow === 'blank';
-
-/** Pictures and boxes need more air under a heading than text. */
-const under = (level: 2 | 3, { flow }: Flow, composing: Composing): number =>
-  underHeading(level, composing) + (flow === 'paragraph' || flow === 'together' ? 0 : composing.type.half * 0.5);
 
 /** @returns the rows of one thing in a column of its own width */
 function rowsOf(item: Flow, width: number, composing: Composing): readonly Row[] {
@@ -82,7 +95,11 @@ function rowsOf(item: Flow, width: number, composing: Composing): readonly Row[]
       return [measureRow(item, width, composing)];
     case 'together': {
       const widths = { column: width, wide: width };
-      return flowStrips(item.items, widths, composing).flatMap(({ rows }) => rows);
+      const heads = item.items.findIndex(({ flow }) => flow !== 'heading');
+      const pair = heads < 0 ? null : pairOf(item.items.slice(heads));
+      const beside = pair && besideRow(pair, width, composing);
+      const strips = beside ? headed(item.items.slice(0, heads), [beside], widths, composing) : flowStrips(item.items, widths, composing);
+      return strips.flatMap(({ rows }) => rows);
     }
   }
 }

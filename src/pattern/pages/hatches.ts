@@ -75,17 +75,27 @@ export function hatchInk({ lines = [], dots }: Hatch, outlines: readonly Polygon
 export function linesIn(outline: Polygon, { angle, gap }: Pick<Lines, 'angle' | 'gap'>, origin: Spot): readonly PathStep[] {
   const [cos, sin] = unitAt(angle);
   const offset = origin[1] * cos - origin[0] * sin;
-  const places = outline.map(([x, y]) => y * cos - x * sin - offset);
-  const [low, high] = [Math.min(...places), Math.max(...places)];
+  let [low, high] = [Infinity, -Infinity];
+  for (const [x, y] of outline) {
+    const place = y * cos - x * sin - offset;
+    low = Math.min(low, place);
+    high = Math.max(high, place);
+  }
   const steps: PathStep[] = [];
   for (let k = Math.ceil(low / gap); k * gap < high; k++) {
     const place = k * gap + offset;
-    for (const [from, to] of spansOn(outline, place, cos, sin)) {
+    const ends = crossingsOf(outline, place, cos, sin);
+    for (let i = 0; i + 1 < ends.length; i += 2) {
+      const [from, to] = [ends[i]!, ends[i + 1]!];
+      if (to - from < SHORTEST) continue;
       steps.push(['M', from * cos - place * sin, from * sin + place * cos], ['L', to * cos - place * sin, to * sin + place * cos]);
     }
   }
   return steps;
 }
+
+/** Shorter lines are not drawn, in points. */
+const SHORTEST = 0.05;
 
 /** Cosine and sine; of quarter turns exactly, so that level lines are level. */
 function unitAt(degrees: number): readonly [number, number] {
@@ -94,21 +104,21 @@ function unitAt(degrees: number): readonly [number, number] {
   return [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
 }
 
-/** @returns where a line runs inside an outline of any simple shape, as stretches along it */
-function spansOn(outline: Polygon, place: number, cos: number, sin: number): readonly (readonly [number, number])[] {
+/** @returns where a line crosses the edges of an outline of any simple shape, along it: inside from the first to the second, and so on */
+function crossingsOf(outline: Polygon, place: number, cos: number, sin: number): readonly number[] {
   const crossings: number[] = [];
-  let [px, py] = outline.at(-1)!;
-  let before = py * cos - px * sin - place;
-  for (const [x, y] of outline) {
-    const after = y * cos - x * sin - place;
-    if (before < 0 !== after < 0) {
-      const t = before / (before - after);
-      crossings.push((px + (x - px) * t) * cos + (py + (y - py) * t) * sin);
+  let before = outline[outline.length - 1]!;
+  let was = before[1] * cos - before[0] * sin - place;
+  for (const spot of outline) {
+    const is = spot[1] * cos - spot[0] * sin - place;
+    if (was < 0 !== is < 0) {
+      const t = was / (was - is);
+      crossings.push((before[0] + (spot[0] - before[0]) * t) * cos + (before[1] + (spot[1] - before[1]) * t) * sin);
     }
-    [px, py, before] = [x, y, after];
+    before = spot;
+    was = is;
   }
-  crossings.sort((a, b) => a - b);
-  return crossings.flatMap((from, i) => (i % 2 === 0 && crossings[i + 1]! - from > 0.05 ? [[from, crossings[i + 1]!] as const] : []));
+  return crossings.length > 2 ? crossings.sort((a, b) => a - b) : crossings[0]! > crossings[1]! ? [crossings[1]!, crossings[0]!] : crossings;
 }
 
 function dotsIn(outline: Polygon, { gap, reach, plus }: Dots, [left, top]: Spot): readonly PathStep[] {
@@ -117,10 +127,12 @@ function dotsIn(outline: Polygon, { gap, reach, plus }: Dots, [left, top]: Spot)
   const steps: PathStep[] = [];
   for (let k = Math.ceil((low - top) / gap); top + k * gap < high; k++) {
     const y = top + k * gap;
-    const rows = [y, y - reach, y + reach].map((at) => spansOn(outline, at, 1, 0));
-    const isIn = (row: number, x: number, room: number): boolean => rows[row]!.some(([from, to]) => x - room >= from && x + room <= to);
-    for (const [from, to] of rows[0]!) {
-      const shift = k % 2 === 0 ? 0 : gap;
+    const rows = [y, y - reach, y + reach].map((at) => crossingsOf(outline, at, 1, 0));
+    const isIn = (row: number, x: number, room: number): boolean =>
+      rows[row]!.some((from, i, ends) => i % 2 === 0 && x - room >= from && x + room <= (ends[i + 1] ?? from));
+    const shift = k % 2 === 0 ? 0 : gap;
+    for (let i = 0; i + 1 < rows[0]!.length; i += 2) {
+      const [from, to] = [rows[0]![i]!, rows[0]![i + 1]!];
       for (let x = left + shift + Math.ceil((from - left - shift) / (2 * gap)) * 2 * gap; x < to; x += 2 * gap) {
         if (!isIn(0, x, reach) || !isIn(1, x, 0) || !isIn(2, x, 0)) continue;
         if (plus) steps.push(['M', x - reach, y], ['L', x + reach, y], ['M', x, y - reach], ['L', x, y + reach]);

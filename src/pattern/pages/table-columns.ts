@@ -59,7 +59,7 @@ export function columnsOf(table: Table, width: number, composing: Composing): Co
   const { wide, least, before, lead, swatch } = wishOf(table, composing);
   const gap = composing.type.half * GAP;
   const room = Math.max(1, width - before - gap * (wide.length - 1));
-  const widths = shared(wide, least, room, composing.type.half * GROWTH);
+  const widths = shared(wide, least, room, table.figures.map((figures) => (figures ? 0 : composing.type.half * GROWTH)));
   let left = before;
   const lefts = widths.map((each) => {
     const at = left;
@@ -69,9 +69,9 @@ export function columnsOf(table: Table, width: number, composing: Composing): Co
   return { lefts, widths, lead, swatch };
 }
 
-function shared(wide: readonly number[], least: readonly number[], room: number, growth: number): readonly number[] {
+function shared(wide: readonly number[], least: readonly number[], room: number, growth: readonly number[]): readonly number[] {
   const [most, fewest] = [total(wide), total(least)];
-  if (most <= room) return wide.map((each) => each + Math.min(growth, (room - most) / wide.length));
+  if (most <= room) return wide.map((each, c) => each + Math.min(growth[c] ?? 0, (room - most) / wide.length));
   if (fewest >= room) return least.map((each) => (each / fewest) * room);
   return wide.map((each, c) => least[c]! + ((each - least[c]!) / (most - fewest)) * (room - fewest));
 }

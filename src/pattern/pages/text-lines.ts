@@ -27,8 +27,22 @@ export interface Line {
   readonly look: TextLook;
 }
 
+/** The same words are asked for when a column's width is sought, and when they are set; by the document's places, which are one of a kind. */
+const known = new WeakMap<ReadonlySet<string>, Map<string, readonly Word[]>>();
+
 /** @returns a sentence's words, measured; its values stay whole, and units' letters lead to their steps */
-function wordsOf(told: string, look: TextLook, { telling, setting, places }: Pick<Composing, 'telling' | 'setting' | 'places'>): readonly Word[] {
+function wordsOf(told: string, look: TextLook, composing: Pick<Composing, 'telling' | 'setting' | 'places'>): readonly Word[] {
+  let sentences = known.get(composing.places);
+  if (!sentences) known.set(composing.places, (sentences = new Map()));
+  const key = `${look.size} ${look.weight} ${told}`;
+  const found = sentences.get(key);
+  if (found) return found;
+  const fresh = readWords(told, look, composing);
+  sentences.set(key, fresh);
+  return fresh;
+}
+
+function readWords(told: string, look: TextLook, { telling, setting, places }: Pick<Composing, 'telling' | 'setting' | 'places'>): readonly Word[] {
   const words: Open[] = [];
   // Whether what comes next goes on where the last word ended.
   let goesOn = false;
@@ -66,12 +80,12 @@ interface Open {
   readonly kind: string | undefined;
 }
 
-const NUMBER = /[\d½⅓⅔¼¾⅛⅜⅝⅞]$/u;
+const DIGITS = '0123456789½⅓⅔¼¾⅛⅜⅝⅞';
 const MEASURE = /^(?:in\.?|cm|mm|yd|″|\d+[/⁄]\d+)(?:$|[^\p{L}\d])/u;
 
 function costBetween(before: Open, after: readonly Piece[]): number {
   const [left, right] = [before.pieces.at(-1)!.text, after[0]!.text];
-  if (left === '×' || right === '×' || (NUMBER.test(left) && MEASURE.test(right))) return GLUED;
+  if (left === '×' || right === '×' || (DIGITS.includes(left.at(-1)!) && MEASURE.test(right))) return GLUED;
   // "2 squares", "unit A": better not at a line's end.
   return before.kind === 'count' || after[0]!.to !== undefined ? 0.05 : 0;
 }
