@@ -17,6 +17,7 @@ export function purposeOf(cut: Cut, speech: Speech): readonly string[] {
   if (cut.subcut === 'once') said.push(phrases.cutOnce);
   if (cut.subcut === 'twice') said.push(phrases.cutTwice);
   if (cut.nested) said.push(phrases.headToTail(cut.quantity, counted(cut.nested.triangles, telling)));
+  if (cut.set) said.push(phrases.segments(counted(cut.set.segments, telling)));
   if (cut.spare > 0) said.push(phrases.spare(counted(cut.spare, telling)));
   return said;
 }

@@ -33,7 +33,7 @@ export function directionNotes(fabric: Fabric, pattern: Pattern, { language, tel
     if (together && count > 1) {
       notes.push(phrases.laidTogether(together, all));
     } else if (sideways + down > 0) {
-      notes.push(phrases.turned(some(sideways), some(down), all));
+      notes.push((method === 'strip-sets' ? phrases.turnedSets : phrases.turned)(some(sideways), some(down), all));
     }
     if (flipped) notes.push(phrases.flipped(all));
     return notes;

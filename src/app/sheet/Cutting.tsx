@@ -29,6 +29,8 @@ const SHAPES: Readonly<Record<Cut['shape'], readonly [string, string]>> = {
   template: ['piece', 'pieces'],
 };
 
+const STRIPS = ['strip', 'strips'] as const;
+
 const SUBCUTS: Readonly<Record<Cut['subcut'], string>> = {
   none: '',
   once: 'cut once on the diagonal',
@@ -214,7 +216,7 @@ function Card({ fabric, letter, pattern, buy, takes, children }: {
 
 function CutLine({ cut, pattern, fabricName }: { readonly cut: Cut; readonly pattern: Pattern; readonly fabricName: string }): ReactNode {
   const { unit } = pattern.block;
-  const [one, many] = SHAPES[cut.shape];
+  const [one, many] = cut.set ? STRIPS : SHAPES[cut.shape];
   const name = cut.quantity === 1 ? one : many;
   return (
     <Line name={`cut ${cut.id}`} className="cut">
@@ -228,6 +230,7 @@ function CutLine({ cut, pattern, fabricName }: { readonly cut: Cut; readonly pat
         </strong>
         {cut.shape === 'template' && <span className="sub">, from a template</span>}
         {cut.subcut !== 'none' && <span className="sub">, {SUBCUTS[cut.subcut]}</span>}
+        {cut.set && <span className="sub">, each set cut across into {cut.set.segments}</span>}
         {cut.diagonals && <span className="sub">: {handsOf(cut.diagonals)}, standing on the short side</span>}
         {cut.spare > 0 && <span className="quiet spare"> · {cut.spare} spare</span>}
       </p>

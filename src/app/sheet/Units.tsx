@@ -19,6 +19,8 @@ export function Units({ pattern, grid, colors, change }: {
 }): ReactNode {
   const sewn = pattern.units.filter(({ unit }) => unit.kind !== 'joined unit');
   const joined = pattern.units.filter(({ unit }) => unit.kind === 'joined unit');
+  // Rows that may come of strip sets are chosen about like other units.
+  const rows = joined.filter(({ methods }) => methods.length > 1);
   const whole = pattern.whole && pattern.whole.methods.length > 1 ? pattern.whole : null;
   if (pattern.units.length === 0 && !whole) return null;
   return (
@@ -35,11 +37,20 @@ export function Units({ pattern, grid, colors, change }: {
       {joined.length > 0 && (
         <>
           <h4 className="joined-title">{sewn.length > 0 ? 'Joined of these on the way to the block' : 'Joined on the way to the block'}</h4>
-          <ul className="joined-units">
-            {joined.map((line) => (
-              <JoinedUnit key={line.unit.id} line={line} pattern={pattern} colors={colors} />
-            ))}
-          </ul>
+          {rows.length > 0 && (
+            <ul className="units">
+              {rows.map((line) => (
+                <UnitRow key={line.unit.id} line={line} pattern={pattern} grid={grid} colors={colors} change={change} />
+              ))}
+            </ul>
+          )}
+          {joined.length > rows.length && (
+            <ul className="joined-units">
+              {joined.filter((line) => !rows.includes(line)).map((line) => (
+                <JoinedUnit key={line.unit.id} line={line} pattern={pattern} colors={colors} />
+              ))}
+            </ul>
+          )}
         </>
       )}
     </section>

@@ -4,6 +4,7 @@ import { flippedPanels, geesePanels } from './flipped.ts';
 import { finished, laidOut } from './laid-out.ts';
 import { crossedPanels, halfSquarePanels } from './paired.ts';
 import { stripPanels } from './strip-panel.ts';
+import { stripSetPanels } from './strip-set-panels.ts';
 
 /**
  * @returns the pictures of one step in the order in which things are done: what is laid on what, what is sewn and cut, and the work
@@ -26,5 +27,6 @@ function making(drawn: Drawn): readonly Panel[] {
   if (roles.has('pair')) return step.parts.length === 2 ? halfSquarePanels(drawn, false) : crossedPanels(drawn);
   if (roles.has('large')) return geesePanels(drawn);
   if (roles.has('corner')) return flippedPanels(drawn);
+  if (roles.has('strip')) return stripSetPanels(drawn);
   return [...stripPanels(drawn), laidOut(drawn)];
 }

@@ -72,6 +72,7 @@ export interface PatternPhrases extends WrittenPhrases {
   readonly hasUpAndDown: (cloth: string) => string;
   readonly laidTogether: (method: 'two' | 'four' | 'eight', units: UnitsOf) => string;
   readonly turned: (sideways: Count | null, down: Count | null, units: UnitsOf) => string;
+  readonly turnedSets: (sideways: Count | null, down: Count | null, units: UnitsOf) => string;
   readonly flipped: (units: UnitsOf) => string;
 
   /** Families of scraps. */

@@ -95,6 +95,10 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
       'lay its pieces upright for each place before you cut diagonals and sew, if it should not.'
     );
   },
+  turnedSets: (sideways, down, units) => {
+    const ways = [...(sideways ? [`sideways in ${sideways.said}`] : []), ...(down ? [`upside down in ${down.said}`] : [])];
+    return `Cut from strip sets, all alike, it runs ${listed(ways)} of ${all(units)} in the block; sew these from pieces if it should not.`;
+  },
   flipped: (units) =>
     `Corners of ${all(units)} are flipped over: lay their squares with the print sideways, try one with a pin, and it comes to stand upright.`,
 

@@ -95,6 +95,13 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
       'soll es das nicht, die Teile für jeden Platz aufrecht hinlegen, bevor sie diagonal geschnitten und genäht werden.'
     );
   },
+  turnedSets: (sideways, down, units) => {
+    const ways = [...(sideways ? [`in ${sideways.said} quer`] : []), ...(down ? [`in ${down.said} auf dem Kopf`] : [])];
+    return (
+      `Aus Streifensätzen gleich geschnitten, steht das Muster im Block ${units.one ? `bei Einheit ${units.letter}` : `von den Einheiten ${units.letter}`} ${listed(ways)}; ` +
+      'soll es das nicht, aus einzelnen Teilen nähen.'
+    );
+  },
   flipped: (units) =>
     `Die Ecken ${units.one ? `von Einheit ${units.letter}` : `der Einheiten ${units.letter}`} werden umgeklappt: die Quadrate mit dem Muster quer auflegen und eines ` +
     'mit einer Stecknadel ausprobieren, dann steht es zum Schluss aufrecht.',
