@@ -36,6 +36,7 @@ export function sizesSection(writing: Writing): Section | null {
           };
         }),
       },
+      { flow: 'measure', at: 'sizes/measure', said: [said('sizes/measure/how', sizes.measure)] },
     ],
   };
 }
@@ -61,7 +62,7 @@ export function templatesSection(writing: Writing, setting: Setting): Section | 
 const SMALL = 3;
 
 /** @returns a page to colour: the block in outline, once large and a few times small */
-export function colouringSection({ pattern, words: { colouring, titles }, said }: Writing): Section {
+export function colouringSection({ pattern, words: { colouring, titles }, said, print }: Writing): Section {
   const scale = ink(pattern.lattice.step);
   const [width, height] = [ink(pattern.block.finished.width), ink(pattern.block.finished.height)];
   const marks: readonly SheetMark[] = [
@@ -69,7 +70,7 @@ export function colouringSection({ pattern, words: { colouring, titles }, said }
     { mark: 'edge', outline: [[0, 0], [width, 0], [width, height], [0, height]] },
   ];
   const frame = { left: 0, top: 0, width, height };
-  const figure = (name: string, says: string): Figure => ({ name, says, frame, marks });
+  const figure = (name: string, says: string): Figure => ({ name, says: print(says), frame, marks });
   return {
     name: 'colouring page',
     title: said('colouring/title', titles['colouring page']),

@@ -1,14 +1,22 @@
 import type { Block } from '../../block/block.ts';
-import { SECTIONS, type SectionName } from '../../block/publication.ts';
+import type { Telling } from '../../block/telling.ts';
+import type { SectionName } from '../../block/publication.ts';
 import type { HouseStyle } from '../house-style.ts';
+import type { Language } from '../language.ts';
 import type { Pattern } from '../pattern.ts';
 import type { Setting } from '../pages/face.ts';
+import { KEPT, printed } from '../telling/kept.ts';
 import { careSection, colouringSection, notesSection, sizesSection, templatesSection } from './closing.ts';
 import type { Content, Said, Section } from './content.ts';
-import { coverSection } from './cover.ts';
+import { clothSection } from './cloth-sheets.ts';
+import { coverSection, warningBoxes } from './cover.ts';
 import { cuttingSection } from './cutting-table.ts';
 import { materialsSection } from './materials.ts';
+import { placeOfPart, withOwnParts } from './own-parts.ts';
 import { documentPhrases } from './phrases/of.ts';
+import { pressingSection } from './pressing.ts';
+import { otherSizesSection } from './size-table.ts';
+import { sectionsShown } from './sections.ts';
 import { skillsSection } from './skills.ts';
 import { assemblySection, unitsSection } from './steps.ts';
 import { unitNames } from './unit-names.ts';
@@ -20,40 +28,55 @@ export interface ContentSource {
   /** That of the block, told in the style's language with values kept. */
   readonly pattern: Pattern;
   readonly style: HouseStyle;
+  /** The style's. */
+  readonly language: Language;
+  /** How values are printed where no sentence can keep them. */
+  readonly telling: Telling;
   /** For what is laid out by itself: templates at full size. */
   readonly setting: Setting;
 }
 
+/** What must be seen before anything is cut stands first where its own section is left out. */
+function withWarnings(sections: readonly Section[], writing: Writing): readonly Section[] {
+  const [first, ...others] = sections;
+  if (first === undefined) return sections;
+  const homeless = (['cover', 'materials'] as const).filter((home) => sections.every(({ name }) => name !== home));
+  return [{ ...first, items: [...homeless.flatMap((home) => warningBoxes(writing, home)), ...first.items] }, ...others];
+}
+
 /** @returns everything that a published pattern of a block holds, in its order, before it is laid out on pages */
-export function contentOf({ block, pattern, style, setting }: ContentSource): Content {
-  const words = documentPhrases(style.language);
+export function contentOf({ block, pattern, style, language, telling, setting }: ContentSource): Content {
+  const words = documentPhrases(language.tag);
   const names = unitNames(pattern, block);
   const said = (at: string, told: string): Said => ({ at, told });
-  const writing: Writing = { block, pattern, style, words, said, named: (unit) => names.get(unit) ?? unit };
+  const writing: Writing = { block, pattern, style, speech: { language, telling: KEPT }, words, said, named: (unit) => names.get(unit) ?? unit, print: (text) => printed(text, telling) };
   const write: Readonly<Record<SectionName, () => Section | null>> = {
     cover: () => coverSection(writing),
     skills: () => skillsSection(writing),
     materials: () => materialsSection(writing),
     cutting: () => cuttingSection(writing),
-    cloth: () => null,
+    cloth: () => clothSection(writing),
     units: () => unitsSection(writing),
     assembly: () => assemblySection(writing),
-    pressing: () => null,
+    pressing: () => pressingSection(writing),
     'sizes to check': () => sizesSection(writing),
     templates: () => templatesSection(writing, setting),
     'colouring page': () => colouringSection(writing),
-    'other sizes': () => null,
+    'other sizes': () => otherSizesSection(writing),
     care: () => careSection(writing),
     notes: () => notesSection(writing),
   };
+  const { publication } = block;
+  const shown = sectionsShown(publication?.sections ?? style.sections).flatMap((name) => write[name]() ?? []);
+  const own = withOwnParts(withWarnings(shown, writing), publication?.parts ?? [], publication?.pictures ?? []);
   return {
     title: plain(titleOf(writing)),
     language: words.tag,
-    sections: SECTIONS.flatMap((name) => write[name]() ?? []),
+    sections: own.sections,
     colors: new Map(block.fabrics.map(({ id, color }) => [id, color])),
     fabrics: [...pattern.fabrics.map(({ fabric }) => fabric.id), ...pattern.scraps.map(({ id }) => id)],
     words: words.layout,
     alarm: pattern.proof.holds ? null : words.cover.notTheDrawing,
-    aside: [],
+    aside: own.aside.map((part) => ({ at: placeOfPart(part), now: part.text, was: '' })),
   };
 }

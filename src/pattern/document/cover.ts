@@ -1,25 +1,30 @@
 import { ink, inkAt, type Mark } from '../diagrams/diagram.ts';
+import type { WarningCode } from '../warnings.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Boxed, Facts, Figure, Flow, Section } from './content.ts';
 import { plain, size, titleOf, type Writing } from './writing.ts';
 
 /** @returns the block as it looks when it is sewn, in its fabrics, without seams */
-export function blockPicture({ pattern, words }: Pick<Writing, 'pattern' | 'words'>): Figure {
+export function blockPicture({ pattern, words, print }: Writing): Figure {
   const scale = ink(pattern.lattice.step);
   const { finished } = pattern.block;
   const [width, height] = [ink(finished.width), ink(finished.height)];
   const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({ mark: 'cloth', fabric, side: 'right', outline: outline.map((point) => inkAt(point, scale)) }));
   return {
     name: 'block',
-    says: words.cover.picture(plain(titleOf({ pattern, words }))),
+    says: print(words.cover.picture(plain(titleOf({ pattern, words })))),
     frame: { left: 0, top: 0, width, height },
     marks: [...cloth, { mark: 'edge', outline: [[0, 0], [width, 0], [width, height], [0, height]] }],
   };
 }
 
-/** @returns what must be seen before anything is cut; her words do not replace it */
-export function warningBoxes({ pattern, words }: Pick<Writing, 'pattern' | 'words'>): readonly Boxed[] {
-  const { proof, warnings } = pattern;
+/** Warnings that are about what is bought, and stand where that is told. */
+const ABOUT_CLOTH: readonly WarningCode[] = ['no margin', 'longer than the cloth'];
+
+/** @returns the open warnings of a section in a frame, or of all that are not shown; her words do not replace them */
+export function warningBoxes({ pattern, words }: Pick<Writing, 'pattern' | 'words'>, of: 'cover' | 'materials'): readonly Boxed[] {
+  const { proof } = pattern;
+  const warnings = pattern.warnings.filter(({ code }) => ABOUT_CLOTH.includes(code) === (of === 'materials'));
   const said = (at: string, told: string): { readonly at: string; readonly told: string } => ({ at: `warnings/${at}`, told });
   const fails: Boxed = {
     flow: 'boxed',
@@ -30,12 +35,12 @@ export function warningBoxes({ pattern, words }: Pick<Writing, 'pattern' | 'word
   };
   const open: Boxed = {
     flow: 'boxed',
-    at: 'warnings/open',
+    at: `warnings/${of}`,
     look: 'warning',
-    title: said('open/title', words.cover.beforeCutting),
-    said: warnings.map(({ code, says }) => said(`open/${code}`, says)),
+    title: said(`${of}/title`, of === 'cover' ? words.cover.beforeCutting : words.cover.beforeBuying),
+    said: warnings.map(({ code, says }) => said(`${of}/${code}`, says)),
   };
-  return [...(proof.holds ? [] : [fails]), ...(warnings.length === 0 ? [] : [open])];
+  return [...(proof.holds || of !== 'cover' ? [] : [fails]), ...(warnings.length === 0 ? [] : [open])];
 }
 
 /** @returns the first page: what it is, what it looks like, how large it comes out, and whose it is */
@@ -73,7 +78,7 @@ export function coverSection(writing: Writing): Section {
       ...line('subtitle', own(publication?.subtitle), 'strong'),
       { flow: 'figures', at: 'cover/picture', figures: [{ figure: blockPicture(writing) }], most: 0.55 },
       facts,
-      ...warningBoxes(writing),
+      ...warningBoxes(writing, 'cover'),
       ...(logo ? [{ flow: 'photo', at: 'cover/logo', picture: logo, caption: null } as const] : []),
       ...line('maker', maker && words.cover.maker(maker), 'plain'),
       ...line('licence', own(style.licence), 'quiet'),

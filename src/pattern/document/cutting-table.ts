@@ -1,10 +1,12 @@
-import type { UnitKind } from '../../geometry/piecing/assembly.ts';
+import { counted, type Count } from '../../block/counting.ts';
 import type { Cut } from '../../cutting/cut.ts';
 import { templatesOf } from '../../cutting/template-list.ts';
+import { capital } from '../../measure/words.ts';
+import { allDirectionNotes } from '../directions.ts';
 import type { Cloth, Pattern } from '../pattern.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Flow, Said, Section, TableRow } from './content.ts';
-import { length, size, type Writing } from './writing.ts';
+import { length, listed, size, type Writing } from './writing.ts';
 
 /** @returns the cutting list in order of cutting, fabric by fabric, with what holds throughout */
 export function cuttingSection(writing: Writing): Section {
@@ -15,17 +17,19 @@ export function cuttingSection(writing: Writing): Section {
   const rowsFor = (fabric: string): readonly TableRow[] =>
     pattern.cuts.filter((cut) => cut.fabric === fabric).map((cut) => cutRow(writing, cut, names.get(cut.id)!, templates));
   const rows = [
-    ...pattern.fabrics.flatMap((cloth) => [groupRow(writing, cloth.fabric.id, clothWords(writing, cloth)), ...rowsFor(cloth.fabric.id)]),
-    ...pattern.scraps.flatMap(({ id }) => [groupRow(writing, id, [words.cutting.fromScraps]), ...rowsFor(id)]),
+    ...pattern.fabrics.flatMap((cloth) => [...groupRows(writing, cloth.fabric.id, clothWords(writing, cloth)), ...rowsFor(cloth.fabric.id)]),
+    ...pattern.scraps.flatMap(({ id }) => [...groupRows(writing, id, [capital(writing.speech.language.pattern.fromScraps)]), ...rowsFor(id)]),
   ];
+  // Where nothing is cut again a column says nothing.
+  const heads = pattern.cuts.some(({ subcut }) => subcut !== 'none') ? [0, 1, 2, 3] : [0, 1, 3];
   const table: Flow = {
     flow: 'table',
     at: at('table'),
-    heads: words.cutting.heads.map((head, i): Said => said(at(`head/${i + 1}`), head)),
-    figures: [true, false, false, false],
-    rows,
+    heads: heads.map((i): Said => said(at(`head/${i + 1}`), words.cutting.heads[i]!)),
+    figures: heads.map((i) => i === 0),
+    rows: rows.map((row) => (row.cells.length === 0 ? row : { ...row, cells: heads.map((i) => row.cells[i]!) })),
   };
-  const notes = pattern.notes.map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
+  const notes = [...pattern.notes, ...allDirectionNotes(pattern, writing.speech)].map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
   return {
     name: 'cutting',
     title: said(at('title'), words.titles.cutting),
@@ -36,17 +40,21 @@ export function cuttingSection(writing: Writing): Section {
 
 /** What a published pattern says once, for all its steps. */
 function rulesBox(writing: Writing): Flow {
-  const { pattern, words: { rules, units }, style, said } = writing;
+  const { pattern, words: { rules }, style, said, speech } = writing;
+  const names = speech.language.pattern.values.kinds;
   const { choices } = pattern;
   const byLength = pattern.fabrics.some(({ order }) => order.bought.length === null);
   const sewn = pattern.figures.seams > 0;
-  const kinds = [...new Set(pattern.units.map(({ unit }) => unit.kind))].filter((kind): kind is UnitKind & keyof typeof rules.short => rules.short[kind] !== undefined);
+  const shortened = [...new Set(pattern.units.map(({ unit }) => unit.kind))].flatMap((kind) => {
+    const { one, short } = names[kind];
+    return short ? [`${short.one} = ${one}`] : [];
+  });
   const lines: readonly (readonly [place: string, told: string])[] = [
     ['seam', rules.seam(length(writing, choices.seam))],
     ['rounded', rules.rounded(length(writing, choices.ruler))],
     ...(byLength ? [['strips', rules.strips] as const] : []),
     ...(sewn ? ([['right sides', rules.rightSides], ['pressing', rules.pressing], ['measure', rules.measure]] as const) : []),
-    ...(style.kinds === 'short' && kinds.length > 0 ? [['abbreviations', rules.abbreviations(kinds.map((kind) => `${rules.short[kind]!} = ${units.kind[kind][0]}`))] as const] : []),
+    ...(style.kinds === 'short' && shortened.length > 0 ? [['abbreviations', rules.abbreviations(shortened)] as const] : []),
   ];
   return {
     flow: 'boxed',
@@ -57,12 +65,17 @@ function rulesBox(writing: Writing): Flow {
   };
 }
 
-const groupRow = ({ said }: Writing, fabric: string, below: readonly string[]): TableRow => ({
-  group: said(`cutting/fabric ${fabric}`, KEPT.cloth(fabric)),
-  fabric,
-  cells: [],
-  ...(below.length > 0 && { below: below.map((told, i) => said(`cutting/fabric ${fabric}/below/${i + 1}`, told)) }),
-});
+/** A fabric's name, and what is done before its lines. */
+function groupRows({ said }: Writing, fabric: string, first: readonly string[]): readonly TableRow[] {
+  const at = `cutting/fabric ${fabric}`;
+  return [
+    { group: said(at, KEPT.cloth(fabric)), fabric, cells: [] },
+    ...first.map((told, i): TableRow => {
+      const place = `${at}/first/${i + 1}`;
+      return { cells: [said(`${place}/line`, ''), said(place, told), said(`${place}/then`, ''), said(`${place}/for`, '')] };
+    }),
+  ];
+}
 
 /** What is said of a fabric before its lines: its strips, and what no cloth is wide enough for. */
 function clothWords(writing: Writing, { strips, joined, layout }: Cloth): readonly string[] {
@@ -83,16 +96,18 @@ export const templateNames = (pattern: Pattern): ReadonlyMap<string, string> =>
 /** @returns what is cut of a line: "4 squares, 4 7/8 in." */
 export function cutWords(writing: Writing, cut: Cut, templates: ReadonlyMap<string, string>): string {
   const sides = cut.shape === 'square' ? length(writing, cut.width) : size(writing, cut);
-  const shape = cut.nested ? 'strip' : cut.shape;
+  const shape = cut.nested || cut.set ? 'strip' : cut.shape;
   return writing.words.cutting.cuts({ quantity: cut.quantity, shape, size: sides, named: templates.get(cut.id) ?? '' });
 }
 
 function cutRow(writing: Writing, cut: Cut, name: string, templates: ReadonlyMap<string, string>): TableRow {
-  const { words: { cutting }, said } = writing;
+  const { said, speech: { language: { pattern: phrases } } } = writing;
+  const some = (n: number): Count | null => (n > 0 ? counted(n, KEPT) : null);
   const at = `cutting/${name}`;
   const below = [
-    ...(cut.diagonals ? [cutting.diagonals(cut.diagonals.falling, cut.diagonals.rising)] : []),
-    ...(cut.spare > 0 ? [cutting.spare(cut.spare)] : []),
+    ...(cut.diagonals ? [phrases.diagonals(some(cut.diagonals.falling), some(cut.diagonals.rising))] : []),
+    ...(cut.spare > 0 ? [phrases.spare(counted(cut.spare, KEPT))] : []),
+    ...(cut.set ? [writing.words.cutting.segments(cut.quantity, cut.set.segments, length(writing, cut.set.segment))] : []),
   ];
   return {
     cells: [
@@ -113,9 +128,9 @@ function thenWords(writing: Writing, { quantity, subcut, nested }: Cut): string 
 }
 
 /** The units a line is cut for, each once. */
-function placesOf({ words }: Writing, { uses }: Cut): string {
+function placesOf(writing: Writing, { uses }: Cut): string {
   const units = [...new Set(uses.map(({ unit }) => unit))];
-  return words.listed(units.map((unit) => (unit === 'block' ? words.cutting.block : KEPT.unit(unit))));
+  return listed(writing, units.map((unit) => (unit === 'block' ? writing.words.cutting.block : KEPT.unit(unit))));
 }
 
 /**

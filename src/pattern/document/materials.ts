@@ -1,8 +1,10 @@
 import { equals, ZERO } from '../../measure/rational.ts';
 import type { Cloth } from '../pattern.ts';
+import { familyWords } from '../scraps.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Flow, Said, Section, TableRow } from './content.ts';
-import { length, size, type Writing } from './writing.ts';
+import { warningBoxes } from './cover.ts';
+import { length, listed, size, type Writing } from './writing.ts';
 
 /** @returns what to buy, and what else is needed */
 export function materialsSection(writing: Writing): Section {
@@ -11,7 +13,7 @@ export function materialsSection(writing: Writing): Section {
   const at = (place: string): string => `materials/${place}`;
   const rows = [
     ...pattern.fabrics.map((cloth) => clothRow(writing, cloth)),
-    ...pattern.scraps.map(({ id, scraps }): TableRow => row(writing, id, materials.scraps(scraps!.prints), [])),
+    ...pattern.scraps.map(({ id, scraps }): TableRow => row(writing, id, familyWords(scraps!.prints, writing.speech), [])),
   ];
   const line = (place: string, told: string, look: 'plain' | 'item' = 'plain'): Flow => ({ flow: 'paragraph', said: said(at(place), told), look });
   const usual = pattern.choices.width;
@@ -22,6 +24,7 @@ export function materialsSection(writing: Writing): Section {
     title: said(at('title'), words.titles.materials),
     ownPage: false,
     items: [
+      ...warningBoxes(writing, 'materials'),
       {
         flow: 'table',
         at: at('table'),
@@ -52,10 +55,11 @@ function toolLines({ pattern, words: { materials } }: Writing): readonly (readon
 }
 
 /** Where a fabric goes: the units that a line of the list is cut for, each once. */
-export function usedIn({ pattern, words }: Writing, fabric: string): string {
+export function usedIn(writing: Writing, fabric: string): string {
+  const { pattern, words } = writing;
   const units = new Set(pattern.cuts.filter((cut) => cut.fabric === fabric).flatMap(({ uses }) => uses.map(({ unit }) => unit)));
   const letters = pattern.units.map(({ unit }) => unit.id).filter((id) => units.has(id));
-  return words.listed([...letters.map(KEPT.unit), ...(units.has('block') ? [words.materials.block] : [])]);
+  return listed(writing, [...letters.map(KEPT.unit), ...(units.has('block') ? [words.materials.block] : [])]);
 }
 
 function row(writing: Writing, id: string, buy: string, below: readonly string[]): TableRow {

@@ -1,8 +1,13 @@
+import { isWeb } from '../../geometry/piecing/reassembly.ts';
+import { assemblyPicture } from '../diagrams/assembly.ts';
 import { stepPanels } from '../diagrams/step-panels.ts';
 import type { Step } from '../../sewing/step.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Figures, Flow, Section } from './content.ts';
-import { bare, length, size, type Writing } from './writing.ts';
+import { size, type Writing } from './writing.ts';
+
+/** With more parts than this the pictures of a step are larger, as on the screen. */
+const MANY = 9;
 
 /** @returns how the units are sewn, each with its pictures; null where the block has none */
 export function unitsSection(writing: Writing): Section | null {
@@ -25,7 +30,22 @@ export function assemblySection(writing: Writing): Section {
     name: 'assembly',
     title: said('assembly/title', words.titles.assembly),
     ownPage: false,
-    items: steps.map((step) => stepFlow(writing, step)),
+    items: [
+      ...(pattern.whole ? [] : [{ flow: 'together', items: [{ flow: 'paragraph', said: said('assembly/intro', words.assembly.intro), look: 'plain' }, assemblyFigure(writing)] } as const]),
+      ...steps.map((step) => stepFlow(writing, step)),
+    ],
+  };
+}
+
+/** The block in its parts. */
+function assemblyFigure({ pattern, words: { assembly }, said, print }: Writing): Figures {
+  const { marks, frame } = assemblyPicture(pattern);
+  const caption = isWeb(pattern.piecing.root) ? assembly.web : assembly.caption;
+  return {
+    flow: 'figures',
+    at: 'assembly/picture',
+    figures: [{ figure: { name: 'assembly', says: print(assembly.picture), frame, marks }, caption: said('assembly/picture/caption', caption) }],
+    most: 0.4,
   };
 }
 
@@ -36,7 +56,7 @@ const placeOf = ({ named }: Writing, { makes }: Step): string => `step/${makes =
 export const figureName = ({ number, makes }: Step): string => `step-${`${number}`.padStart(2, '0')}-${makes === 'block' ? 'block' : `unit-${makes.toLowerCase()}`}`;
 
 function stepFlow(writing: Writing, step: Step): Flow {
-  const { words: { units }, said } = writing;
+  const { words: { units }, said, speech } = writing;
   const at = placeOf(writing, step);
   const whole = step.makes === 'block';
   const sides = size(writing, step.unfinished);
@@ -53,7 +73,7 @@ function stepFlow(writing: Writing, step: Step): Flow {
         number: step.number,
         leadsHere: [`unit ${step.makes}`],
       },
-      ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : units.method[step.method]), 'quiet')]),
+      ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : speech.language.pattern.method[step.method]), 'quiet')]),
       ...(step.joins.length === 0 ? [] : [stepFigures(writing, step, at)]),
       line('how', step.how, 'plain'),
       ...(step.press === '' ? [] : [line('press', step.press, 'plain')]),
@@ -63,21 +83,22 @@ function stepFlow(writing: Writing, step: Step): Flow {
 }
 
 function stepFigures(writing: Writing, step: Step, at: string): Figures {
-  const { words: { units }, said, pattern } = writing;
+  const { words: { units }, said, pattern, print, speech } = writing;
   const name = figureName(step);
   const of = step.makes === 'block' ? units.block(1) : units.unit(KEPT.unit(step.makes));
-  const panels = stepPanels({ step, pattern });
+  const all = stepPanels({ step, pattern, speech });
+  // How the parts of the block lie is shown by the picture of its assembly.
+  const panels = step.makes === 'block' && !pattern.whole ? all.slice(-1) : all;
   return {
     flow: 'figures',
     at: `${at}/pictures`,
     figures: panels.map(({ marks, frame, says, measures }, i) => {
-      const does = units.panel(says);
       return {
-        figure: { name: `${name}-${i + 1}`, says: units.says(step.number, of, does), frame, marks },
-        caption: said(`${at}/picture ${i + 1}`, does),
-        ...(measures !== undefined && { measure: said(`${at}/picture ${i + 1}/measure`, `${bare(writing, step.unfinished.width)} × ${length(writing, step.unfinished.height)}`) }),
+        figure: { name: `${name}-${i + 1}`, says: print(units.says(step.number, of, says)), frame, marks },
+        caption: said(`${at}/picture ${i + 1}`, says),
+        ...(measures !== undefined && { measure: said(`${at}/picture ${i + 1}/measure`, measures) }),
       };
     }),
-    most: step.makes === 'block' ? 0.4 : 0.24,
+    most: step.parts.length > MANY ? 0.3 : step.makes === 'block' ? 0.26 : 0.15,
   };
 }

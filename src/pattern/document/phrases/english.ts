@@ -34,9 +34,6 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     notes: 'Notes',
   },
   noName: 'Block',
-  listed,
-  size: ({ width, height }, unit) => `${KEPT.length(width, unit, 'bare')} by ${KEPT.length(height, unit)}`,
-  lessThan: (length) => `less than ${length}`,
   layout: { page: '{1} of {2}', continued: '{1}, continued' },
 
   cover: {
@@ -45,6 +42,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     picture: (name) => `${name}, the finished block in its fabrics.`,
     logo: 'Logo.',
     beforeCutting: 'Before you cut',
+    beforeBuying: 'Before you buy',
     doNotCut: 'Do not cut yet',
     notTheDrawing: 'Sewn back in exact arithmetic, this pattern does not give the block in the picture.',
   },
@@ -89,8 +87,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
   },
 
   materials: {
-    heads: ['Fabric', 'You need', 'It goes into'],
-    scraps: (prints) => `scraps of ${several(prints, 'print')}`,
+    heads: ['Fabric', 'You need', 'Used in'],
     added: (what) => `This holds ${what}.`,
     own: (n, size) => `Used first: ${several(n, 'piece')} of ${size}.`,
     directional: 'The print has an up and a down.',
@@ -112,18 +109,10 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
       shape === 'template' ? `${several(quantity, 'piece')} round template ${named}` : `${several(quantity, SHAPES[shape])}, ${size}`,
     once: (triangles) => `cut once on the diagonal: ${several(triangles, 'triangle')}`,
     twice: (triangles) => `cut twice on the diagonals: ${several(triangles, 'triangle')}`,
+    segments: (sets, each, wide) => `sewn into strip sets, ${sets === 1 ? 'cut' : 'each cut'} across into ${several(each, 'segment')} ${wide} wide`,
     nested: (strips, each, measure) => `cut ${strips === 1 ? 'it' : 'each'} into ${several(each, 'triangle')}, head to tail, ${measure} along the edges by turns`,
-    diagonals: (falling, rising) => {
-      const hands = [
-        ...(falling > 0 ? [`${KEPT.count(falling)} from the top left to the bottom right`] : []),
-        ...(rising > 0 ? [`${KEPT.count(rising)} from the bottom left to the top right`] : []),
-      ];
-      return `Right side up, standing on the short side, cut ${listed(hands)}.`;
-    },
-    spare: (n) => `${KEPT.count(n)} to spare`,
     block: 'the block',
-    strips: (bands) => `First cut across the width: ${listed(bands.map(({ count, width }) => `${several(count, 'strip')} ${width} wide`))}.`,
-    fromScraps: 'From scraps, as they come.',
+    strips: (bands) => `Across the width: ${listed(bands.map(({ count, width }) => `${several(count, 'strip')}, ${width}`))}`,
     joined: (line, n, widths, length) => `Line ${line}: ${several(n, 'piece')}, each from ${KEPT.count(widths)} widths of cloth, ${length} long, sewn together first.`,
     unplaced: (line, n) => `${several(n, 'piece')} of line ${line} cannot be cut from this cloth: take a larger one.`,
   },
@@ -138,18 +127,16 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     pressing: 'Press every seam before the next one crosses it, in the way the step and its arrows show.',
     strips: 'Cut strips across the cloth, from selvage to selvage, and pieces from the strips.',
     abbreviations: (pairs) => `In short: ${listed(pairs)}.`,
-    short: { 'half-square triangle': 'HST', 'quarter-square triangle': 'QST' },
   },
 
   cloth: {
-    intro: 'Cut right across along the strong lines first, then cut the strips apart. Numbers are lines of the cutting list; hatched cloth is left over.',
-    shows: (cloth, form, size) => `How the pieces lie on ${cloth}, ${FORMS[form][0]}, ${size}.`,
-    form: (form, size) => `${capital(FORMS[form][0])}, ${size}`,
+    intro: 'Cut right across along the strong lines first, then cut the strips apart. Numbers are lines of the cutting list; what is pale is left over.',
+    shows: (cloth, form) => `How the pieces lie on ${cloth}. ${form}`,
+    form: (form, buy, size) => `${form === 'by length' ? buy : capital(FORMS[form][0])}, ${size}.`,
     alike: (n) => `${KEPT.count(n)} of these are cut alike.`,
     more: (n) => `and ${KEPT.count(n)} more strips like this`,
-    selvage: 'selvage',
     strip: (n, width) => (n === 1 ? width : `${KEPT.count(n)} × ${width}`),
-    left: (cloth, pieces) => `Left over of ${cloth}: ${listed(pieces.map(({ count, size }) => `${KEPT.count(count)} of ${size}`))}.`,
+    left: (pieces) => `Left over: ${listed(pieces.map(({ count, size }) => count === 1 ? size : `${KEPT.count(count)} of ${size}`))}.`,
     directional: 'No piece is turned: the print runs along the cloth, from the top of the picture down.',
   },
 
@@ -161,40 +148,14 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     measures: (size) => `It measures ${size}.`,
     trims: (size) => `Trim to ${size}.`,
     blockMeasures: (size) => `The block measures ${size}.`,
-    method: {
-      'one-at-a-time': 'one at a time',
-      'two-at-a-time': 'two at a time',
-      'four-at-a-time': 'four at a time',
-      'eight-at-a-time': 'eight at a time',
-      'stitch-and-flip': 'stitch and flip',
-      triangles: 'from triangles',
-      'triangles-from-strips': 'from triangles cut out of strips',
-      'strip-sets': 'from strip sets',
-      pieces: 'piece by piece',
-      template: 'with templates',
-    },
-    kind: {
-      square: ['square', 'squares'],
-      rectangle: ['rectangle', 'rectangles'],
-      'half-square triangle': ['half-square triangle', 'half-square triangles'],
-      'quarter-square triangle': ['quarter-square triangle', 'quarter-square triangles'],
-      'split quarter-square triangle': ['split quarter-square triangle', 'split quarter-square triangles'],
-      'flying geese': ['flying geese', 'flying geese'],
-      'corner-triangle unit': ['corner-triangle unit', 'corner-triangle units'],
-      'square in a square': ['square in a square', 'squares in a square'],
-      'half-rectangle triangle': ['half-rectangle triangle', 'half-rectangle triangles'],
-      peak: ['peak', 'peaks'],
-      'joined unit': ['joined unit', 'joined units'],
-      'partial-seam ring': ['partial-seam ring', 'partial-seam rings'],
-      'free unit': ['pieced unit', 'pieced units'],
-    },
     says: (step, of, does) => `Step ${KEPT.count(step)}, ${of}: ${does}.`,
-    panel: (words) => words,
   },
 
   assembly: {
     intro: 'Lay everything out as in the picture before you sew, and look at it once more from a step away.',
     picture: 'The block in its parts, as they are sewn together.',
+    caption: 'Sewn in the order of the numbers',
+    web: 'Chain-pieced by columns, the threads left uncut; then the long seams',
   },
 
   pressing: {
@@ -212,6 +173,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     intro: 'Measure the first of each unit, and tick it off. Sizes are unfinished, with their seam allowances.',
     heads: ['Unit', 'What it is', 'Make', 'Must measure'],
     block: 'Block',
+    measure: 'Whether this page is printed at its true size: the larger square must measure 1 in. each way, the smaller one 2 cm.',
   },
 
   templates: {
@@ -229,14 +191,11 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
 
   otherSizes: {
     intro: (mark) => `The same block can be sewn at other sizes. At these every plain cut and every unit falls on a mark of a ruler with steps of ${mark}.`,
-    friendly: (sizes) => `${listed(sizes)}, finished.`,
+    friendly: (sizes) => `Finished: ${sizes}.`,
     none: (mark) => `At no other size near this one does everything fall on a mark of a ruler with steps of ${mark}.`,
-    table: 'What is cut at some of them, finished width at the top:',
-    heads: ['Fabric', 'Pieces'],
-    block: 'Block, unfinished',
+    table: 'What is cut at some of them; at the top how wide the block finishes.',
+    heads: ['Line', 'Cut'],
     shape: ({ quantity, shape }) => (shape === 'template' ? several(quantity, 'piece') : several(quantity, SHAPES[shape])),
-    strip: (width) => width,
-    buy: 'to buy',
   },
 
   care: { title: 'With blade, needle and iron' },

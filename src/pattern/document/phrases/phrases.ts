@@ -2,15 +2,7 @@ import type { LengthUnit } from '../../../block/block.ts';
 import type { Method } from '../../../block/choices.ts';
 import type { SectionName } from '../../../block/publication.ts';
 import type { ClothForm } from '../../../cutting/layout.ts';
-import type { UnitKind } from '../../../geometry/piecing/assembly.ts';
-import type { Rational } from '../../../measure/rational.ts';
 import type { LanguageTag } from '../../house-style.ts';
-
-/** A size in the block's unit. */
-export interface Sides {
-  readonly width: Rational;
-  readonly height: Rational;
-}
 
 /** What is cut of one line: so many of a shape; `named` is a template's name. */
 export interface CutWords {
@@ -31,12 +23,7 @@ export interface DocumentPhrases {
   readonly titles: Readonly<Record<Exclude<SectionName, 'cover'>, string>>;
   /** A block without a name. */
   readonly noName: string;
-  /** "A", "A and B", "A, B and C" */
-  readonly listed: (words: readonly string[]) => string;
-  /** "4 1/2 by 6 1/2 in." */
-  readonly size: (size: Sides, unit: LengthUnit) => string;
 
-  readonly lessThan: (length: string) => string;
   /** What the layout says, as `Content.words` has it. */
   readonly layout: { readonly page: string; readonly continued: string };
 
@@ -47,6 +34,7 @@ export interface DocumentPhrases {
     readonly picture: (name: string) => string;
     readonly logo: string;
     readonly beforeCutting: string;
+    readonly beforeBuying: string;
     readonly doNotCut: string;
     readonly notTheDrawing: string;
   };
@@ -70,7 +58,6 @@ export interface DocumentPhrases {
 
   readonly materials: {
     readonly heads: readonly [fabric: string, buy: string, goesInto: string];
-    readonly scraps: (prints: number) => string;
     readonly added: (what: string) => string;
     readonly own: (n: number, size: string) => string;
     readonly directional: string;
@@ -92,12 +79,11 @@ export interface DocumentPhrases {
     /** What a line is cut into next, and how many of them that gives: triangles, or pieces of a template. */
     readonly once: (triangles: number) => string;
     readonly twice: (triangles: number) => string;
+    /** So many segments from each of so many strip sets. */
+    readonly segments: (sets: number, each: number, wide: string) => string;
     readonly nested: (strips: number, each: number, measure: string) => string;
-    readonly diagonals: (falling: number, rising: number) => string;
-    readonly spare: (n: number) => string;
     readonly block: string;
     readonly strips: (bands: readonly { readonly count: number; readonly width: string }[]) => string;
-    readonly fromScraps: string;
     readonly joined: (line: string, n: number, widths: number, length: string) => string;
     readonly unplaced: (line: string, n: number) => string;
   };
@@ -112,19 +98,17 @@ export interface DocumentPhrases {
     readonly pressing: string;
     readonly strips: string;
     readonly abbreviations: (pairs: readonly string[]) => string;
-    /** Kinds that the trade shortens. */
-    readonly short: Readonly<Partial<Record<UnitKind, string>>>;
   };
 
   readonly cloth: {
     readonly intro: string;
-    readonly shows: (cloth: string, form: ClothForm, size: string) => string;
-    readonly form: (form: ClothForm, size: string) => string;
+    readonly shows: (cloth: string, form: string) => string;
+    /** A cloth and its size; by the length with what is bought of it. */
+    readonly form: (form: ClothForm, buy: string, size: string) => string;
     readonly alike: (n: number) => string;
     readonly more: (n: number) => string;
-    readonly selvage: string;
     readonly strip: (n: number, width: string) => string;
-    readonly left: (cloth: string, pieces: readonly { readonly count: number; readonly size: string }[]) => string;
+    readonly left: (pieces: readonly { readonly count: number; readonly size: string }[]) => string;
     readonly directional: string;
   };
 
@@ -137,17 +121,14 @@ export interface DocumentPhrases {
     readonly measures: (size: string) => string;
     readonly trims: (size: string) => string;
     readonly blockMeasures: (size: string) => string;
-    /** A method in few words, beside a unit's kind. */
-    readonly method: Readonly<Record<Method, string>>;
-    readonly kind: Readonly<Record<UnitKind, readonly [one: string, many: string]>>;
     readonly says: (step: number, of: string, does: string) => string;
-    /** What is done in one picture of a step, from the few words of the pictures on the screen. */
-    readonly panel: (words: string) => string;
   };
 
   readonly assembly: {
     readonly intro: string;
     readonly picture: string;
+    readonly caption: string;
+    readonly web: string;
   };
 
   readonly pressing: {
@@ -164,6 +145,7 @@ export interface DocumentPhrases {
     readonly intro: string;
     readonly heads: readonly [unit: string, kind: string, count: string, size: string];
     readonly block: string;
+    readonly measure: string;
   };
 
   readonly templates: {
@@ -181,14 +163,11 @@ export interface DocumentPhrases {
 
   readonly otherSizes: {
     readonly intro: (mark: string) => string;
-    readonly friendly: (sizes: readonly string[]) => string;
+    readonly friendly: (sizes: string) => string;
     readonly none: (mark: string) => string;
     readonly table: string;
     readonly heads: readonly [line: string, shape: string];
-    readonly block: string;
     readonly shape: (what: Pick<CutWords, 'quantity' | 'shape'>) => string;
-    readonly strip: (width: string) => string;
-    readonly buy: string;
   };
 
   readonly care: { readonly title: string };
