@@ -13,6 +13,8 @@ const MOST_WORDS = 42;
 const BETWEEN = 2.2;
 /** Pictures may be so much smaller for it than under one another with the words. */
 const SMALLER = 0.62;
+/** One picture alone has a right to its size. */
+const SINGLE = 0.95;
 /** Words are no higher than this share of a page. */
 const HIGHEST = 0.6;
 
@@ -39,7 +41,7 @@ export function besideRow({ words, figures, before }: Pair, width: number, compo
   const left = Math.min(width * WORDS, type.half * MOST_WORDS);
   const gap = type.half * BETWEEN;
   const right = width - left - gap;
-  if (scaleIn(figures, right, composing) < scaleIn(figures, width, composing) * SMALLER) return null;
+  if (scaleIn(figures, right, composing) < scaleIn(figures, width, composing) * (figures.figures.length > 1 ? SMALLER : SINGLE)) return null;
   const paragraphs = words.map((paragraph) => paragraphRows(paragraph, left, composing));
   const text = paragraphs.flat();
   const pictures = figureRows(figures, right, composing);

@@ -13,6 +13,9 @@ export interface ClothLook {
   readonly hatches: ReadonlyMap<string, Hatch>;
 }
 
+/** Fabrics are hardly darker than L* = 20, or lighter than 97: from there on they take the outermost hatches. */
+const darkness = (light: number): number => Math.min(1, Math.max(0, (97 - light) / 77));
+
 /** @returns the look of some fabrics; hatches are as dark as the colours are, as far as each has one of its own */
 export function clothLook(fabrics: readonly string[], colors: ReadonlyMap<string, string>, ink: HouseStyle['ink']): ClothLook {
   const light = (fabric: string): number => lightness(colors.get(fabric) ?? '#ffffff');
@@ -20,7 +23,7 @@ export function clothLook(fabrics: readonly string[], colors: ReadonlyMap<string
   const rounds = Math.max(1, Math.ceil(order.length / HATCHES.length));
   const slots = rounds * HATCHES.length;
   const taken: number[] = [];
-  for (const fabric of order) taken.push(Math.max((taken.at(-1) ?? -1) + 1, Math.round((1 - light(fabric) / 100) * (slots - 1))));
+  for (const fabric of order) taken.push(Math.max((taken.at(-1) ?? -1) + 1, Math.round(darkness(light(fabric)) * (slots - 1))));
   for (let i = taken.length - 1, most = slots - 1; i >= 0; i--, most--) taken[i] = Math.min(taken[i]!, most, (taken[i + 1] ?? slots) - 1);
   const hatchOf = (slot: number): Hatch => widened(HATCHES[Math.floor(slot / rounds)]!, 1 + 0.7 * (slot % rounds));
   return { ink, colors, hatches: new Map(order.map((fabric, i) => [fabric, hatchOf(taken[i]!)])) };

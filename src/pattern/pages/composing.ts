@@ -17,6 +17,8 @@ export interface Composing {
   readonly words: { readonly page: string; readonly continued: string };
   /** How high the room for text on a page is. */
   readonly height: number;
+  /** How high it would be on the same paper upright: what pictures are measured by. */
+  readonly long: number;
   /** How far numbers stand out to the left of the column; 0 where there is no room for that. */
   readonly gutter: number;
 }

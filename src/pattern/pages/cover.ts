@@ -141,7 +141,7 @@ function pictureItems(picture: Figures | Photo, { left, top, width, height }: Ar
   }
   const widest = Math.max(...picture.figures.map(({ figure }) => figure.frame.width / figure.frame.height), 0);
   for (let most = height; most > 20; most *= 0.92) {
-    const rows = figureRows({ ...picture, most: most / composing.height }, width, composing);
+    const rows = figureRows({ ...picture, most: 1 }, width, { ...composing, long: most, height: most * 2 });
     if (heightOfRows(rows) <= height) return centred(rows, picture.figures.length === 1 ? Math.min(width, widest * most) : width);
   }
   return [];

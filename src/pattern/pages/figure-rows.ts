@@ -1,9 +1,10 @@
-import type { Figures } from '../document/content.ts';
+import type { Figures, Said } from '../document/content.ts';
 import type { Composing } from './composing.ts';
 import { FIGURE_EDGE, inkOfMarks } from './mark-ink.ts';
 import type { Area } from './page.ts';
 import type { Row } from './rows.ts';
 import { blockItems, heightOf, linesOf, widthsOf, type Line } from './text-lines.ts';
+import type { TextLook } from './typography.ts';
 
 type Shown = Figures['figures'][number];
 
@@ -13,10 +14,14 @@ const UNDER = 0.55;
 /** Words under a picture are at least so wide, in half lines, if they need it. */
 const WORDS = 12;
 
+/** A picture leaves room on its page for a heading and a few words. */
+const HIGHEST = 0.76;
 /** Words begin where the ink of their picture does. */
 const FLUSH = FIGURE_EDGE - 0.2;
 /** Pictures that follow one another may be smaller than one that stands alone. */
 const SEVERAL = 0.72;
+/** One row more is not worth larger pictures where they are so large already, as a share of the largest they may be. */
+const ENOUGH = 0.66;
 /** How large, by its area, a long picture may be beside a square one of the greatest height. */
 const LONG = 1.3;
 
@@ -51,7 +56,7 @@ function planOf({ figures, most }: Figures, width: number, composing: Composing)
   const room = 2 * FIGURE_EDGE;
   const widest = Math.max(...frames.map((frame) => frame.width));
   const highest = Math.max(...frames.map((frame) => frame.height));
-  const high = most * composing.height * (figures.length > 1 ? SEVERAL : 1);
+  const high = Math.min(most * composing.long * (figures.length > 1 ? SEVERAL : 1), composing.height * HIGHEST);
   const largest = Math.max(...frames.map((frame) => Math.sqrt(frame.width * frame.height)));
   const cap = Math.min((high - room) / highest, (width - room) / widest, (high * LONG) / largest);
   let best: Plan | null = null;
@@ -62,7 +67,7 @@ function planOf({ figures, most }: Figures, width: number, composing: Composing)
       ...rows.map((row) => (width - gap * (row.length - 1) - room * row.length) / row.reduce((sum, { figure }) => sum + figure.frame.width, 0)),
     );
     if (!best || scale > best.scale * 1.2) best = { scale, rows };
-    if (scale >= cap * 0.8) break;
+    if (scale >= cap * ENOUGH) break;
   }
   return best!;
 }
@@ -78,7 +83,10 @@ export function figureRows(flow: Figures, width: number, composing: Composing): 
   if (flow.figures.length === 0) return [];
   const { scale, rows } = planOf(flow, width, composing);
   return rows
-    .flatMap((row) => inRowsOf(row.map((shown) => cellOf(shown, scale, width, composing)), width, composing))
+    .flatMap((row) => {
+      const share = (width - composing.type.half * GAP * (row.length - 1)) / row.length;
+      return inRowsOf(row.map((shown) => cellOf(shown, scale, share, width, composing)), width, composing);
+    })
     .map((cells, i): Row => rowOf(cells, i, width, composing));
 }
 
@@ -95,15 +103,16 @@ function inRowsOf(cells: readonly Cell[], width: number, { type }: Composing): r
   return rows;
 }
 
-function cellOf(shown: Shown, scale: number, most: number, composing: Composing): Cell {
+/** @param share what each picture of a row has of the column's width, if all have the same */
+function cellOf(shown: Shown, scale: number, share: number, most: number, composing: Composing): Cell {
   const { type } = composing;
   const { frame } = shown.figure;
   const [width, height] = [frame.width * scale + 2 * FIGURE_EDGE, frame.height * scale + 2 * FIGURE_EDGE];
-  const said = [shown.caption, shown.measure].filter((one) => one !== undefined);
-  const wanted = Math.max(0, ...said.map(({ told }) => widthsOf(told, type.caption, composing).wide + 0.5));
-  const across = Math.min(most, Math.max(width, Math.min(wanted + FLUSH, type.half * WORDS)));
-  const caption = shown.caption ? linesOf(shown.caption.told, type.caption, across - FLUSH, composing) : [];
   const strong = { ...type.caption, weight: 'strong', color: type.body.color } as const;
+  const wideOf = (said: Said | undefined, look: TextLook): number => (said ? widthsOf(said.told, look, composing).wide + 0.1 : 0);
+  const wanted = Math.max(wideOf(shown.caption, type.caption), wideOf(shown.measure, strong));
+  const across = Math.min(most, Math.max(width, Math.min(wanted + FLUSH, type.half * WORDS, share)));
+  const caption = shown.caption ? linesOf(shown.caption.told, type.caption, across - FLUSH, composing) : [];
   const measure = shown.measure ? linesOf(shown.measure.told, strong, across - FLUSH, composing) : [];
   return { shown, width, height, caption, measure, across };
 }

@@ -31,15 +31,15 @@ export interface Hatch {
 export const HATCHES: readonly Hatch[] = [
   {},
   { dots: { gap: 6.4, reach: 0.75 } },
-  { lines: [{ angle: -45, gap: 6, width: 0.4 }] },
   { dots: { gap: 6.2, reach: 1.25, plus: true } },
+  { lines: [{ angle: -45, gap: 6, width: 0.4 }] },
   { lines: [{ angle: 0, gap: 4, width: 0.45 }] },
   { lines: [{ angle: 45, gap: 3.6, width: 0.5 }] },
   { lines: [{ angle: 90, gap: 3, width: 0.5 }] },
   { lines: [{ angle: 0, gap: 4.4, width: 0.5 }, { angle: 90, gap: 4.4, width: 0.5 }] },
   { lines: [{ angle: -45, gap: 2.3, width: 0.6 }] },
-  { lines: [{ angle: 45, gap: 4, width: 0.55 }, { angle: -45, gap: 4, width: 0.55 }] },
-  { dots: { gap: 3.4, reach: 1.3 } },
+  { lines: [{ angle: 45, gap: 3.6, width: 0.55 }, { angle: -45, gap: 3.6, width: 0.55 }] },
+  { dots: { gap: 3, reach: 1.9 } },
   { lines: [{ angle: 0, gap: 1.9, width: 0.85 }] },
   { ground: '#4d4d4d' },
 ];

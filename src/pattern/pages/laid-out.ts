@@ -48,6 +48,7 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
     places: placesOf(content),
     words: content.words,
     height: bottom - top,
+    long: Math.max(width, height) - 2 * TEXT_MARGIN - furniture.above - furniture.below,
     gutter,
   };
   const sheet = (items: readonly Item[]): Sheet => ({ page: { width, height, margin: TEXT_MARGIN, items }, inner, foot: true });

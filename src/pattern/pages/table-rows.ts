@@ -24,9 +24,10 @@ export function tableRows(table: Table, width: number, composing: Composing): re
   const rows = table.rows.flatMap((row, i): readonly Row[] => {
     const number = i + 1;
     const before = table.rows[i - 1];
-    const afterGroup = before?.group !== undefined;
-    const lastTwo = i > 0 && i === table.rows.length - 1 && row.group === undefined;
-    const held = afterGroup || lastTwo || (i === 0 && heads.length > 0);
+    // A group's name has two rows with it, if it has two; and the last row is not left alone.
+    const afterGroup = before?.group !== undefined || table.rows[i - 2]?.group !== undefined;
+    const isLast = i > 0 && i === table.rows.length - 1;
+    const held = afterGroup || isLast || (i === 0 && heads.length > 0);
     if (row.group !== undefined) {
       group = row;
       first = true;
