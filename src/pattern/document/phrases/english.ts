@@ -106,7 +106,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     heads: ['Line', 'Cut', 'Then', 'For'],
     intro: 'In each fabric the largest pieces come first: cut from the top of the list down.',
     cuts: ({ quantity, shape, size, named }) =>
-      shape === 'template' ? `${several(quantity, 'piece')} round template ${named}` : `${several(quantity, SHAPES[shape])}, ${size}`,
+      shape === 'template' ? `${several(quantity, 'piece')} round template ${named} (${size})` : `${several(quantity, SHAPES[shape])}, ${size}`,
     once: (triangles) => `cut once on the diagonal: ${several(triangles, 'triangle')}`,
     twice: (triangles) => `cut twice on the diagonals: ${several(triangles, 'triangle')}`,
     segments: (sets, each, wide) => `sewn into strip sets, ${sets === 1 ? 'cut' : 'each cut'} across into ${several(each, 'segment')} ${wide} wide`,
