@@ -133,7 +133,7 @@ const largeJson = (line: CutLarge | undefined, { steps }: Pattern) =>
     untrimmed: line.kept,
   };
 
-const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, chain, points, layers }: Step, step: Rational) => ({
+const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, also, points, layers }: Step, step: Rational) => ({
   number,
   text,
   makes,
@@ -144,7 +144,7 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
   unfinished: sizeText(unfinished),
   trimmed,
   press,
-  ...(chain !== undefined && { chain }),
+  ...(also !== undefined && { also }),
   /** Where seams meet along its seams, across and down from the top-left corner of what it makes; those that lie opposite ways nest. */
   meet: points.map(({ at, lie }) => ({ at: pointJson(at, step), lie })),
   /** Of cloth, where its thickest seam is thickest. */

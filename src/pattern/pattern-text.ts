@@ -184,7 +184,7 @@ function stepLines(step: Step, pattern: Pattern): Lines {
   const block = step.count === 1 ? 'The block' : `The ${step.count} blocks`;
   return [
     ...paragraph(step.makes === 'block' ? block : `Unit ${step.makes}, ${step.kind}`, start),
-    ...paragraph(step.chain ? `${step.text} ${step.chain}` : step.text, below),
+    ...paragraph(step.also ? `${step.text} ${step.also}` : step.text, below),
     ...(step.press === '' ? [] : paragraph(step.press, below)),
   ];
 }

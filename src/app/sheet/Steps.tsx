@@ -74,6 +74,11 @@ function StepRow({ step, pattern, colors }: {
         <p className="step-text">
           <Prose text={step.how} />
         </p>
+        {step.also && (
+          <p className="step-text">
+            <Prose text={step.also} />
+          </p>
+        )}
         {step.press !== '' && (
           <p className="press">
             {step.press.startsWith(PRESS) && <span className="word">{PRESS}</span>}

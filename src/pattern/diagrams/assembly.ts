@@ -4,12 +4,14 @@ import { isWeb } from '../../geometry/piecing/reassembly.ts';
 import { box } from '../../geometry/convex.ts';
 import { moved as movedPoint, type Point } from '../../geometry/point.ts';
 import type { Step } from '../../sewing/step.ts';
+import { inEnglish } from '../english.ts';
+import type { Speech } from '../language.ts';
 import type { Pattern } from '../pattern.ts';
 import { depthIn, extentOf, middleOf, type Extent, type Spot } from '../polygons.ts';
 import { between, direction, ink, inkAt, panel, plus, times, type Mark, type Panel } from './diagram.ts';
 
 /** What of a pattern its assembly is drawn from. */
-export type Assembled = Pick<Pattern, 'piecing' | 'steps' | 'lattice' | 'block'>;
+export type Assembled = Pick<Pattern, 'piecing' | 'steps' | 'lattice' | 'block' | 'fabrics' | 'scraps'>;
 
 /** How far things lie apart that are sewn first, and how much further with every join round them, as a share of the block. */
 const GAP = 0.03;
@@ -21,10 +23,6 @@ const MOST_NUMBERS = 24;
 /** How large a number may be: a share of the shortest side of what lies apart, but no less than can be read, as a share of the block. */
 const NUMBER = 0.42;
 const LEAST_NUMBER = 0.038;
-
-/** What the picture of a block's assembly says below it, by the order. */
-export const ASSEMBLY_SAYS = 'Put together in the order of the numbers';
-export const WEB_SAYS = 'Chain-pieced by columns, the threads uncut; then the long seams';
 
 /** A seam of the picture: where it lies between two things, and which one it is in the order of sewing. */
 interface DrawnSeam {
@@ -48,7 +46,7 @@ interface Exploded {
  * rows, columns or halves; units under their letters, turned as they lie; every seam numbered in sewing order, equal ones alike. Of a web
  * the threads that hold it together are drawn too.
  */
-export function assemblyPicture(pattern: Assembled): Panel {
+export function assemblyPicture(pattern: Assembled, speech: Speech = inEnglish(pattern)): Panel {
   const { piecing, lattice, block } = pattern;
   const scale = ink(lattice.step);
   const letters = lettersIn(pattern);
@@ -100,7 +98,7 @@ export function assemblyPicture(pattern: Assembled): Panel {
   const order = shown.map(({ number, from, to }): Mark => ({ mark: 'order', number, at: between(from, to), room }));
   const cloth = marks.filter(({ mark }) => mark === 'cloth');
   const names = marks.filter(({ mark }) => mark === 'name');
-  return panel([...cloth, ...threads, ...lines, ...names, ...(seams.length > 1 ? order : [])], web ? WEB_SAYS : ASSEMBLY_SAYS);
+  return panel([...cloth, ...threads, ...lines, ...names, ...(seams.length > 1 ? order : [])], speech.language.pattern.panel[web ? 'web' : 'put together']);
 }
 
 /** @returns under which letter, and how turned, each unit of the block lies */

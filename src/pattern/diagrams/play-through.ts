@@ -1,4 +1,5 @@
 import type { Assembly } from '../../geometry/piecing/assembly.ts';
+import { isWeb } from '../../geometry/piecing/reassembly.ts';
 import type { Step } from '../../sewing/step.ts';
 import type { Pattern } from '../pattern.ts';
 import { extentOf, middleOf, type Spot } from '../polygons.ts';
@@ -84,11 +85,19 @@ function timed(steps: readonly Step[], placesOf: (makes: string) => readonly Ass
         if (node.parts.length > 0) momentOf.set(node, node.seams.map(() => next++));
       };
       walk(place);
+      if (isWeb(place)) inColumns(place, begun, momentOf);
       seams = next - begun;
     }
     for (let seam = 1; seam <= seams; seam++) moments.push({ step, seam, seams, sewn: (sewn += places.length) });
   }
   return [moments, momentOf];
+}
+
+/** A web is sewn column onto column, row after row, and then along its long seams. */
+function inColumns(web: Assembly, begun: number, momentOf: Map<Assembly, readonly number[]>): void {
+  const { parts: rows, seams } = web;
+  rows.forEach((row, r) => momentOf.set(row, row.seams.map((_, column) => begun + column * rows.length + r)));
+  momentOf.set(web, seams.map((_, i) => begun + rows[0]!.seams.length * rows.length + i));
 }
 
 /** A motion that begins and ends slowly. */

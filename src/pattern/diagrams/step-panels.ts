@@ -1,6 +1,10 @@
 import type { Role } from '../../cutting/cut.ts';
+import { isOnFoundations } from '../../sewing/sections.ts';
+import { isWebStep } from '../../sewing/web.ts';
+import { assemblyPicture } from './assembly.ts';
 import { captionOf, speechOf, type Drawn, type Panel } from './diagram.ts';
 import { flippedPanels, geesePanels } from './flipped.ts';
+import { foundationPanels } from './foundation.ts';
 import { finished, laidOut } from './laid-out.ts';
 import { crossedPanels, halfSquarePanels } from './paired.ts';
 import { stripPanels } from './strip-panel.ts';
@@ -21,7 +25,9 @@ export function stepPanels(drawn: Drawn): readonly Panel[] {
 }
 
 function making(drawn: Drawn): readonly Panel[] {
-  const { step } = drawn;
+  const { step, pattern } = drawn;
+  if (isWebStep(step)) return [assemblyPicture(pattern, speechOf(drawn))];
+  if (isOnFoundations(step, pattern.way)) return foundationPanels(drawn);
   const roles = new Set(step.parts.map(({ from }): Role | null => ('cut' in from ? from.role : null)));
   if (roles.has('eight')) return halfSquarePanels(drawn, true);
   if (roles.has('pair')) return step.parts.length === 2 ? halfSquarePanels(drawn, false) : crossedPanels(drawn);

@@ -19,6 +19,10 @@ export type PanelCaption =
   | 'head to tail'
   | 'strips side by side'
   | 'cut across'
+  | 'put together'
+  | 'web'
+  | 'foundations'
+  | 'sections'
   | 'press'
   | 'press and trim';
 

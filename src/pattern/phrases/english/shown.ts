@@ -148,6 +148,10 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
   panel: {
     'one piece': 'One piece',
     'lay out and sew': 'Lay out and sew',
+    'put together': 'Put together in the order of the numbers',
+    web: 'Chain-pieced column by column, the threads uncut; then the long seams',
+    foundations: 'Foundations, printed side up: the mirror image',
+    sections: 'The sections from the front: sew them together',
     'right sides together': 'Right sides together',
     'seams nested': 'Seams nested',
     'seams matched': 'Seams matched',

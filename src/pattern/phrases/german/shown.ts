@@ -153,6 +153,10 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
   panel: {
     'one piece': 'Ein Stück',
     'lay out and sew': 'Auslegen und nähen',
+    'put together': 'In der Reihenfolge der Zahlen zusammennähen',
+    web: 'Spalte für Spalte in einer Kette genäht, die Fäden nicht durchgeschnitten; dann die langen Nähte',
+    foundations: 'Die Vorlagen mit der bedruckten Seite oben: spiegelverkehrt',
+    sections: 'Die Abschnitte von vorn: zusammennähen',
     'right sides together': 'Rechts auf rechts',
     'seams nested': 'Nähte ineinandergreifend',
     'seams matched': 'Naht auf Naht',
