@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { quoted } from '../block/problems.ts';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { listed } from '../measure/words.ts';
+import { isPublishing, readPublishing, type PublishingOrder, type TypedPublishing } from './publishing-order.ts';
 import { readTemplateOrder, type TemplateOrder } from './templates.ts';
 
 /** The choices as typed, not yet read: lengths need the unit of the block they are for. */
@@ -17,7 +18,7 @@ export interface Wishes {
 }
 
 /** The commands that read a block. */
-export const COMMANDS = ['plan', 'sizes', 'templates', 'check'] as const;
+export const COMMANDS = ['plan', 'pattern', 'sizes', 'templates', 'pictures', 'cutter', 'check'] as const;
 
 /** The finished sizes of a table as typed. */
 export type WishedRange = Readonly<Partial<Record<'from' | 'to' | 'step', string>>>;
@@ -33,6 +34,8 @@ export type Order =
       readonly range: WishedRange;
       /** Only with templates. */
       readonly templates: TemplateOrder | null;
+      /** Only with pattern, pictures and cutter. */
+      readonly publishing: PublishingOrder | null;
     };
 
 const OPTIONS = {
@@ -49,12 +52,35 @@ const OPTIONS = {
   step: { type: 'string' },
   out: { type: 'string', short: 'o' },
   paper: { type: 'string' },
+  landscape: { type: 'boolean' },
+  columns: { type: 'string' },
+  hatches: { type: 'boolean' },
+  large: { type: 'boolean' },
+  language: { type: 'string' },
+  style: { type: 'string' },
+  mat: { type: 'string' },
   json: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean', short: 'v' },
 } as const;
 
 type Option = keyof typeof OPTIONS;
+
+/** Options that only some commands know; the others go with all. */
+const GOES_WITH: Readonly<Partial<Record<Option, readonly (typeof COMMANDS)[number][]>>> = {
+  from: ['sizes'],
+  to: ['sizes'],
+  step: ['sizes'],
+  out: ['templates', 'pattern', 'pictures', 'cutter'],
+  paper: ['templates', 'pattern'],
+  landscape: ['pattern'],
+  columns: ['pattern'],
+  hatches: ['pattern', 'pictures'],
+  large: ['pattern', 'pictures'],
+  language: ['pattern', 'pictures', 'cutter'],
+  style: ['pattern', 'pictures', 'cutter'],
+  mat: ['cutter'],
+};
 
 const isOption = (name: string): name is Option => Object.hasOwn(OPTIONS, name);
 const wrong = (sentence: string): Result<never> => bad('usage', sentence);
@@ -81,17 +107,29 @@ export function readOrder(args: readonly string[]): Result<Order> {
   if (!isCommand(command)) return wrong(`There is no command ${quoted(command)}; the commands are ${listed(COMMANDS)}.`);
   if (file === undefined) return wrong(`Name the block file: piecewright ${command} FILE, or ${command} - to read what is piped in.`);
   if (others.length > 0) return wrong(`One file at a time: leave out ${quoted(others.join(' '))}.`);
-  const { json = false, help: _, version: __, from, to, step, out, paper, ...wishes } = values;
+  const { json = false, help: _, version: __, from, to, step, out, paper, landscape, columns, hatches, large, language, style, mat, ...wishes } = values;
   if (json && command === 'check') return wrong('The option --json goes with plan and sizes; check answers in one sentence.');
   if (json && command === 'templates') return wrong('The option --json goes with plan and sizes; templates are written to a file.');
+  if (json && isPublishing(command)) return wrong(`The option --json goes with plan and sizes; what ${command} makes is written to a file.`);
+  for (const name of Object.keys(values).filter(isOption)) {
+    const knowing = GOES_WITH[name];
+    if (knowing && !knowing.includes(command)) return wrong(`The option --${name} goes with ${listed(knowing)}, not with ${command}.`);
+  }
   const range = { ...(from !== undefined && { from }), ...(to !== undefined && { to }), ...(step !== undefined && { step }) };
-  const [ranged] = Object.keys(range);
-  if (ranged !== undefined && command !== 'sizes') return wrong(`The option --${ranged} goes with sizes, not with ${command}.`);
-  const asked = [...(out === undefined ? [] : ['out']), ...(paper === undefined ? [] : ['paper'])];
-  if (asked.length > 0 && command !== 'templates') return wrong(`The option --${asked[0]} goes with templates, not with ${command}.`);
   const templates = command === 'templates' ? readTemplateOrder(out as string | undefined, paper as string | undefined) : good(null);
   if (!templates.ok) return templates;
-  return good({ command, file, json: json === true, templates: templates.value, wishes: wishes as Wishes, range: range as WishedRange });
+  const typed = { out, paper, landscape, columns, hatches, large, language, style, mat } as TypedPublishing;
+  const publishing = isPublishing(command) ? readPublishing(command, typed) : good(null);
+  if (!publishing.ok) return publishing;
+  return good({
+    command,
+    file,
+    json: json === true,
+    templates: templates.value,
+    publishing: publishing.value,
+    wishes: wishes as Wishes,
+    range: range as WishedRange,
+  });
 }
 
 const isCommand = (text: string): text is (typeof COMMANDS)[number] => COMMANDS.some((each) => each === text);

@@ -1,4 +1,5 @@
 import packageJson from '../../package.json' with { type: 'json' };
+import type { Block } from '../block/block.ts';
 import { parseBlock } from '../files/block-file.ts';
 import { withLeastCloths } from '../pattern/least-cloths.ts';
 import { makePattern } from '../pattern/make-pattern.ts';
@@ -14,6 +15,7 @@ import { choicesIn, readChoices } from './choices.ts';
 import { HELP } from './help.ts';
 import { withUnitMethods } from './methods.ts';
 import { readOrder, type Order, type WishedRange } from './order.ts';
+import type { PublishingOrder } from './publishing-order.ts';
 import { readRange } from './range.ts';
 import { writeTemplates, type TemplateOrder } from './templates.ts';
 
@@ -48,7 +50,8 @@ const solver = async () => await (await import('../cutting/cloth/solver.ts')).op
 
 type BlockOrder = Extract<Order, { readonly file: string }>;
 
-async function answer({ command, file, json, wishes, range, templates }: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
+async function answer(order: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
+  const { command, file, json, wishes, range, templates, publishing } = order;
   const typed = readChoices(wishes);
   if (!typed.ok) return refused(2, typed.problem.sentence);
   const text = await readBlockText(file, standardInput);
@@ -70,6 +73,7 @@ async function answer({ command, file, json, wishes, range, templates }: BlockOr
     return refused(2, `--way: this block has no way "${way}"; choose ${offered.join(' or ')}.`);
   }
   if (templates !== null) return answerTemplates(pattern.value, templates);
+  if (publishing !== null) return answerPublishing(asked.value, await withLeastCloths(pattern.value, solver), publishing);
   if (command === 'sizes') return answerSizes(pattern.value, range, json);
   return command === 'plan' ? report('plan', await withLeastCloths(pattern.value, solver), json) : report('check', pattern.value, json);
 }
@@ -78,6 +82,15 @@ async function answer({ command, file, json, wishes, range, templates }: BlockOr
 async function answerTemplates(pattern: Pattern, order: TemplateOrder): Promise<Answer> {
   const written = await writeTemplates(pattern, order);
   if (!written.ok) return refused(1, written.problem.sentence);
+  const { complaint, exit } = report('check', pattern, false);
+  return { print: `${harmless(written.value)}\n`, complaint, exit };
+}
+
+/** @returns what was written; a pattern whose proof does not hold says so on every page, and here */
+async function answerPublishing(block: Block, pattern: Pattern, order: PublishingOrder): Promise<Answer> {
+  // Only here are the words of documents needed.
+  const written = await (await import('./publishing.ts')).writePublishing(block, pattern, order);
+  if (!written.ok) return refused(written.problem.code === 'usage' ? 2 : 1, written.problem.sentence);
   const { complaint, exit } = report('check', pattern, false);
   return { print: `${harmless(written.value)}\n`, complaint, exit };
 }

@@ -1,4 +1,3 @@
-import { writeFile } from 'node:fs/promises';
 import { bad, good, type Result } from '../measure/problem.ts';
 import { several } from '../measure/words.ts';
 import { settingIn } from '../pattern/pages/face.ts';
@@ -9,6 +8,7 @@ import { templatePages } from '../pattern/pages/template-pages.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { readFaces } from './faces.ts';
 import { shownPath } from './block-text.ts';
+import { writeFiles, type OutFile } from './out-files.ts';
 
 /** Where the templates go, and on what paper they are laid out. */
 export interface TemplateOrder {
@@ -39,13 +39,8 @@ export async function writeTemplates(pattern: Pattern, { out, paper }: TemplateO
   const faces = await readFaces();
   const document = templatePages(pattern, paper, settingIn(faces));
   const files = /\.svg$/i.test(out) ? svgFiles(document, out) : [{ path: out, content: await pdfOf(document, faces) }];
-  for (const { path, content } of files) {
-    try {
-      await writeFile(path, content);
-    } catch (error) {
-      return cannotWrite(path, error);
-    }
-  }
+  const written = await writeFiles(files);
+  if (!written.ok) return written;
   const where = files.length === 1 ? shownPath(files[0]!.path) : `${shownPath(files[0]!.path)} to ${shownPath(files.at(-1)!.path)}`;
   const pages = several(document.pages.length, 'page');
   return good(`The templates of ${name} are on ${pages}, in ${where}. Print at actual size, and measure the squares first.`);
@@ -55,18 +50,9 @@ export async function writeTemplates(pattern: Pattern, { out, paper }: TemplateO
 const pdfOf = async (...[document, faces]: Parameters<typeof import('../pattern/pages/page-pdf.ts').pagesPdf>): Promise<Uint8Array> =>
   (await import('../pattern/pages/page-pdf.ts')).pagesPdf(document, faces);
 
-function svgFiles({ title, language, pages }: Document, out: string): readonly { readonly path: string; readonly content: string }[] {
+function svgFiles({ title, language, pages }: Document, out: string): readonly OutFile[] {
   return pages.map((page, i) => ({
     path: pages.length === 1 ? out : out.replace(/(?=\.svg$)/i, `-${i + 1}`),
     content: pageSvg(page, pages.length === 1 ? title : `${title}, page ${i + 1} of ${pages.length}`, language),
   }));
-}
-
-function cannotWrite(path: string, error: unknown): Result<never> {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  const file = shownPath(path);
-  if (code === 'ENOENT' || code === 'ENOTDIR') return bad('no-folder', `${file} cannot be written: its folder is not there; make it, or name another.`);
-  if (code === 'EISDIR') return bad('a-folder', `${file} is a folder; name a file in it.`);
-  if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return bad('unwritable', `${file} may not be written; name another place.`);
-  return bad('unwritable', `${file} cannot be written${code === '' ? '' : ` (${code})`}; check the place and try again.`);
 }

@@ -17,7 +17,8 @@ export function patternMarkdown(content: Content, telling: Telling): string {
       ...items.flatMap((flow) => partsOf(flow, say, telling)),
     ]),
   ];
-  return `${parts.join('\n\n')}\n`;
+  const isItem = (part: string | undefined): boolean => part?.startsWith('- ') ?? false;
+  return `${parts.map((part, i) => (i === 0 ? '' : isItem(part) && isItem(parts[i - 1]) ? '\n' : '\n\n') + part).join('')}\n`;
 }
 
 type Say = (said: Said) => string;
@@ -76,7 +77,7 @@ function tableParts({ heads, figures, rows }: Table, say: Say): readonly string[
     }
     const said = cells.map(cell);
     // What is said under a row goes into its last cell, where it stays with it.
-    const last = [said.at(-1)!, ...below.map(cell)].filter((text) => text !== '').join('; ');
+    const last = [said.at(-1)!, ...below.map(cell)].filter((text) => text !== '').reduce((all, text) => (/^$|\.$/.test(all) ? `${all} ${text}`.trim() : `${all}; ${text}`), '');
     lines.push(row([...said.slice(0, -1), last]));
   }
   end();

@@ -12,7 +12,7 @@ const FILE = caseFile('shoo-fly-12');
 describe('wrong usage ends with 2 and one sentence that names what is possible', () => {
   it.each([
     [[], 'piecewright plan FILE'],
-    [['sew', FILE], 'plan, sizes, templates and check'],
+    [['sew', FILE], 'plan, pattern, sizes, templates, pictures, cutter and check'],
     [['plan'], 'plan FILE'],
     [['check'], 'check FILE'],
     [['plan', FILE, FILE], 'One file at a time'],

@@ -160,9 +160,11 @@ function linksOn(items: readonly Item[], places: ReadonlySet<string>) {
 /** Half a point more or less is no matter. */
 const SLACK = 0.5;
 
-/** Whether a link covers a whole line of text. */
-const holds = ({ left, top, width, height }: Area, text: TextItem): boolean =>
-  left <= text.x + SLACK && text.x + text.width <= left + width + SLACK && top <= text.y - SLACK && text.y - SLACK <= top + height;
+/** Whether a link covers a whole line of text, but for a blank at its end. */
+function holds({ left, top, width, height }: Area, text: TextItem): boolean {
+  const inked = (text.width * text.text.trimEnd().length) / text.text.length;
+  return left <= text.x + SLACK && text.x + inked <= left + width + SLACK && top <= text.y - SLACK && text.y - SLACK <= top + height;
+}
 
 /** Whether a link lies within a line of text. */
 const liesIn = ({ left, top, width, height }: Area, text: TextItem): boolean =>

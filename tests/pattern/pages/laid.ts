@@ -40,8 +40,11 @@ export const texts = (page: Page): readonly TextItem[] => page.items.filter((ite
 /** How far the ink of an item reaches: a line by half its width beyond its places, a curve no further than its handles. */
 export function inkBox(item: Item): { left: number; top: number; right: number; bottom: number } {
   if (item.kind === 'text') {
-    const { x, y, width, size } = item;
-    return { left: x, top: y - ASCENT * size, right: x + width, bottom: y + DESCENT * size };
+    const { x, y, width, size, turn = 0 } = item;
+    // Quarter turns clockwise about where the baseline begins.
+    const [[l, t], [r, b]] = [[0, -ASCENT * size], [width, DESCENT * size]] as const;
+    const box = ([[l, t, r, b], [-b, l, -t, r], [-r, -b, -l, -t], [t, -r, b, -l]] as const)[turn];
+    return { left: x + box[0], top: y + box[1], right: x + box[2], bottom: y + box[3] };
   }
   if (item.kind === 'place') return { left: Infinity, top: item.y, right: -Infinity, bottom: item.y };
   if (item.kind !== 'path') {
