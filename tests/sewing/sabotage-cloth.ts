@@ -25,8 +25,8 @@ const taken = (plan: Plan, change: (from: Extract<StepPart['from'], { cut: strin
   })),
 });
 
-/** Squares and rectangles that are cut by the ruler and not in strips of triangles. */
-export const ruled = ({ cuts }: Plan): readonly Cut[] => cuts.filter((cut) => cut.shape !== 'template' && cut.nested === undefined);
+/** Squares and rectangles that are cut by the ruler and not in strips of triangles or for strip sets. */
+export const ruled = ({ cuts }: Plan): readonly Cut[] => cuts.filter((cut) => cut.shape !== 'template' && cut.nested === undefined && cut.set === undefined);
 const templates = ({ cuts }: Plan): readonly Cut[] => cuts.filter((cut) => cut.template !== null);
 const strips = ({ cuts }: Plan): readonly Cut[] => cuts.filter((cut) => cut.nested !== undefined);
 

@@ -4,6 +4,7 @@ import { toDrawing } from '../../src/block/drawing.ts';
 import { plainTelling } from '../../src/block/plain-telling.ts';
 import { cutList } from '../../src/cutting/cutting.ts';
 import type { Drawing } from '../../src/geometry/patchwork/drawing.ts';
+import { sewnInRows } from '../../src/geometry/piecing/strip-rows.ts';
 import { WAYS } from '../../src/geometry/piecing/way.ts';
 import { sewing } from '../../src/geometry/piecing/ways.ts';
 import { rational, ZERO, type Rational } from '../../src/measure/rational.ts';
@@ -35,6 +36,8 @@ const METHODS: readonly (Method | 'usual')[] = [
   'triangles-from-strips',
   'triangles-from-strips',
   'template',
+  'strip-sets',
+  'strip-sets',
 ];
 
 /** Where a plan comes from: drawn at random, or from a file of the gallery, the published cases and the sampler. */
@@ -85,10 +88,11 @@ function planOf(drawing: Drawing, step: Rational, ordered: Ordered): { readonly 
   const all = sewing(drawing);
   const piecing = all.way(way) ?? all.way('standard units');
   if (!piecing) return null;
-  const rules = { step, seam: rational(1, 4), ruler: rational(1, 8), trim, blocks };
+  const rules = { step, seam: rational(1, 4), ruler: rational(1, 8), trim, straighten: rational(1), blocks };
   const fabrics = [...new Set([drawing.ground, ...drawing.patches.map(({ fabric }) => fabric)])];
   const list = cutList(piecing, { ...rules, method, methods: {}, fabrics });
-  const steps = stepsOf(piecing, list, { ...rules, words: { telling: plainTelling((id) => id), phrases: SEWING_IN_ENGLISH, unit: 'in', seam: rules.seam }, darkness });
+  const sets = new Set(Object.keys(list.methods).filter((id) => list.methods[id] === 'strip-sets'));
+  const steps = stepsOf(sewnInRows(piecing, sets), list, { ...rules, words: { telling: plainTelling((id) => id), phrases: SEWING_IN_ENGLISH, unit: 'in', seam: rules.seam }, darkness });
   return {
     says: `${piecing.way}, ${method}, trim ${trim.n}/${trim.d}, for ${blocks}`,
     plan: { drawing, ...rules, cuts: list.cuts, steps },

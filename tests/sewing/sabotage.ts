@@ -3,6 +3,7 @@ import { CLOTH } from './sabotage-cloth.ts';
 import { DRAWN } from './sabotage-drawn.ts';
 import { LAYOUT } from './sabotage-layout.ts';
 import { SEAMS } from './sabotage-seams.ts';
+import { SETS } from './sabotage-sets.ts';
 
 /** Takes one of several, by chance; undefined where there is none. */
 export type Choose = <T>(from: readonly T[]) => T | undefined;
@@ -22,4 +23,4 @@ export interface Sabotage {
   readonly spoil: (plan: Plan, choose: Choose) => Plan | null;
 }
 
-export const SABOTAGE: readonly Sabotage[] = [...CLOTH, ...LAYOUT, ...SEAMS, ...DRAWN];
+export const SABOTAGE: readonly Sabotage[] = [...CLOTH, ...SETS, ...LAYOUT, ...SEAMS, ...DRAWN];
