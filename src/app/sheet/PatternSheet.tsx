@@ -7,6 +7,7 @@ import type { Alternative, Pattern } from '../../pattern/pattern.ts';
 import { Later } from '../Later.tsx';
 import type { ClothState } from '../cloths.ts';
 import type { Standing } from '../pattern-maker.ts';
+import { drawingAlone } from '../drawing-alone.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
@@ -16,6 +17,7 @@ import { Cautions, Notes } from './Notes.tsx';
 import { Pins } from './Pins.tsx';
 import type { Wished } from './pressing/wishes.ts';
 import { ProofLine } from './Proof.tsx';
+import { PublishButton } from './PublishButton.tsx';
 import { SizesButton } from './SizesButton.tsx';
 import { StandingLine } from './StandingLine.tsx';
 import { Steps } from './Steps.tsx';
@@ -41,7 +43,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   /** How the layout of each fabric stands, by its id. */
   readonly clothStates: ReadonlyMap<string, ClothState>;
   readonly letters: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'choose' | 'unpin' | 'mend' | 'alarm' | 'change'>;
+  readonly acts: Pick<Acts, 'choose' | 'unpin' | 'mend' | 'alarm' | 'change' | 'undo' | 'redo'>;
 }): ReactNode {
   const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   const { pressedSeams, grid, denominator } = block;
@@ -60,6 +62,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
           </span>
         </p>
         <h2 id="sheet-title">{block.name}</h2>
+        {block.patches.length > 0 && <PublishButton block={block} pattern={pattern} working={working} problem={problem} clothStates={clothStates} acts={acts} />}
         {written && (
           <p className="sheet-size">
             <span>
@@ -79,7 +82,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
       )}
       {problem?.patches && drawn && (
         <Later failed={() => acts.alarm(problem.sentence)}>
-          <Knot block={drawn} problem={problem} mend={(remedy) => drawn === block && acts.mend(remedy)} />
+          <Knot block={drawn} problem={problem} mend={(remedy) => drawn === drawingAlone(block) && acts.mend(remedy)} />
         </Later>
       )}
       <Pins block={block} refused={drawn?.pins === block.pins && written ? written.refusedPins : []} unpin={acts.unpin} />

@@ -1,0 +1,75 @@
+import { ArrowDown, ArrowUp } from 'lucide-react';
+import type { ReactNode } from 'react';
+import type { Block } from '../../block/block.ts';
+import type { SectionChoice, SectionName } from '../../block/publication.ts';
+import { allSections, chooseSections, sectionMoved, sectionShown } from '../../block/publishing.ts';
+import type { HouseStyle } from '../../pattern/house-style.ts';
+import type { Acts } from '../table.ts';
+import type { LaidSection } from './pages-maker.ts';
+import { SECTION_WORDS } from './room-words.ts';
+
+/** Which sections the pattern has, in which order: to be shown, left out and moved. */
+export function SectionsPanel({ block, style, laid, change, setStyle, goTo }: {
+  readonly block: Block;
+  readonly style: HouseStyle;
+  readonly laid: readonly LaidSection[];
+  readonly change: Acts['change'];
+  readonly setStyle: (style: HouseStyle) => void;
+  /** Brings a page into view. */
+  readonly goTo: (page: number) => void;
+}): ReactNode {
+  const own = block.publication?.sections;
+  const all = allSections(own ?? style.sections);
+  const choose = (label: string, sections: SectionChoice | null): void => change(label, (now) => chooseSections(now, sections));
+  const move = (section: SectionName, to: number): void => choose(`moved “${SECTION_WORDS[section]}”`, sectionMoved(all, section, to));
+  return (
+    <>
+      <ol className="room-sections">
+        {all.map(({ section, shown }, i) => {
+          const words = SECTION_WORDS[section];
+          const page = laid.find(({ name }) => name === section)?.page ?? null;
+          return (
+            <li key={section}>
+              <label>
+                <input
+                  type="checkbox"
+                  checked={shown}
+                  onChange={(event) => choose(`${event.target.checked ? 'showed' : 'left out'} “${words}”`, sectionShown(all, section, event.target.checked))}
+                />
+                {words}
+              </label>
+              {shown && page !== null && (
+                <button type="button" className="plain room-go" onClick={() => goTo(page)} aria-label={`${words}: go to page ${page + 1}`}>
+                  {page + 1}
+                </button>
+              )}
+              <button type="button" className="plain room-move" disabled={i === 0} onClick={() => move(section, i - 1)} aria-label={`Move ${words} up`}>
+                <ArrowUp size={18} aria-hidden="true" />
+              </button>
+              <button type="button" className="plain room-move" disabled={i === all.length - 1} onClick={() => move(section, i + 1)} aria-label={`Move ${words} down`}>
+                <ArrowDown size={18} aria-hidden="true" />
+              </button>
+            </li>
+          );
+        })}
+      </ol>
+      {own && (
+        <div className="room-acts">
+          <button
+            type="button"
+            className="plain framed"
+            onClick={() => {
+              setStyle({ ...style, sections: all });
+              choose('chose the sections of all patterns', null);
+            }}
+          >
+            So in all my patterns
+          </button>
+          <button type="button" className="plain framed" onClick={() => choose('chose the sections of all patterns', null)}>
+            As in my other patterns
+          </button>
+        </div>
+      )}
+    </>
+  );
+}

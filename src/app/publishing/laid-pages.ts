@@ -1,0 +1,82 @@
+import type { Content, Flow, Said, Section } from '../../pattern/document/content.ts';
+import type { Document, Page } from '../../pattern/pages/page.ts';
+import type { Laid, LaidSection, Sent, Sentence } from './pages-maker.ts';
+
+/** What was sent last, page by page. */
+export type SentBefore = readonly string[];
+export const NOTHING_SENT: SentBefore = [];
+
+/** Pages with what they were laid out from, as far as it matters on the screen. */
+export interface Made {
+  readonly document: Document;
+  readonly content: Pick<Content, 'sections' | 'aside' | 'alarm'>;
+}
+
+/** @returns pages for their way to the screen, without those that are there already, and what is there then */
+export function sent({ document, content }: Made, before: SentBefore): readonly [Omit<Sent, 'took'>, SentBefore] {
+  const now = document.pages.map(textOf);
+  const known = new Map(before.map((text, i) => [text, i]));
+  const pages = document.pages.map((page, i): Page | number => known.get(now[i]!) ?? page);
+  const { sections, aside, alarm } = content;
+  return [{ document: { ...document, pages }, sections: sections.map((section) => laidSection(section, document)), sentences: sentencesOf(sections), aside, alarm }, now];
+}
+
+/** @returns what was sent, with the pages that were there already */
+export const received = (message: Sent, before: readonly Page[]): Laid => ({
+  ...message,
+  document: { ...message.document, pages: message.document.pages.map((page) => (typeof page === 'number' ? before[page]! : page)) },
+});
+
+/** @returns what tells a page from another; a picture is told by what it is called and how long it is */
+const textOf = (page: Page): string => JSON.stringify(page, (key, value: unknown) => (key === 'jpeg' ? (value as string).length : value));
+
+function laidSection({ name, items, title }: Section, { pages }: Document): LaidSection {
+  const page = pages.findIndex((each) => each.items.some((item) => item.kind === 'place' && item.name === `section ${name}`));
+  const titled = pages.findIndex((each) => each.items.some((item) => item.kind === 'text' && item.of === title.at));
+  return { name, page: page >= 0 ? page : titled >= 0 ? titled : null, places: items.flatMap(singly).flatMap(placeOf) };
+}
+
+/** @returns things one by one, also those that stay together */
+const singly = (flow: Flow): readonly Flow[] => (flow.flow === 'together' ? flow.items.flatMap(singly) : [flow]);
+
+/** @returns what a thing is known by for whoever stands behind it */
+const placeOf = (flow: Flow): readonly string[] =>
+  flow.flow === 'paragraph' || flow.flow === 'heading' ? [flow.said.at] : 'at' in flow ? [flow.at] : [];
+
+/** What must be seen before anything is cut is said as it is. */
+const WARNINGS = 'warnings/';
+
+function sentencesOf(sections: readonly Section[]): ReadonlyMap<string, Sentence> {
+  const found = new Map<string, Sentence>();
+  for (const { name, title, items } of sections) {
+    found.set(title.at, { ...title, section: name });
+    for (const flow of items.flatMap(singly)) {
+      const [after] = placeOf(flow);
+      for (const said of saidIn(flow)) if (said && !said.at.startsWith(WARNINGS)) found.set(said.at, { ...said, section: name, ...(after !== undefined && { after }) });
+    }
+  }
+  return found;
+}
+
+function saidIn(flow: Flow): readonly (Said | null | undefined)[] {
+  switch (flow.flow) {
+    case 'paragraph':
+    case 'heading':
+      return [flow.said];
+    case 'boxed':
+      return [flow.title, ...flow.said];
+    case 'photo':
+      return [flow.caption];
+    case 'measure':
+      return flow.said;
+    case 'facts':
+      return flow.facts.flatMap(({ label, value }) => [label, value]);
+    case 'figures':
+      return flow.figures.flatMap(({ caption, measure }) => [caption, measure]);
+    case 'table':
+      return [...flow.heads, ...flow.rows.flatMap(({ group, cells, below = [] }) => [group, ...cells, ...below])];
+    case 'blank':
+    case 'together':
+      return [];
+  }
+}

@@ -1,0 +1,57 @@
+import { good, type Result } from '../../measure/problem.ts';
+import { cutterSvg, USUAL_MAT } from '../../pattern/cutter-svg.ts';
+import type { Language } from '../../pattern/language.ts';
+import type { FaceFiles } from '../../pattern/pages/face.ts';
+import { settingIn } from '../../pattern/pages/face.ts';
+import { diagramsOf, diagramSvg } from '../../pattern/pages/figure-svg.ts';
+import { FAMILY, WEIGHTS } from '../../pattern/pages/page-svg.ts';
+import { cutsCsv } from '../../pattern/pattern-csv.ts';
+import { patternJson } from '../../pattern/pattern-json.ts';
+import { patternMarkdown } from '../../pattern/pattern-markdown.ts';
+import { zipOf, type Packed } from '../../pattern/pictures-zip.ts';
+import { namesIn } from '../../pattern/plain-speech.ts';
+import { styledTelling } from '../../pattern/telling/styled.ts';
+import type { Content } from '../../pattern/document/content.ts';
+import type { Wish } from './pages-maker.ts';
+import { pngOf } from './png-of-items.ts';
+import type { FileKind } from './room-files.ts';
+
+/** What files are made of. */
+export interface FileSource extends Wish {
+  readonly content: Content;
+  readonly language: Language;
+  readonly faces: FaceFiles;
+}
+
+/** @returns a file of a pattern besides its pages; in a worker */
+export async function otherFile(kind: FileKind, { block, pattern, style, content, language, faces }: FileSource): Promise<Result<string | Uint8Array>> {
+  const telling = styledTelling(style, namesIn(pattern), language);
+  switch (kind) {
+    case 'text':
+      return good(patternMarkdown(content, telling));
+    case 'cuts':
+      return good(cutsCsv(pattern, style.language));
+    case 'data':
+      return good(`${JSON.stringify(patternJson(pattern), null, 2)}\n`);
+    case 'pieces':
+      return cutterSvg(pattern, USUAL_MAT[block.finished.unit], style.language);
+    case 'pictures': {
+      await faced(faces);
+      const files: Packed[] = [];
+      for (const diagram of diagramsOf(content, style, telling, settingIn(faces))) {
+        files.push({ name: `${diagram.name}.svg`, content: diagramSvg(diagram, content.language) });
+        files.push({ name: `${diagram.name}.png`, content: await pngOf(diagram) });
+      }
+      return good(zipOf(files));
+    }
+  }
+}
+
+/** Lets this worker write in the face of printed pages. */
+async function faced(files: FaceFiles): Promise<void> {
+  const { fonts } = self as unknown as { readonly fonts: FontFaceSet };
+  for (const weight of ['regular', 'strong'] as const) {
+    const face = new FontFace(FAMILY, files[weight].slice().buffer, { weight: String(WEIGHTS[weight]) });
+    fonts.add(await face.load());
+  }
+}
