@@ -1,17 +1,18 @@
 import type { Block } from '../../block/block.ts';
 import type { Telling } from '../../block/telling.ts';
-import type { SectionName } from '../../block/publication.ts';
+import { SECTIONS, type SectionName } from '../../block/publication.ts';
 import type { HouseStyle } from '../house-style.ts';
 import type { Language } from '../language.ts';
 import type { Pattern } from '../pattern.ts';
 import type { Setting } from '../pages/face.ts';
 import { KEPT, printed } from '../telling/kept.ts';
 import { careSection, colouringSection, notesSection, sizesSection, templatesSection } from './closing.ts';
-import type { Content, Said, Section } from './content.ts';
+import type { Content, Section } from './content.ts';
 import { clothSection } from './cloth-sheets.ts';
 import { coverSection, warningBoxes } from './cover.ts';
 import { cuttingSection } from './cutting-table.ts';
 import { materialsSection } from './materials.ts';
+import { wordsOf } from './own-words.ts';
 import { placeOfPart, withOwnParts } from './own-parts.ts';
 import { documentPhrases } from './phrases/of.ts';
 import { pressingSection } from './pressing.ts';
@@ -48,7 +49,9 @@ function withWarnings(sections: readonly Section[], writing: Writing): readonly 
 export function contentOf({ block, pattern, style, language, telling, setting }: ContentSource): Content {
   const words = documentPhrases(language.tag);
   const names = unitNames(pattern, block);
-  const said = (at: string, told: string): Said => ({ at, told });
+  const { publication } = block;
+  const own = wordsOf(publication?.words ?? [], words.tag);
+  const { said } = own;
   const writing: Writing = { block, pattern, style, speech: { language, telling: KEPT }, words, said, named: (unit) => names.get(unit) ?? unit, print: (text) => printed(text, telling) };
   const write: Readonly<Record<SectionName, () => Section | null>> = {
     cover: () => coverSection(writing),
@@ -66,17 +69,20 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
     care: () => careSection(writing),
     notes: () => notesSection(writing),
   };
-  const { publication } = block;
-  const shown = sectionsShown(publication?.sections ?? style.sections).flatMap((name) => write[name]() ?? []);
-  const own = withOwnParts(withWarnings(shown, writing), publication?.parts ?? [], publication?.pictures ?? []);
+  const chosen = sectionsShown(publication?.sections ?? style.sections);
+  const shown = chosen.flatMap((name) => write[name]() ?? []);
+  const parts = withOwnParts(withWarnings(shown, writing), publication?.parts ?? [], publication?.pictures ?? []);
   return {
     title: plain(titleOf(writing)),
     language: words.tag,
-    sections: own.sections,
+    sections: parts.sections,
     colors: new Map(block.fabrics.map(({ id, color }) => [id, color])),
     fabrics: [...pattern.fabrics.map(({ fabric }) => fabric.id), ...pattern.scraps.map(({ id }) => id)],
     words: words.layout,
     alarm: pattern.proof.holds ? null : words.cover.notTheDrawing,
-    aside: own.aside.map((part) => ({ at: placeOfPart(part), now: part.text, was: '' })),
+    aside: [
+      ...own.aside(() => SECTIONS.filter((name) => !chosen.includes(name)).forEach((name) => write[name]())),
+      ...parts.aside.map((part) => ({ at: placeOfPart(part), now: part.text, was: '' })),
+    ],
   };
 }

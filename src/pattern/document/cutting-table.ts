@@ -30,11 +30,13 @@ export function cuttingSection(writing: Writing): Section {
     rows: rows.map((row) => (row.cells.length === 0 ? row : { ...row, cells: heads.map((i) => row.cells[i]!) })),
   };
   const notes = [...pattern.notes, ...allDirectionNotes(pattern, writing.speech)].map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
+  const leads: readonly Flow[] =
+    templates.size === 0 ? [] : [{ flow: 'paragraph', said: said(at('templates'), words.templates.leads), look: 'plain', leadsTo: 'section templates' }];
   return {
     name: 'cutting',
     title: said(at('title'), words.titles.cutting),
     ownPage: false,
-    items: [rulesBox(writing), { flow: 'paragraph', said: said(at('intro'), words.cutting.intro), look: 'plain' }, table, ...notes],
+    items: [rulesBox(writing), { flow: 'paragraph', said: said(at('intro'), words.cutting.intro), look: 'plain' }, table, ...leads, ...notes],
   };
 }
 

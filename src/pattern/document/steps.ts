@@ -1,7 +1,9 @@
 import { isWeb } from '../../geometry/piecing/reassembly.ts';
 import { assemblyPicture } from '../diagrams/assembly.ts';
 import { stepPanels } from '../diagrams/step-panels.ts';
+import { isOnFoundations } from '../../sewing/sections.ts';
 import type { Step } from '../../sewing/step.ts';
+import type { Pattern } from '../pattern.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Figures, Flow, Section } from './content.ts';
 import { size, type Writing } from './writing.ts';
@@ -31,11 +33,14 @@ export function assemblySection(writing: Writing): Section {
     title: said('assembly/title', words.titles.assembly),
     ownPage: false,
     items: [
-      ...(pattern.whole ? [] : [{ flow: 'together', items: [{ flow: 'paragraph', said: said('assembly/intro', words.assembly.intro), look: 'plain' }, assemblyFigure(writing)] } as const]),
+      ...(isPictured(pattern) ? [{ flow: 'together', items: [{ flow: 'paragraph', said: said('assembly/intro', words.assembly.intro), look: 'plain' }, assemblyFigure(writing)] } as const] : []),
       ...steps.map((step) => stepFlow(writing, step)),
     ],
   };
 }
+
+/** Whether a picture of its own shows how the block is put together: its step does where it is one unit, or sewn onto foundations. */
+const isPictured = ({ whole, way, steps }: Pattern): boolean => whole === null && steps.every((step) => !isOnFoundations(step, way));
 
 /** The block in its parts. */
 function assemblyFigure({ pattern, words: { assembly }, said, print }: Writing): Figures {
@@ -56,7 +61,7 @@ const placeOf = ({ named }: Writing, { makes }: Step): string => `step/${makes =
 export const figureName = ({ number, makes }: Step): string => `step-${`${number}`.padStart(2, '0')}-${makes === 'block' ? 'block' : `unit-${makes.toLowerCase()}`}`;
 
 function stepFlow(writing: Writing, step: Step): Flow {
-  const { words: { units }, said, speech } = writing;
+  const { words: { units }, said } = writing;
   const at = placeOf(writing, step);
   const whole = step.makes === 'block';
   const sides = size(writing, step.unfinished);
@@ -73,7 +78,7 @@ function stepFlow(writing: Writing, step: Step): Flow {
         number: step.number,
         leadsHere: [`unit ${step.makes}`],
       },
-      ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : speech.language.pattern.method[step.method]), 'quiet')]),
+      ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : units.method[step.method]), 'quiet')]),
       ...(step.joins.length === 0 ? [] : [stepFigures(writing, step, at)]),
       line('how', step.how, 'plain'),
       ...(step.press === '' ? [] : [line('press', step.press, 'plain')]),
@@ -88,7 +93,7 @@ function stepFigures(writing: Writing, step: Step, at: string): Figures {
   const of = step.makes === 'block' ? units.block(1) : units.unit(KEPT.unit(step.makes));
   const all = stepPanels({ step, pattern, speech });
   // How the parts of the block lie is shown by the picture of its assembly.
-  const panels = step.makes === 'block' && !pattern.whole ? all.slice(-1) : all;
+  const panels = step.makes === 'block' && isPictured(pattern) ? all.slice(-1) : all;
   return {
     flow: 'figures',
     at: `${at}/pictures`,

@@ -40,7 +40,6 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     facts: { finished: 'Finished', unfinished: 'Unfinished', pieces: 'Pieces', units: 'Different units', blocks: 'Blocks' },
     maker: (name) => `By ${name}.`,
     picture: (name) => `${name}, the finished block in its fabrics.`,
-    logo: 'Logo.',
     beforeCutting: 'Before you cut',
     beforeBuying: 'Before you buy',
     doNotCut: 'Do not cut yet',
@@ -75,7 +74,6 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
       }
     },
     straightSeams: 'Straight seams with an even allowance; there is nothing else to it.',
-    inRounds: 'Building outward from a centre, one piece after another.',
     partial: (seams) => (seams === 1 ? 'One partial seam, which is sewn in two goes.' : `${several(seams, 'partial seam')}, each sewn in two goes.`),
     templates: (outlines) => `Cutting round ${several(outlines, 'printed template')}.`,
     bias: (seams) => (seams === 1 ? 'One seam along a bias edge, which stretches if it is pulled.' : `${several(seams, 'seam')} along bias edges, which stretch if they are pulled.`),
@@ -83,7 +81,6 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     loose: (points) => (points === 1 ? 'At one of them the seams do not lock into each other; it wants a pin.' : `At ${KEPT.count(points)} of them the seams do not lock into each other; these want a pin.`),
     trimming: (amount) => `Units with a diagonal seam are sewn ${amount} too large and trimmed to size.`,
     smallest: (width) => `The narrowest piece finishes at ${width}.`,
-    paper: 'Sewing piece after piece in a fixed order, as onto a foundation.',
   },
 
   materials: {
@@ -113,13 +110,12 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     nested: (strips, each, measure) => `cut ${strips === 1 ? 'it' : 'each'} into ${several(each, 'triangle')}, head to tail, ${measure} along the edges by turns`,
     block: 'the block',
     strips: (bands) => `Across the width: ${listed(bands.map(({ count, width }) => `${several(count, 'strip')}, ${width}`))}`,
-    joined: (line, n, widths, length) => `Line ${line}: ${several(n, 'piece')}, each from ${KEPT.count(widths)} widths of cloth, ${length} long, sewn together first.`,
-    unplaced: (line, n) => `${several(n, 'piece')} of line ${line} cannot be cut from this cloth: take a larger one.`,
+    joined: (line, n, widths, length) => `Line ${line}: ${several(n, 'piece')}, each from ${KEPT.count(widths)} widths of cloth, ${length} long, sewn together first`,
+    unplaced: (line, n) => `${several(n, 'piece')} of line ${line} cannot be cut from this cloth: take a larger one`,
   },
 
   rules: {
     title: 'Good to know',
-    width: (width) => `Amounts are for cloth with a usable width of ${width}.`,
     seam: (seam) => `All cut sizes have a seam allowance of ${seam} on every side.`,
     rounded: (mark) => `Sizes that fall between two marks are rounded up to the next ${mark}.`,
     measure: 'Sizes of units are told unfinished, with their allowances: measure each kind before you go on.',
@@ -145,6 +141,18 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     unit: (letter) => `Unit ${letter}`,
     block: (blocks) => (blocks === 1 ? 'The block' : `The ${KEPT.count(blocks)} blocks`),
     what: (n, kind, method) => `Make ${KEPT.count(n)} ${kind}${method === null ? '' : `, ${method}`}.`,
+    method: {
+      'one-at-a-time': 'one at a time',
+      'two-at-a-time': 'two at a time',
+      'four-at-a-time': 'four at a time',
+      'eight-at-a-time': 'eight at a time',
+      'stitch-and-flip': 'stitch and flip',
+      triangles: 'from triangles',
+      'triangles-from-strips': 'from triangles cut out of strips',
+      'strip-sets': 'from strip sets',
+      pieces: 'piece by piece',
+      template: 'with templates',
+    },
     measures: (size) => `It measures ${size}.`,
     trims: (size) => `Trim to ${size}.`,
     blockMeasures: (size) => `The block measures ${size}.`,
@@ -179,7 +187,6 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
   templates: {
     intro: (outlines) => (outlines === 1 ? 'The template on the next page is printed at full size, its seam allowance included.' : `The ${KEPT.count(outlines)} templates on the next pages are printed at full size, their seam allowances included.`),
     measure: 'Print at actual size, 100 %, not “fit to page”; then measure the squares before you cut any cloth.',
-    list: (name, pieces) => `Template ${name}: ${several(pieces, 'piece')}.`,
     leads: 'The templates are at the end of this pattern.',
   },
 

@@ -32,7 +32,6 @@ export interface DocumentPhrases {
     readonly facts: { readonly finished: string; readonly unfinished: string; readonly pieces: string; readonly units: string; readonly blocks: string };
     readonly maker: (name: string) => string;
     readonly picture: (name: string) => string;
-    readonly logo: string;
     readonly beforeCutting: string;
     readonly beforeBuying: string;
     readonly doNotCut: string;
@@ -45,7 +44,6 @@ export interface DocumentPhrases {
     /** A method and the kinds it makes; null where the method wants no words of its own. */
     readonly method: (method: Method, kinds: string) => string;
     readonly straightSeams: string;
-    readonly inRounds: string;
     readonly partial: (seams: number) => string;
     readonly templates: (outlines: number) => string;
     readonly bias: (seams: number) => string;
@@ -53,7 +51,6 @@ export interface DocumentPhrases {
     readonly loose: (points: number) => string;
     readonly trimming: (amount: string) => string;
     readonly smallest: (width: string) => string;
-    readonly paper: string;
   };
 
   readonly materials: {
@@ -90,7 +87,6 @@ export interface DocumentPhrases {
 
   readonly rules: {
     readonly title: string;
-    readonly width: (width: string) => string;
     readonly seam: (seam: string) => string;
     readonly rounded: (mark: string) => string;
     readonly measure: string;
@@ -118,6 +114,8 @@ export interface DocumentPhrases {
     readonly block: (blocks: number) => string;
     /** How many of which kind, as one or as many as there are, and how. */
     readonly what: (n: number, kind: string, method: string | null) => string;
+    /** A method after a kind: "from triangles". */
+    readonly method: Readonly<Record<Method, string>>;
     readonly measures: (size: string) => string;
     readonly trims: (size: string) => string;
     readonly blockMeasures: (size: string) => string;
@@ -151,7 +149,6 @@ export interface DocumentPhrases {
   readonly templates: {
     readonly intro: (outlines: number) => string;
     readonly measure: string;
-    readonly list: (name: string, pieces: number) => string;
     readonly leads: string;
   };
 
