@@ -1,7 +1,9 @@
+import { spawnSync } from 'node:child_process';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
 import { cloths } from './cloth.ts';
 import { painting } from './painting.ts';
+import { recolouring } from './recolouring.ts';
 
 /**
  * The engine is measured as it runs in the page: built. Run from source by tsx, every function that is made is given its name once
@@ -17,4 +19,13 @@ await build({
 });
 await import(pathToFileURL(`${OUT}/measure.mjs`).href);
 await painting();
+await recolouring();
 await cloths();
+
+/** By itself, so that the memory is its own. */
+await build({
+  configFile: false,
+  logLevel: 'error',
+  build: { ssr: 'bench/publishing.ts', target: 'node20', outDir: OUT, emptyOutDir: false, rolldownOptions: { output: { entryFileNames: 'publishing.mjs' } } },
+});
+spawnSync(process.execPath, [`${OUT}/publishing.mjs`], { stdio: 'inherit' });

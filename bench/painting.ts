@@ -17,7 +17,7 @@ const FRAME = 1000 / 60;
 const SHEET = 15_000;
 
 /** @returns a browser that runs, or in one sentence why there is none */
-async function browserHere(): Promise<Browser | string> {
+export async function browserHere(): Promise<Browser | string> {
   try {
     const found = JSON.parse(await readFile(join(ROOT, 'node_modules/.piecewright/browser.json'), 'utf8')) as { executable: string; flags: string[] };
     return await chromium.launch({ executablePath: found.executable, args: found.flags });
@@ -27,13 +27,13 @@ async function browserHere(): Promise<Browser | string> {
 }
 
 /** Builds a page into a folder and serves it. */
-async function served(root: string, outDir: string, plain: boolean): Promise<PreviewServer> {
+export async function served(root: string, outDir: string, plain: boolean): Promise<PreviewServer> {
   const place: InlineConfig = { root, logLevel: 'error', ...(plain && { configFile: false }) };
   await build({ ...place, base: './', build: { outDir, emptyOutDir: true, chunkSizeWarningLimit: 2000 } });
   return preview({ ...place, build: { outDir }, preview: { host: '127.0.0.1', port: 4373 } });
 }
 
-const address = (server: PreviewServer): string => server.resolvedUrls!.local[0]!;
+export const address = (server: PreviewServer): string => server.resolvedUrls!.local[0]!;
 
 /** @returns the middles of cells, row after row, back and forth, from the first one on; in grid units */
 const backAndForth = (cells: number): readonly (readonly [number, number])[] =>
@@ -43,7 +43,7 @@ const backAndForth = (cells: number): readonly (readonly [number, number])[] =>
   });
 
 /** @returns a full grid as a block file: a triangle on the ground in every cell */
-const fullGrid = (cells: number): string =>
+export const fullGrid = (cells: number): string =>
   JSON.stringify({
     format: 'piecewright/block',
     version: 1,
@@ -85,7 +85,7 @@ async function inThePlainWay(page: Page, home: string, cells: number): Promise<S
   return seen;
 }
 
-const ninetyFifth = (times: readonly number[]): number => [...times].sort((a, b) => a - b)[Math.ceil(0.95 * times.length) - 1]!;
+export const ninetyFifth = (times: readonly number[]): number => [...times].sort((a, b) => a - b)[Math.ceil(0.95 * times.length) - 1]!;
 const ms = (time: number): string => time.toFixed(1);
 const column = (text: string): string => text.padStart(13);
 

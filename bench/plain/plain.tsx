@@ -10,6 +10,7 @@ interface Patch {
 
 const SIDE = 480;
 const COLORS: Readonly<Record<string, string>> = { chalk: '#f4f1ea', lamp: '#f2c230' };
+const OTHERS: Readonly<Record<string, string>> = { chalk: '#f2c230', lamp: '#f4f1ea' };
 const cells = Number(new URLSearchParams(location.search).get('cells'));
 
 const begun: readonly Patch[] = Array.from({ length: cells * cells }, (_, i) => {
@@ -20,6 +21,7 @@ const begun: readonly Patch[] = Array.from({ length: cells * cells }, (_, i) => 
 function Plain(): ReactNode {
   const [patches, setPatches] = useState(begun);
   const [painting, setPainting] = useState(false);
+  const [colors, setColors] = useState(COLORS);
   const paint = (px: number, py: number): void => {
     const [x, y] = [Math.floor((px * cells) / SIDE), Math.floor((py * cells) / SIDE)];
     setPatches((now) => [...now, { fabric: 'chalk', points: [[x, y], [x + 1, y], [x + 1, y + 1], [x, y + 1]] }]);
@@ -27,6 +29,7 @@ function Plain(): ReactNode {
   return (
     <div
       id="table"
+      onDoubleClick={() => setColors((now) => (now === COLORS ? OTHERS : COLORS))}
       data-patches={patches.length}
       onPointerDown={() => setPainting(true)}
       onPointerUp={() => setPainting(false)}
@@ -35,7 +38,7 @@ function Plain(): ReactNode {
       <Stage width={SIDE} height={SIDE}>
         <Layer>
           {patches.map(({ fabric, points }, i) => (
-            <Line key={i} closed points={points.flat().map((at) => (at * SIDE) / cells)} fill={COLORS[fabric]!} />
+            <Line key={i} closed points={points.flat().map((at) => (at * SIDE) / cells)} fill={colors[fabric]!} />
           ))}
         </Layer>
       </Stage>

@@ -1,7 +1,8 @@
-import { useEffect, useRef, type ReactNode } from 'react';
+import { useCallback, useRef, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import { EYES, type Eye } from './eyes.ts';
 import { drawRoles, type RoleShapes } from './role-shapes.ts';
+import { useDrawn } from './use-drawn.ts';
 
 /** How large each is, in CSS pixels. */
 const SIDE = 132;
@@ -24,14 +25,11 @@ export function SeenAs({ block, shapes }: { readonly block: Block; readonly shap
 function Seen({ eye, block, shapes }: { readonly eye: Eye; readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [wide, high] = [SIDE * shapes.width, SIDE * shapes.height];
-  useEffect(() => {
-    const place = canvas.current;
-    if (!place) return;
-    const ratio = Math.min(2, devicePixelRatio);
-    place.width = Math.round(wide * ratio);
-    place.height = Math.round(high * ratio);
-    const colors = new Map(block.fabrics.map(({ id, color }) => [id, eye.seen(color)]));
+  const { fabrics } = block;
+  const draw = useCallback((place: HTMLCanvasElement): void => {
+    const colors = new Map(fabrics.map(({ id, color }) => [id, eye.seen(color)]));
     drawRoles(place, shapes, (role) => colors.get(role) ?? '#ffffff');
-  }, [eye, block.fabrics, shapes, wide, high]);
+  }, [eye, fabrics, shapes]);
+  useDrawn(canvas, [wide, high], draw);
   return <canvas ref={canvas} data-squint={eye.squint} style={{ width: wide, height: high }} aria-hidden="true" />;
 }

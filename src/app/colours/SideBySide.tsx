@@ -1,10 +1,11 @@
-import { useEffect, useRef, useState, type ReactNode } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import { compare, rational, toNumber, type Rational } from '../../measure/rational.ts';
 import { parseLength, printLength } from '../../measure/lengths.ts';
 import { setOut, sizeSet, type Alternate, type Lie, type SetPlace, type Setting } from '../../quilt/setting-out.ts';
 import { demoBlocks } from '../demo-blocks.ts';
-import { roleShapes, type RoleShapes } from './role-shapes.ts';
+import { drawRoles, roleShapes, type RoleShapes } from './role-shapes.ts';
+import { useDrawn } from './use-drawn.ts';
 
 const MANY = [2, 3, 4, 5, 6, 7, 8];
 
@@ -54,8 +55,12 @@ export function SideBySide({ block, shapes }: { readonly block: Block; readonly 
   const read = parseLength(strips);
   const most = rational(unit === 'in' ? 12 : 30);
   const wide = read.ok && (read.value.unit === null || read.value.unit === unit) && compare(read.value.value, most) <= 0 ? read.value.value : null;
-  const setting: Setting = { across: many, down: many, lie, alternate, sashing: wide ?? rational(0) };
-  const size = sizeSet(setting, block.finished);
+  const strip = wide === null ? 'none' : `${wide.n}/${wide.d}`;
+  const setting = useMemo((): Setting => ({ across: many, down: many, lie, alternate, sashing: wide ?? rational(0) }), [many, lie, alternate, strip]);
+  const { finished, fabrics } = block;
+  const size = useMemo(() => sizeSet(setting, finished), [setting, finished]);
+  const places = useMemo(() => setOut(setting, finished), [setting, finished]);
+  const now = useMemo((): Painted => ({ shapes, colors: new Map(fabrics.map(({ id, color }) => [id, color])) }), [shapes, fabrics]);
   const plain = block.fabrics.find(({ id }) => id === cloth) ?? block.fabrics[0]!;
   return (
     <div className="side-by-side">
@@ -130,12 +135,12 @@ export function SideBySide({ block, shapes }: { readonly block: Block; readonly 
         </p>
       </div>
       <SetPicture
-        places={setOut(setting, block.finished)}
+        places={places}
         size={size}
         inch={INCH[unit]}
         onWall={onWall}
         plain={plain.color}
-        block={{ shapes, colors: new Map(block.fabrics.map(({ id, color }) => [id, color])) }}
+        block={useDeferredValue(now)}
         other={fetched}
       />
     </div>
@@ -161,18 +166,17 @@ function SetPicture({ places, size, inch, onWall, plain, block, other }: {
   const wall = onWall ? Math.max(1, (width * inch + WALL.door.width + 36) / WALL.width, (height * inch + 12) / WALL.height) : 1;
   const [whole, high] = onWall ? [(WALL.width * wall) / inch, (WALL.height * wall) / inch] : [width, height];
   const scale = LONG / Math.max(whole, high);
-  useEffect(() => {
-    const place = canvas.current;
-    const pen = place?.getContext('2d');
-    if (!place || !pen) return;
-    const ratio = Math.min(2, devicePixelRatio);
-    place.width = Math.round(whole * scale * ratio);
-    place.height = Math.round(high * scale * ratio);
+  const draw = useCallback((place: HTMLCanvasElement, ratio: number): void => {
+    const pen = place.getContext('2d');
+    if (!pen) return;
     const k = scale * ratio;
     pen.setTransform(k, 0, 0, k, 0, 0);
     if (onWall) hang(pen, { whole, high, inch, width, height });
-    for (const each of places) drawPlace(pen, each, plain, each.what === 'other block' ? other : block);
+    // Each block is drawn once and then laid in all its places.
+    const stamps = new Map([block, other].flatMap((each) => (each ? [[each, stampOf(each, places[0]!, k)] as const] : [])));
+    for (const each of places) drawPlace(pen, each, plain, stamps.get((each.what === 'other block' ? other : block)!) ?? null);
   }, [places, whole, high, scale, onWall, plain, block, other, inch, width, height]);
+  useDrawn(canvas, [whole * scale, high * scale], draw);
   return (
     <canvas ref={canvas} className="set-picture" style={{ width: whole * scale, maxWidth: '100%' }} role="img" aria-label={`${places.filter(({ what }) => what === 'block').length} copies of the block side by side`} />
   );
@@ -192,9 +196,17 @@ function hang(pen: CanvasRenderingContext2D, { whole, high, inch, width, height 
   pen.translate(left, Math.min(Math.max(0, high - 60 / inch - height / 2), free - height));
 }
 
-function drawPlace(pen: CanvasRenderingContext2D, { what, left, top, width, height, turn, mirrored }: SetPlace, plain: string, whose: Painted | null): void {
+/** @returns a block drawn as large as it lies in the picture, of so many pixels to a unit */
+function stampOf({ shapes, colors }: Painted, { width, height }: SetPlace, scale: number): HTMLCanvasElement {
+  const stamp = document.createElement('canvas');
+  [stamp.width, stamp.height] = [width, height].map((side) => Math.max(1, Math.ceil(toNumber(side) * scale))) as [number, number];
+  drawRoles(stamp, shapes, (role) => colors.get(role) ?? '#ffffff');
+  return stamp;
+}
+
+function drawPlace(pen: CanvasRenderingContext2D, { what, left, top, width, height, turn, mirrored }: SetPlace, plain: string, stamp: HTMLCanvasElement | null): void {
   const [x, y, wide, high] = [left, top, width, height].map(toNumber) as [number, number, number, number];
-  if ((what !== 'block' && what !== 'other block') || !whose) {
+  if ((what !== 'block' && what !== 'other block') || !stamp) {
     pen.fillStyle = plain;
     pen.fillRect(x, y, wide, high);
     return;
@@ -203,16 +215,7 @@ function drawPlace(pen: CanvasRenderingContext2D, { what, left, top, width, heig
   pen.translate(x + wide / 2, y + high / 2);
   pen.rotate((turn * Math.PI) / 2);
   if (mirrored) pen.scale(-1, 1);
-  const { shapes, colors } = whose;
-  // Another block is made as large as the place; a quarter turn comes only where the place is square.
-  pen.translate(-wide / 2, -high / 2);
-  pen.scale(wide / shapes.width, high / shapes.height);
-  for (const [role, path] of shapes.paths) {
-    pen.fillStyle = colors.get(role) ?? plain;
-    pen.fill(path);
-    pen.strokeStyle = pen.fillStyle;
-    pen.lineWidth = 0.004;
-    pen.stroke(path);
-  }
+  // A quarter turn comes only where the place is square; another block is made as large as the place.
+  pen.drawImage(stamp, -wide / 2, -high / 2, wide, high);
   pen.restore();
 }

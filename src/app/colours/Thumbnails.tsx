@@ -1,5 +1,6 @@
-import { memo, useEffect, useRef, useState, type ReactNode } from 'react';
+import { memo, useCallback, useEffect, useRef, useState, type ReactNode } from 'react';
 import { drawRoles, type RoleShapes } from './role-shapes.ts';
+import { useDrawn } from './use-drawn.ts';
 
 /** One way to colour the block. */
 export interface Thumbnail {
@@ -48,21 +49,9 @@ const Picture = memo(function Picture({ shapes, one, taken, take }: {
 }): ReactNode {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [wide, high] = [SIDE * shapes.width, SIDE * shapes.height];
-  useEffect(() => {
-    const place = canvas.current;
-    if (!place) return undefined;
-    // What is not seen is not drawn: of a thousand pictures a screen shows a few dozen.
-    const eye = new IntersectionObserver((entries) => {
-      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-      eye.disconnect();
-      const ratio = Math.min(2, devicePixelRatio);
-      place.width = Math.round(wide * ratio);
-      place.height = Math.round(high * ratio);
-      drawRoles(place, shapes, (role) => one.colors.get(role) ?? '#ffffff');
-    }, { rootMargin: '200px 0px' });
-    eye.observe(place);
-    return () => eye.disconnect();
-  }, [shapes, one, wide, high]);
+  const draw = useCallback((place: HTMLCanvasElement) => drawRoles(place, shapes, (role) => one.colors.get(role) ?? '#ffffff'), [shapes, one]);
+  // What is not seen is not drawn: of a thousand pictures a screen shows a few dozen.
+  useDrawn(canvas, [wide, high], draw);
   return (
     <button type="button" className="thumbnail" aria-pressed={taken} aria-label={one.says} title={one.says} onClick={() => take(one.key)}>
       <canvas ref={canvas} style={{ width: wide, height: high }} />
