@@ -44,7 +44,7 @@ export const CUTTING_IN_GERMAN: CuttingPhrases = {
           ? 'geht nicht aus Streifensätzen: Sie ist keine einfache Reihe, die mindestens zweimal vorkommt, oder der Stoff ist zu kurz'
         : `lässt sich nach der Methode „${METHODS_IN_GERMAN[asked]}“ nicht zuschneiden`
     }; genommen wird „${METHODS_IN_GERMAN[taken]}“.`,
-  mirrorImages: (unit, { n, said }) => `Bei zwei auf einmal entstehen auch Spiegelbilder: ${said} ${ofUnit(unit)} ${n === 1 ? 'bleibt' : 'bleiben'} übrig.`,
+  mirrorImages: (unit, { n, said }) => `Bei „zwei auf einmal“ entstehen auch Spiegelbilder: ${said} ${ofUnit(unit)} ${n === 1 ? 'bleibt' : 'bleiben'} übrig.`,
   centreUntrimmed: (units) =>
     `Die Mitte ${listed(units.map(ofUnit))} wird ohne Zugabe zum Zurückschneiden zugeschnitten, denn ihre Kanten sind Nähte. Die Ecken werden größer zugeschnitten.`,
   outlinedUntrimmed: (units) =>

@@ -38,7 +38,7 @@ const FIGURES: Readonly<Record<Exclude<FigureName, 'narrowest' | 'straight cuts'
   pieces: ['Teile', 'Stoffteile in einem Block.'],
   seams: ['Nähte', 'Gerade Nähte in einem Block.'],
   'points to match': ['Treffpunkte', 'Stellen, an denen Nähte von beiden Seiten einer Naht aufeinandertreffen müssen.'],
-  'points apart': ['Treffpunkte ohne Halt', 'Die Nähte, die dort ineinander übergehen, sind nicht gegeneinander gebügelt; sie brauchen eine Stecknadel.'],
+  'points apart': ['Treffpunkte, die nicht ineinandergreifen', 'Die Nähte, die dort ineinander übergehen, sind nicht gegeneinander gebügelt; sie brauchen eine Stecknadel.'],
   layers: ['Lagen an der dicksten Stelle', 'Stofflagen, gefaltet wie gebügelt: je mehr, desto schwerer lässt sich darüber nähen und quilten.'],
   bias: ['Teile mit schrägem Fadenlauf am Außenrand', 'Ein solcher Rand dehnt sich, bis der Block an seine Nachbarn genäht ist.'],
   'bias seams': ['Nähte im schrägen Fadenlauf', 'Dort wird eine schräg geschnittene Kante genäht: flach hinlegen, nicht ziehen.'],
@@ -52,8 +52,8 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
   large: (ids, much, off, kept) => {
     const where =
       off.length === 0
-        ? 'und kein Schritt schneidet das ab'
-        : `abgeschnitten wird das in ${listed(off.map(({ step, size, between }) => `Schritt ${step} auf ${size}${between ? ' (zwischen zwei Strichen)' : ''}`))}` +
+        ? 'und in keinem Schritt wird das zurückgeschnitten'
+        : `zurückgeschnitten wird ${listed(off.map(({ step, size, between }) => `in Schritt ${step} auf ${size}${between ? ' (zwischen zwei Strichen des Lineals)' : ''}`))}` +
           (kept ? ', aber nicht dort, wo der Zuschnitt so in den Block kommt, wie er ist' : '');
     return sentence(`${ids.length === 1 ? 'Zuschnitt' : 'Zuschnitte'} ${listed(ids)} ${ids.length === 1 ? 'ist' : 'sind'} ${much} größer als nötig, ${where}`);
   },
@@ -69,10 +69,10 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
       ...(falling ? [`${falling.said} von links oben nach rechts unten`] : []),
       ...(rising ? [`${rising.said} von links unten nach rechts oben`] : []),
     ];
-    return `Mit der rechten Seite nach oben auf die kurze Seite stellen und durchschneiden: ${listed(hands)}.`;
+    return `Rechte Stoffseite oben, kurze Seite unten: ${listed(hands)} durchschneiden.`;
   },
   corners: (corners) =>
-    `Ecken ohne Nahtzugabe, von links und von oben: ${corners.map(([across, down]) => `${across} und ${down}`).join('; ')}. Ringsum die Nahtzugabe zugeben.`,
+    `Ecken ohne Nahtzugabe, jeweils von links und von oben: ${corners.map(([across, down]) => `${across} und ${down}`).join('; ')}. Ringsum die Nahtzugabe zugeben.`,
 
   offMarks: (lengths, more) => listed(more === null ? lengths : [...lengths, `${more.said} weitere`]),
   shortCut: ({ n, said }, shape, size, subcut, units) => `${said} ${SHAPES[shape][n === 1 ? 0 : 1]} ${size}${SUBCUTS[subcut]}, ${goesInto(units)}`,
@@ -89,10 +89,12 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     return `${start} ${how}; soll es aufrecht stehen, die Dreiecke einzeln zuschneiden.`;
   },
   turned: (sideways, down, units) => {
-    const ways = [...(sideways ? [`in ${sideways.said} quer`] : []), ...(down ? [`in ${down.said} auf dem Kopf`] : [])];
+    const [first, ...then] = [...(sideways ? [[sideways.said, 'quer']] : []), ...(down ? [[down.said, 'auf dem Kopf']] : [])] as readonly (readonly [string, string])[];
+    const where = units.one ? `Einheit ${units.letter}` : `der Einheiten ${units.letter}`;
+    const ways = [`bei ${first![0]} ${where} ${first![1]}`, ...then.map(([many, way]) => `bei ${many} ${way}`)];
     return (
-      `Gleich gearbeitet, steht das Muster im Block ${units.one ? `bei Einheit ${units.letter}` : `von den Einheiten ${units.letter}`} ${listed(ways)}; ` +
-      'soll es das nicht, die Teile für jeden Platz aufrecht hinlegen, bevor sie diagonal geschnitten und genäht werden.'
+      `Gleich genäht, steht das Muster im Block ${listed(ways)}; ` +
+      'soll es aufrecht stehen, die Teile für jeden Platz passend hinlegen, bevor sie diagonal geschnitten und genäht werden.'
     );
   },
   turnedSets: (sideways, down, units) => {
@@ -124,7 +126,7 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     `${cloth}: Teile aus demselben Stoff berühren sich an keiner Naht, aber an ${n === 1 ? 'einer Ecke' : `${said} Ecken`}.`,
   idlePrints: (cloth, { n, said }) =>
     `${cloth}: ${said} ${n === 1 ? 'Stoff wird' : 'Stoffe werden'} nicht gebraucht, denn es gibt weniger Teile als Stoffe.`,
-  spreadAlike: (cloth, { said }) => `${cloth}: Alle ${said} Blöcke sind gleich verteilt.`,
+  spreadAlike: (cloth, { said }) => `${cloth}: In allen ${said} Blöcken sind die Stoffe gleich verteilt.`,
   ofEachPrint: (count, prints) => `je ${count.said} aus ${prints.said} Stoffen`,
   ofPrints: ({ said }, prints) => {
     const numbers = prints.flatMap(runOf);
