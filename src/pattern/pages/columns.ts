@@ -33,34 +33,37 @@ export function filledPages(strips: readonly Strip[], body: Body, begun: number 
     y = body.top;
   };
   for (let i = 0; i < rows.length; ) {
-    if (rows[i]!.wide || body.columns.length === 1) {
-      const fresh = y === body.top;
-      const { height, again } = atTop(rows[i]!.row, fresh);
-      const above = fresh ? 0 : rows[i]!.row.above;
-      const room = body.bottom - y - above;
-      // What was not held may still be alone with its height where all that is held to it is more than a page.
-      if (!fresh && (needFrom(rows, i, full) > room + NEAR) && !(rows[i]!.row.held && height <= room + NEAR)) {
+    const { row, wide } = rows[i]!;
+    const fresh = y === body.top;
+    const above = fresh ? 0 : row.above;
+    const room = body.bottom - y - above;
+    if (wide || body.columns.length === 1) {
+      const { height, again } = atTop(row, fresh);
+      // What always comes with the row before it was asked for there.
+      const need = row.held === 'always' ? height : needFrom(rows, i, full);
+      if (!fresh && need > room + NEAR) {
         newPage();
         continue;
       }
       y += above;
-      for (const row of [...again, rows[i]!.row]) {
-        pages.at(-1)!.push(...row.at(body.columns[0]!, y));
-        y += row.height;
+      for (const each of [...again, row]) {
+        pages.at(-1)!.push(...each.at(body.columns[0]!, y));
+        y += each.height;
       }
       i++;
       continue;
     }
-    const end = rows.findIndex((row, k) => k > i && row.wide);
+    const end = rows.findIndex((each, k) => k > i && each.wide);
     const to = end < 0 ? rows.length : end;
-    const above = y === body.top ? 0 : rows[i]!.row.above;
-    const room = body.bottom - y - above;
-    const band = inColumns(rows, i, to, room, full, body.columns.length);
+    const given: Given = { rows, to, full, count: body.columns.length };
+    const willing = inColumns(given, i, room);
+    // What a title on this page has under it begins here, though it should be longer than the page.
+    const band = willing.to === i && row.held === 'always' ? inColumns(given, i, room, true) : willing;
     if (band.to === i) {
       newPage();
       continue;
     }
-    const { columns, high } = band.to === to ? balanced(rows, i, to, room, full, body.columns.length) : band;
+    const { columns, high } = band.to === to ? balanced(given, i, band) : band;
     y += above;
     columns.forEach((column, c) => {
       let at = y;
@@ -95,21 +98,26 @@ const atTop = (row: Row, top: boolean): { readonly height: number; readonly agai
   return { height: row.height + again.reduce((sum, { height }) => sum + height, 0), again };
 };
 
-/** @returns how high a row is with all that must not be parted from it */
+/** @returns how high a row is with all that should not be parted from it; where no column holds that, with all that must not */
 function needFrom(rows: readonly Placed[], from: number, full: number): number {
+  const wished = chainFrom(rows, from, full, true);
+  return wished <= full ? wished : chainFrom(rows, from, full, false);
+}
+
+function chainFrom(rows: readonly Placed[], from: number, full: number, wished: boolean): number {
   let [high, at] = [0, from];
   do {
     const { row, wholeTo } = rows[at]!;
     const above = at === from ? 0 : row.above;
-    const strip = wholeTo === null ? null : heightOfRows(rows.slice(at, wholeTo).map((each) => each.row));
-    if (wholeTo !== null && strip !== null && high + above + strip <= full) {
+    const strip = wholeTo === null ? Infinity : heightOfRows(rows.slice(at, wholeTo).map((each) => each.row));
+    if (wholeTo !== null && high + above + strip <= full) {
       high += above + strip;
       at = wholeTo;
     } else {
       high += above + row.height;
       at++;
     }
-  } while (at < rows.length && rows[at]!.row.held && high <= full);
+  } while (at < rows.length && (rows[at]!.row.held === 'always' || (wished && rows[at]!.row.held !== false)) && high <= full);
   return high;
 }
 
@@ -121,12 +129,24 @@ interface Band {
   readonly to: number;
 }
 
-/** @returns rows in columns of at most this height, as many as fit */
-function inColumns(rows: readonly Placed[], from: number, to: number, room: number, full: number, count: number): Band {
+/** Rows that are set in columns, up to one of them. */
+interface Given {
+  readonly rows: readonly Placed[];
+  readonly to: number;
+  /** How high a column of a fresh page is. */
+  readonly full: number;
+  readonly count: number;
+}
+
+/**
+ * @param forced the first column begins, whatever comes of it
+ * @returns rows in columns of at most this height, as many as fit
+ */
+function inColumns(given: Given, from: number, room: number, forced = false): Band {
   const columns: (readonly Row[])[] = [];
   let [at, high] = [from, 0];
-  for (let c = 0; c < count && at < to; c++) {
-    const column = inColumn(rows, at, to, room, full);
+  for (let c = 0; c < given.count && at < given.to; c++) {
+    const column = inColumn(given, at, room, forced && c === 0);
     columns.push(column.rows);
     high = Math.max(high, column.high);
     at = column.to;
@@ -135,19 +155,19 @@ function inColumns(rows: readonly Placed[], from: number, to: number, room: numb
 }
 
 /** @returns one column's rows, none where what comes first needs a higher column and there is one */
-function inColumn(rows: readonly Placed[], from: number, to: number, room: number, full: number): { readonly rows: readonly Row[]; readonly high: number; readonly to: number } {
+function inColumn({ rows, to, full }: Given, from: number, room: number, forced: boolean): { readonly rows: readonly Row[]; readonly high: number; readonly to: number } {
   const kept: Row[] = [];
+  const within = to === rows.length ? rows : rows.slice(0, to);
   let [high, at] = [0, from];
   while (at < to) {
     const { row } = rows[at]!;
     const first = kept.length === 0;
     const { height, again } = atTop(row, first);
     const above = first ? 0 : row.above;
-    // Rows that are held came with the ones before them, unless all of it is more than a column.
-    const need = row.held && !first ? height : Math.max(height, Math.min(needWithin(rows, at, to, full) + height - row.height, first ? Infinity : full));
-    const least = first && room >= full - NEAR ? 0 : need;
-    if (high + above + least > room + NEAR) break;
-    if (!first && high + above + height > room + NEAR) break;
+    // What always comes with the row before it was asked for there; and what no column holds has to begin somewhere.
+    const need = row.held === 'always' && !first ? height : height - row.height + needFrom(within, at, full);
+    const begins = first && (forced || (need > full - NEAR && room >= full - NEAR));
+    if (high + above + need > room + NEAR && !begins) break;
     kept.push(...again.map((each, i) => (i === 0 ? { ...each, above: 0 } : each)), row);
     high += above + height;
     at++;
@@ -155,16 +175,14 @@ function inColumn(rows: readonly Placed[], from: number, to: number, room: numbe
   return { rows: kept, high, to: at };
 }
 
-const needWithin = (rows: readonly Placed[], at: number, to: number, full: number): number => needFrom(to === rows.length ? rows : rows.slice(0, to), at, full);
-
 /** @returns rows that fit in columns, in columns as low as hold them */
-function balanced(rows: readonly Placed[], from: number, to: number, room: number, full: number, count: number): Band {
-  let best = inColumns(rows, from, to, room, full, count);
-  let [low, top] = [0, best.high];
+function balanced(given: Given, from: number, fitting: Band): Band {
+  let best = fitting;
+  let [low, top] = [0, fitting.high];
   for (let k = 0; k < 12 && top - low > 1; k++) {
     const middle = (low + top) / 2;
-    const band = inColumns(rows, from, to, middle, full, count);
-    if (band.to === to) [best, top] = [band, Math.min(middle, band.high)];
+    const band = inColumns(given, from, middle);
+    if (band.to === given.to) [best, top] = [band, Math.min(middle, band.high)];
     else low = middle;
   }
   return best;

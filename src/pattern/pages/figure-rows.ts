@@ -13,6 +13,8 @@ const GAP = 1.9;
 const UNDER = 0.55;
 /** Words under a picture are at least so wide, in half lines, if they need it. */
 const WORDS = 12;
+/** And with more lines than this they are as wide as they need. */
+const MOST_LINES = 5;
 
 /** A picture leaves room on its page for a heading and a few words. */
 const HIGHEST = 0.76;
@@ -81,14 +83,21 @@ function parcelled(figures: readonly Shown[], count: number): readonly (readonly
 /** @returns figures side by side at one scale, each with its words under it, the bottoms of a row's pictures level */
 export function figureRows(flow: Figures, width: number, composing: Composing): readonly Row[] {
   if (flow.figures.length === 0) return [];
-  const { scale, rows } = planOf(flow, width, composing);
-  return rows
-    .flatMap((row) => {
+  const plan = planOf(flow, width, composing);
+  const most = composing.height - composing.type.half * ROOM;
+  for (let scale = plan.scale; ; scale *= 0.85) {
+    const cells = plan.rows.flatMap((row) => {
       const share = (width - composing.type.half * GAP * (row.length - 1)) / row.length;
       return inRowsOf(row.map((shown) => cellOf(shown, scale, share, width, composing)), width, composing);
-    })
-    .map((cells, i): Row => rowOf(cells, i, width, composing));
+    });
+    const rows = cells.map((row, i): Row => rowOf(row, i, width, composing));
+    // Pictures make room for long words under them, down to a size where they would no longer be pictures.
+    if (rows.every(({ height }) => height <= most) || scale < plan.scale / 4) return rows;
+  }
 }
+
+/** What a page holds beside a row of pictures, in half lines: a section's title and a heading. */
+const ROOM = 15;
 
 /** Words may need more room than their pictures: then a row becomes two. */
 function inRowsOf(cells: readonly Cell[], width: number, { type }: Composing): readonly (readonly Cell[])[] {
@@ -111,9 +120,13 @@ function cellOf(shown: Shown, scale: number, share: number, most: number, compos
   const strong = { ...type.caption, weight: 'strong', color: type.body.color } as const;
   const wideOf = (said: Said | undefined, look: TextLook): number => (said ? widthsOf(said.told, look, composing).wide + 0.1 : 0);
   const wanted = Math.max(wideOf(shown.caption, type.caption), wideOf(shown.measure, strong));
-  const across = Math.min(most, Math.max(width, Math.min(wanted + FLUSH, type.half * WORDS, share)));
-  const caption = shown.caption ? linesOf(shown.caption.told, type.caption, across - FLUSH, composing) : [];
-  const measure = shown.measure ? linesOf(shown.measure.told, strong, across - FLUSH, composing) : [];
+  const least = Math.min(most, Math.max(width, Math.min(wanted + FLUSH, type.half * WORDS, share)));
+  const linesIn = (across: number, of: Said | undefined, look: TextLook): readonly Line[] => (of ? linesOf(of.told, look, across - FLUSH, composing) : []);
+  // Many words want a broader place.
+  const many = linesIn(least, shown.caption, type.caption).length + linesIn(least, shown.measure, strong).length > MOST_LINES;
+  const across = many ? Math.min(most, Math.max(width, wanted + FLUSH)) : least;
+  const caption = linesIn(across, shown.caption, type.caption);
+  const measure = linesIn(across, shown.measure, strong);
   return { shown, width, height, caption, measure, across };
 }
 

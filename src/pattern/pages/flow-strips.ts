@@ -26,7 +26,7 @@ export function sectionStrips(section: Section, widths: Widths, composing: Compo
   // A few lines that lead into a section do not stay behind with its title.
   const [next, ...others] = rest;
   const isLead = section.items[0]!.flow === 'paragraph' && first.rows.length <= LEAD;
-  const after = next && isLead ? [{ ...next, rows: heldTogether(next.rows) }, ...others] : rest;
+  const after = next && isLead ? [{ ...next, rows: heldTogether(next.rows, 'if it fits') }, ...others] : rest;
   return [{ rows: [title], wide: true, whole: false }, { ...first, rows: held }, ...after];
 }
 

@@ -2,8 +2,9 @@ import type { Heading, Section } from '../document/content.ts';
 import { printed } from '../telling/kept.ts';
 import type { Composing } from './composing.ts';
 import { INK } from './looks.ts';
-import { boxPath, linePath, type Item, type PlaceItem } from './page.ts';
+import { boxPath, type Item, type PlaceItem } from './page.ts';
 import type { Row } from './rows.ts';
+import { levelRule } from './rules.ts';
 import { blockItems, heightOf, linesOf } from './text-lines.ts';
 
 
@@ -30,7 +31,7 @@ export function titleRow(section: Section, width: number, composing: Composing):
     at: (x, y) => {
       const left = x - gutter;
       return [
-        { kind: 'path', what: 'rule', steps: linePath([left, y + 1.5], [x + width, y + 1.5]), stroke: { color: INK, width: 0.5 } },
+        levelRule(left, y + 1.5, x + width - left, { color: INK, width: 0.5 }),
         { kind: 'path', what: 'rule', steps: boxPath({ left, top: y, width: type.half * THICK, height: 3 }), fill: accent },
         sectionPlace(section, y, composing),
         ...blockItems(lines, left, y + air, { role: 'heading', level: 2, of: section.title.at }),

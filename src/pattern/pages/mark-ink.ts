@@ -123,7 +123,7 @@ function inkOfLayer(layer: readonly (Mark | SheetMark)[], easel: Easel): readonl
       return haloed(first.line, lineStroke(first.line, easel), 1.4);
     case 'pressed':
     case 'pressed open': {
-      const arrows = layer.flatMap((mark) => ('from' in mark ? [arrowOf(at(mark.from), at(mark.to), mark.mark === 'pressed open')] : []));
+      const arrows = layer.flatMap((mark) => ('from' in mark ? [arrowOf(at(mark.from), at(mark.to), mark.mark === 'pressed open', easel.area)] : []));
       const shafts = arrows.flatMap(({ shaft }) => shaft);
       const heads = arrows.flatMap((arrow) => arrow.heads);
       return [
@@ -173,13 +173,19 @@ function lineStroke(line: Extract<Mark, { mark: 'line' }>['line'], easel: Easel)
 
 /** How long an arrow is at least, in points. */
 const ARROW = 8;
+/** How far its shaft stays from the edge. */
+const ARROW_EDGE = 2;
 
-function arrowOf(from: Spot, to: Spot, bothWays: boolean): { readonly shaft: readonly PathStep[]; readonly heads: readonly PathStep[] } {
+function arrowOf(from: Spot, to: Spot, bothWays: boolean, area: Area): { readonly shaft: readonly PathStep[]; readonly heads: readonly PathStep[] } {
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [dx, dy] = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
-  const missing = Math.max(0, ARROW - long);
+  // Longer only backward, and as far as the picture goes.
+  const room = (at: number, step: number, low: number, wide: number): number =>
+    Math.abs(step) < 1e-9 ? Infinity : step > 0 ? (at - low - ARROW_EDGE) / step : (at - low - wide + ARROW_EDGE) / step;
+  const behind = Math.min(room(from[0], dx, area.left, area.width), room(from[1], dy, area.top, area.height));
+  const missing = Math.max(0, Math.min(ARROW - long, behind));
   const tail: Spot = bothWays ? from : [from[0] - dx * missing, from[1] - dy * missing];
-  const head = Math.min(4.2, Math.max(3.2, long * 0.3));
+  const head = Math.min(4.2, Math.max(3.2, (long + missing) * 0.3), (long + missing) * 0.6);
   const headAt = ([x, y]: Spot, way: 1 | -1): readonly PathStep[] => {
     const back: Spot = [x - way * dx * head, y - way * dy * head];
     const wide = head * 0.42;

@@ -5,7 +5,8 @@ import { filled } from '../telling/kept.ts';
 import type { Setting } from './face.ts';
 import { fitted } from './furniture.ts';
 import { INK } from './looks.ts';
-import { boxPath, linePath, type Area, type Item, type TextItem } from './page.ts';
+import { boxPath, type Area, type Item, type TextItem } from './page.ts';
+import { levelRule } from './rules.ts';
 import { baselineIn, blockItems, heightOf, linesOf } from './text-lines.ts';
 import { HAIR, typographyOf, type TextLook } from './typography.ts';
 
@@ -47,7 +48,7 @@ export function pageFurniture(
       const [under, y] = [top + height - type.foot.leading - line, top + height - type.foot.leading + baselineIn(type.foot)];
       const count = textAt(filled(words.page, [String(page), String(pages)]) ?? `${page}`, { ...type.foot, weight: 'strong' }, setting);
       return [
-        { kind: 'path', what: 'rule', steps: linePath([left, under], [left + width, under]), stroke: HAIR },
+        levelRule(left, under, width, HAIR),
         ...names.map(({ text, x }): TextItem => ({ ...text, x: left + x, y, role: 'of the page' })),
         { ...count, x: left + width - count.width, y, role: 'of the page' },
       ];

@@ -9,7 +9,7 @@ export function lineRows(lines: readonly Line[], above: number, carried: Carried
   return lines.map((line, i): Row => ({
     height: line.look.leading,
     above: i === 0 ? above : 0,
-    held: i === 1 || (i > 0 && i === lines.length - 1),
+    held: (i === 1 || (i > 0 && i === lines.length - 1)) && 'always',
     at: (x, y) => blockItems([line], x, y, carried, leadsTo),
   }));
 }

@@ -1,12 +1,14 @@
 import type { Item } from './page.ts';
 
+export type Held = 'always' | 'if it fits' | false;
+
 /** Something of full column width that is not parted: a line of a paragraph, a row of a table, pictures side by side. */
 export interface Row {
   readonly height: number;
   /** Room above it, where something is above. */
   readonly above: number;
-  /** It stays with the row before it: a paragraph's second line, what follows a heading. */
-  readonly held: boolean;
+  /** It stays with the row before it: always, as what follows a heading does; or where a column holds all that is held together. */
+  readonly held: Held;
   /** Said again above it where it begins a column: a table's heads. */
   readonly again?: readonly Row[];
   /** @returns its items, with its upper left corner here */
@@ -40,4 +42,4 @@ export function stackedItems(rows: readonly Row[], x: number, top: number): read
 export const withAbove = (rows: readonly Row[], above: number): readonly Row[] => rows.map((row, i) => (i === 0 ? { ...row, above } : row));
 
 /** @returns rows of which the first stays with what is before it */
-export const heldTogether = (rows: readonly Row[]): readonly Row[] => rows.map((row, i) => (i === 0 ? { ...row, held: true } : row));
+export const heldTogether = (rows: readonly Row[], held: Held = 'always'): readonly Row[] => rows.map((row, i) => (i === 0 ? { ...row, held } : row));

@@ -2,9 +2,10 @@ import type { Blank, Facts, Measure, Photo } from '../document/content.ts';
 import { printed } from '../telling/kept.ts';
 import type { Composing } from './composing.ts';
 import { INK } from './looks.ts';
-import { boxPath, linePath, type Area, type Item } from './page.ts';
+import { boxPath, type Area, type Item } from './page.ts';
 import { POINTS } from './paper.ts';
 import type { Row } from './rows.ts';
+import { levelRule } from './rules.ts';
 import { blockItems, heightOf, linesOf, saidLines, widthsOf } from './text-lines.ts';
 import { HAIR } from './typography.ts';
 
@@ -39,7 +40,7 @@ export function blankRows({ lines }: Blank, width: number, { type }: Composing):
     height: high,
     above: 0,
     held: false,
-    at: (x, y) => [{ kind: 'path', what: 'line to write on', steps: linePath([x, y + high], [x + width, y + high]), stroke: HAIR }],
+    at: (x, y) => [levelRule(x, y + high - HAIR.width, width, HAIR, 'line to write on')],
   }));
 }
 
@@ -61,13 +62,13 @@ export function factRows({ facts }: Facts, width: number, composing: Composing):
     const pad = type.half * 0.8;
     const labels = Math.max(...cells.map(({ labelLines }) => heightOf(labelLines)));
     const height = pad * 2 + labels + Math.max(...cells.map(({ valueLines }) => heightOf(valueLines)));
-    const rule = (x: number, y: number): Item => ({ kind: 'path', what: 'rule', steps: linePath([x, y], [x + width, y]), stroke: HAIR });
+    const rule = (x: number, y: number): Item => levelRule(x, y, width, HAIR);
     return {
       height,
       above: i === 0 ? type.half * 1.8 : 0,
-      held: i > 0,
+      held: i > 0 && 'if it fits',
       at: (x, y) => [
-        ...(i === 0 ? [rule(x, y)] : []),
+        ...(i === 0 ? [rule(x, y + HAIR.width / 2)] : []),
         ...cells.flatMap(({ label, value, labelLines, valueLines }, k) => {
           const left = x + k * (each + gap);
           return [

@@ -72,6 +72,19 @@ export function columnsOf(table: Table, width: number, composing: Composing): Co
 function shared(wide: readonly number[], least: readonly number[], room: number, growth: readonly number[]): readonly number[] {
   const [most, fewest] = [total(wide), total(least)];
   if (most <= room) return wide.map((each, c) => each + Math.min(growth[c] ?? 0, (room - most) / wide.length));
-  if (fewest >= room) return least.map((each) => (each / fewest) * room);
+  if (fewest >= room) return levelled(least, room);
   return wide.map((each, c) => least[c]! + ((each - least[c]!) / (most - fewest)) * (room - fewest));
+}
+
+/** @returns room shared out so that what asks for little has it, and what asks for more has equal parts of the rest */
+function levelled(asked: readonly number[], room: number): readonly number[] {
+  let [left, open] = [room, asked.length];
+  let most = 0;
+  for (const each of [...asked].sort((a, b) => a - b)) {
+    most = left / open;
+    if (each > most) break;
+    left -= each;
+    open--;
+  }
+  return asked.map((each) => Math.min(each, most));
 }

@@ -1,10 +1,12 @@
 import type { Said, Table, TableRow } from '../document/content.ts';
 import { filled } from '../telling/kept.ts';
+import { cornersOf } from '../polygons.ts';
 import { clothItems } from './cloth-look.ts';
 import type { Composing } from './composing.ts';
 import { INK } from './looks.ts';
-import { boxPath, linePath, type Item, type PathItem, type PlaceItem } from './page.ts';
-import type { Row } from './rows.ts';
+import { boxPath, type Item, type PathItem, type PlaceItem } from './page.ts';
+import type { Held, Row } from './rows.ts';
+import { levelRule } from './rules.ts';
 import { columnsOf, type Columns } from './table-columns.ts';
 import { baselineIn, blockItems, heightOf, linesOf, type Carried, type Line } from './text-lines.ts';
 import { HAIR } from './typography.ts';
@@ -12,7 +14,7 @@ import { HAIR } from './typography.ts';
 /** Above and below what stands in a row, in half lines. */
 const PAD = 0.45;
 /** A row of more lines than this may be parted between them. */
-const MOST_LINES = 12;
+const MOST_LINES = 8;
 
 /** @returns a table's rows, each with the heads to be said again; a group's name never stands alone */
 export function tableRows(table: Table, width: number, composing: Composing): readonly Row[] {
@@ -25,13 +27,14 @@ export function tableRows(table: Table, width: number, composing: Composing): re
     const number = i + 1;
     const before = table.rows[i - 1];
     // A group's name has two rows with it, if it has two; and the last row is not left alone.
-    const afterGroup = before?.group !== undefined || table.rows[i - 2]?.group !== undefined;
+    const isSecond = table.rows[i - 2]?.group !== undefined;
     const isLast = i > 0 && i === table.rows.length - 1;
-    const held = afterGroup || isLast || (i === 0 && heads.length > 0);
+    const begins = before?.group !== undefined || (i === 0 && heads.length > 0);
+    const held: Held = begins ? 'always' : (isSecond || isLast) && 'if it fits';
     if (row.group !== undefined) {
       group = row;
       first = true;
-      return [{ ...groupRow(row.group, row, number, table, width, composing), held: i === 0 && heads.length > 0, again: againHeads }];
+      return [{ ...groupRow(row.group, row, number, table, width, composing), held: i === 0 && heads.length > 0 && 'always', again: againHeads }];
     }
     const again = [...againHeads, ...(group && !first ? [againGroup(group, number, table, width, composing)] : [])];
     first = false;
@@ -66,7 +69,7 @@ function headRow({ at, heads, figures }: Table, columns: Columns, width: number,
         };
         return cellItems(cell, x + columns.lefts[c]!, y + high - heightOf(cell), columns.widths[c]!, figures[c] ?? false, carried);
       }),
-      { kind: 'path', what: 'rule', steps: linePath([x, y + height], [x + width, y + height]), stroke: { color: INK, width: 0.9 } },
+      levelRule(x, y + height, width, { color: INK, width: 0.9 }),
     ],
   };
 }
@@ -94,14 +97,14 @@ function groupRow(said: Said, row: TableRow, number: number, { at }: Table, widt
       ...placesOf(row, y),
       ...(row.fabric === undefined ? [] : swatchItems(row.fabric, x, y + above + (type.group.leading - side) / 2, side, composing)),
       ...blockItems(lines, x + inset, y + above, { of: said.at, ...(again ? { role: 'of the page' } : { cell: { name: at, row: number, column: 0, head: true } }) }),
-      { kind: 'path', what: 'rule', steps: linePath([x, y + height], [x + width, y + height]), stroke: { color: INK, width: 0.5 } },
+      levelRule(x, y + height, width, { color: INK, width: 0.5 }),
     ],
   };
 }
 
 /** @returns a square of a fabric */
 export const swatchItems = (fabric: string, left: number, top: number, side: number, { cloth }: Pick<Composing, 'cloth'>): readonly PathItem[] =>
-  clothItems([[[left, top], [left + side, top], [left + side, top + side], [left, top + side]]], { fabric, side: 'right', origin: [left, top] }, cloth);
+  clothItems([cornersOf({ left: left + 0.3, top: top + 0.3, right: left + side - 0.3, bottom: top + side - 0.3 })], { fabric, side: 'right', origin: [left, top] }, cloth);
 
 /** A row of cells with the sentences under it; more than one only where its lines are too many to stay together. */
 function cellRows(row: TableRow, number: number, table: Table, columns: Columns, width: number, composing: Composing): readonly Row[] {
@@ -141,8 +144,7 @@ function cellRows(row: TableRow, number: number, table: Table, columns: Columns,
       return {
         height,
         above: 0,
-        // As a whole it stays with its row, unless it is very long.
-        held: i < MOST_LINES || last,
+        held: 'if it fits',
         at: (x, y) => [
           ...blockItems([line], x + indent, y, { of: said.at, cell: { name: table.at, row: number, column: Math.min(1, table.heads.length - 1) } }),
           ...(last ? [hairline(x, y + height, width)] : []),
@@ -153,7 +155,7 @@ function cellRows(row: TableRow, number: number, table: Table, columns: Columns,
   return [...rows, ...under];
 }
 
-const hairline = (x: number, y: number, width: number): PathItem => ({ kind: 'path', what: 'rule', steps: linePath([x, y], [x + width, y]), stroke: HAIR });
+const hairline = (x: number, y: number, width: number): PathItem => levelRule(x, y, width, HAIR);
 
 /** What stands before a row's first cell: a box to tick, a swatch. */
 function leadItems({ fabric }: TableRow, { ticks }: Table, columns: Columns, x: number, top: number, composing: Composing): readonly Item[] {
