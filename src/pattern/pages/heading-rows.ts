@@ -19,10 +19,14 @@ export const sectionPlace = ({ name, title }: Section, y: number, { telling, set
 /** How much of the rule above a section's title is thick, in half lines. */
 const THICK = 6;
 
+/** A title of more lines is set smaller. */
+const TITLE_LINES = 2;
+
 /** @returns the title of a section under its rule, which begins where numbers stand */
 export function titleRow(section: Section, width: number, composing: Composing): Row {
   const { type, gutter, accent } = composing;
-  const lines = linesOf(section.title.told, type.section, width + gutter, composing);
+  const usual = linesOf(section.title.told, type.section, width + gutter, composing);
+  const lines = usual.length <= TITLE_LINES ? usual : linesOf(section.title.told, type.heading[2], width + gutter, composing);
   const air = type.half * 1.1;
   return {
     height: air + heightOf(lines) + type.half * 0.4,

@@ -93,7 +93,7 @@ export function measureRow({ said }: Measure, width: number, composing: Composin
   const { type, setting } = composing;
   const gap = type.half * 1.4;
   const [line, high] = [0.5, POINTS.in + 1];
-  const words = SQUARES.reduce((sum, { side }) => sum + side + gap, 0);
+  const words = SQUARES.reduce((sum, { side }) => sum + side + gap, line);
   const beside = width - words >= type.half * 16;
   const parts = said.map((one) => ({ one, lines: saidLines(one, type.body, Math.min(type.longest, beside ? width - words : width), composing) }));
   const text = parts.reduce((sum, { lines }, i) => sum + heightOf(lines) + (i > 0 ? type.half * 0.5 : 0), 0);
