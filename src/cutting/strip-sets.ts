@@ -42,9 +42,11 @@ export interface SetRules extends CuttingRules {
  * @param chosen called for each that can; the smaller units inside those that are to be are made there no more, and not asked for
  * @returns ids of the units that are thus made nowhere
  */
-export function eachSetUnit({ root, units }: Piecing, rules: SetRules, chosen: (unit: SetUnit) => boolean): ReadonlySet<string> {
+export function eachSetUnit({ way, root, units }: Piecing, rules: SetRules, chosen: (unit: SetUnit) => boolean): ReadonlySet<string> {
   const inSets = new Set<Assembly>();
   const nowhere = new Set<string>();
+  // On a foundation patch is sewn after patch.
+  if (way === 'foundation') return nowhere;
   const absorb = (node: Assembly): void => {
     inSets.add(node);
     node.parts.forEach(absorb);

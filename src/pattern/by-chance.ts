@@ -89,14 +89,23 @@ const times = ([a, b]: Vector, k: number): Vector => [a * k, b * k];
 const cross = ([a, b]: Vector, [c, d]: Vector): number => a * d - b * c;
 const STILL: Vector = [0, 0];
 
-/** @returns how blocks come out that are sewn by these steps */
-export function byChance(steps: readonly Pick<Step, 'makes' | 'parts' | 'joins' | 'trimmed'>[], chance: Chance): ByChance {
+type Sewn = Pick<Step, 'makes' | 'parts' | 'joins' | 'trimmed'> & Partial<Pick<Step, 'method'>>;
+
+/** @returns how blocks come out that are sewn by these steps; segments of strip sets come of one set in each block, and so are alike */
+export function byChance(steps: readonly Sewn[], chance: Chance): ByChance {
   const numbers = new Map(steps.map(({ makes }, i) => [makes, i]));
   const plans: Plan[] = [];
   for (const step of steps) plans.push(planOf(step, plans, numbers));
   const draw = normal(chance.seed);
   const apart = new Map<string, { step: number; join: number; at: Point; found: number[] }>();
+  const sets = new Map<number, Made>();
   const make = (number: number): Made => {
+    if (steps[number]!.method !== 'strip-sets') return makeOne(number);
+    const segment = sets.get(number) ?? makeOne(number);
+    sets.set(number, segment);
+    return segment;
+  };
+  const makeOne = (number: number): Made => {
     const { parts, inside, sewings, trimmed } = plans[number]!;
     const cloths: Vector[] = [];
     const seams: Vector[] = [];
@@ -130,6 +139,7 @@ export function byChance(steps: readonly Pick<Step, 'makes' | 'parts' | 'joins' 
   };
   const sizes = Array.from({ length: chance.blocks }, (): Vector => {
     const block = plans.at(-1)!;
+    sets.clear();
     const { cloths } = make(steps.length - 1);
     const { topLeft, topRight, bottomLeft } = block.corners;
     const edges = (): number => ((draw() + draw()) * chance.cutting) / Math.SQRT2;

@@ -11,6 +11,7 @@ import type { Plan } from '../../src/sewing/proof-table.ts';
 import { must } from '../block/drawn.ts';
 import { checks, IN_SETS } from '../cutting/checks.ts';
 import { tries } from '../geometry/drawings.ts';
+import { blockNamed, namesIn } from '../pattern/made.ts';
 import { SETS } from './sabotage-sets.ts';
 
 /** Blocks in which rows come again: each of their rows is one of two, as it is or from its other end. */
@@ -89,6 +90,16 @@ describe('in every block that has rows which come again', () => {
       tries(40),
     );
   });
+});
+
+test('every block of the gallery and of the published cases that has rows is proved in strip sets, six blocks at once', () => {
+  const all = (['gallery', 'cases'] as const).flatMap((folder) => namesIn(folder).map((name) => [name, blockNamed(folder, name)] as const));
+  const found = all.map(([name, block]) => {
+    const pattern = planned({ block, choices: { ...IN_SETS, blocks: 6 } });
+    expect([name, ...pattern.proof.faults]).toEqual([name]);
+    return pattern.steps.filter(({ method }) => method === 'strip-sets').length;
+  });
+  expect(found.filter((sets) => sets > 0).length).toBeGreaterThan(25);
 });
 
 describe('a fault in strip sets is found for what it is', () => {

@@ -87,7 +87,7 @@ function isChosen({ method }: Offered, line: UnitLine, pattern: Pattern, scope: 
   const { choices, chosenUnits } = pattern;
   if (method === null) return false;
   if (scope === 'unit') return line.method === method;
-  if (scope === 'kind') return linesOfKind(pattern, line.unit.kind).every(({ method: own }) => own === method);
+  if (scope === 'kind') return linesOfKind(pattern, line.unit.kind).every(({ method: own, methods }) => methods.length === 0 || own === method);
   return choices.method === method && Object.keys(choices.methods).length === 0 && Object.keys(chosenUnits).length === 0;
 }
 

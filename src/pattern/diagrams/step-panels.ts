@@ -21,7 +21,8 @@ export function stepPanels(drawn: Drawn): readonly Panel[] {
   const { unit } = drawn.pattern.block;
   const { language, telling } = speechOf(drawn);
   const measures = language.pattern.clothSize(telling.length(width, unit, 'bare'), telling.length(height, unit));
-  return [...making(drawn), { ...finished(drawn, captionOf(drawn, step.trimmed ? 'press and trim' : 'press')), measures }];
+  const done = step.method === 'strip-sets' ? 'a segment' : step.trimmed ? 'press and trim' : 'press';
+  return [...making(drawn), { ...finished(drawn, captionOf(drawn, done)), measures }];
 }
 
 function making(drawn: Drawn): readonly Panel[] {

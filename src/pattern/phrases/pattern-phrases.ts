@@ -19,6 +19,7 @@ export type PanelCaption =
   | 'head to tail'
   | 'strips side by side'
   | 'cut across'
+  | 'a segment'
   | 'put together'
   | 'web'
   | 'foundations'

@@ -66,7 +66,7 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
   cutOnce: 'cut once on the diagonal',
   cutTwice: 'cut twice on the diagonals',
   headToTail: (strips, { n, said }) => `${strips === 1 ? '' : 'each strip '}cut into ${said} ${n === 1 ? 'triangle' : 'triangles'}, head to tail`,
-  segments: ({ said }) => `each strip set cut across into ${said} segments`,
+  segments: ({ said }) => `in strip sets, ${said} segments each`,
   spare: ({ said }) => `${said} to spare`,
   diagonals: (falling, rising) => {
     const hands = [
@@ -162,6 +162,7 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
     'head to tail': 'Cut head to tail',
     'strips side by side': 'Sew strips side by side',
     'cut across': 'Press, cut across',
+    'a segment': 'One segment',
     press: 'Press',
     'press and trim': 'Press and trim',
   },

@@ -62,7 +62,7 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
   cutOnce: 'einmal diagonal durchschneiden',
   cutTwice: 'zweimal diagonal durchschneiden',
   headToTail: (strips, { n, said }) => `${strips === 1 ? '' : 'jeden Streifen '}versetzt in ${said} ${n === 1 ? 'Dreieck' : 'Dreiecke'} schneiden`,
-  segments: ({ said }) => `jeden Streifensatz quer in ${said} Segmente schneiden`,
+  segments: ({ said }) => `in Streifensätzen zu je ${said} Segmenten`,
   spare: ({ said }) => `${said} übrig`,
   diagonals: (falling, rising) => {
     const hands = [
@@ -169,6 +169,7 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     'head to tail': 'Versetzt schneiden',
     'strips side by side': 'Streifen nebeneinander nähen',
     'cut across': 'Bügeln, quer schneiden',
+    'a segment': 'Ein Segment',
     press: 'Bügeln',
     'press and trim': 'Bügeln und zurückschneiden',
   },
