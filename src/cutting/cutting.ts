@@ -61,7 +61,7 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
   const sets = inSets(piecing, choices, methods, settledBy);
   const { places, singles } = takenApart(piecing, sets.pieces);
   const notes = new Map<string, CutNote>();
-  for (const unit of sets.refused) notes.set(unit, { note: 'other method', unit, kind: 'joined unit', asked: 'strip-sets', taken: 'pieces', why: 'no strips' });
+  for (const unit of sets.refused) notes.set(unit, { note: 'otherMethod', unit, kind: 'joined unit', asked: 'strip-sets', taken: 'pieces', why: 'no strips' });
   const needs: Need[] = [...sets.needs, ...singles.map(({ piece, unit }) => pieceNeed(piece, unit, choices))];
   const crossed: Crossed[] = [];
   for (const place of places) {
@@ -90,7 +90,7 @@ export function cutList(piecing: Piecing, choices: CuttingChoices): CutList {
     pieces: pieces.sort((a, b) => a.piece - b.piece),
     methods,
     settledBy,
-    notes: [...notes.values(), ...unasked.map((left): CutNote => ({ note: 'mirror images', ...left })), ...trimNotes(places, methods, choices)],
+    notes: [...notes.values(), ...unasked.map((left): CutNote => ({ note: 'mirrorImages', ...left })), ...trimNotes(places, methods, choices)],
   };
 }
 
@@ -147,7 +147,7 @@ function methodAt(place: UnitPlace, { units, methods, method, step }: CuttingCho
   const refused = asked.find(([whose, one]) => one !== undefined && (whose === 'unit' || whose === 'kind') && !fits(one))?.[1];
   if (refused === undefined) return { method: taken, by, note: null };
   const why = refused === 'four-at-a-time' && methodsFor(kind).includes(refused) ? 'two corners' : 'not its kind';
-  return { method: taken, by, note: { note: 'other method', unit, kind, asked: refused, taken, why } };
+  return { method: taken, by, note: { note: 'otherMethod', unit, kind, asked: refused, taken, why } };
 }
 
 /** Where nothing is cut larger though there is something to trim off elsewhere. */
@@ -158,8 +158,8 @@ function trimNotes(places: readonly UnitPlace[], methods: CutList['methods'], { 
   );
   const outlined = new Set(Object.keys(methods).filter((unit) => methods[unit] === 'template' && places.some((place) => place.unit === unit)));
   return [
-    ...(centred.size > 0 ? [{ note: 'centre untrimmed', units: [...centred] } as const] : []),
-    ...(outlined.size > 0 ? [{ note: 'outlined untrimmed', units: [...outlined] } as const] : []),
+    ...(centred.size > 0 ? [{ note: 'centreUntrimmed', units: [...centred] } as const] : []),
+    ...(outlined.size > 0 ? [{ note: 'outlinedUntrimmed', units: [...outlined] } as const] : []),
   ];
 }
 

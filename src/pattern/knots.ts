@@ -137,5 +137,5 @@ export const refusedPin = ({ pin, why }: Pinned['refused'][number], { language }
 });
 
 /** @returns the whole sentence about a pin that is not honoured, where the pin is not beside it */
-export const refusedPinText = ({ pin, says }: RefusedPin, { language, telling }: Speech<Wording>): string =>
+export const refusedPinText = ({ pin, says }: RefusedPin, { language, telling }: Speech): string =>
   language.pattern.refusedPin(telling.count(pin + 1), says);

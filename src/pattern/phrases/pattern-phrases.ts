@@ -3,6 +3,7 @@ import type { Method } from '../../block/choices.ts';
 import type { Cut } from '../../cutting/cut.ts';
 import type { Act, Stage } from '../work-time.ts';
 import type { ValueWords } from './kind-names.ts';
+import type { FoundationPhrases } from './foundation-phrases.ts';
 import type { WrittenPhrases } from './written-phrases.ts';
 
 /** What is done in a picture, in few words. */
@@ -48,6 +49,9 @@ export interface PatternPhrases extends WrittenPhrases {
   readonly values: ValueWords;
   /** How a unit is cut, by itself: "two at a time". */
   readonly method: Readonly<Record<Method, string>>;
+
+  /** A pin, by its number, is not honoured for the reason that is given. */
+  readonly refusedPin: (number: string, says: string) => string;
 
   /** Lines of the list are rounded up by so much; where that is trimmed off, and whether some are sewn in untrimmed. */
   readonly large: (ids: readonly string[], much: string, off: readonly TrimmedIn[], kept: boolean) => string;
@@ -101,4 +105,5 @@ export interface PatternPhrases extends WrittenPhrases {
 
   /** Under the pictures of the sewing. */
   readonly panel: Readonly<Record<PanelCaption, string>>;
+  readonly foundations: FoundationPhrases;
 }

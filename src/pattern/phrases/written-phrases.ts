@@ -40,7 +40,6 @@ export interface WrittenPhrases {
   readonly division: (at: string, cloth: string, runs: string, more: Count) => string;
   /** Why a pin is not honoured, and what to do: the sentence goes on from a colon. */
   readonly refused: Readonly<Record<Refusal, string>>;
-  readonly refusedPin: (number: string, says: string) => string;
 
   /** What was asked for, and that nothing comes of it. */
   readonly noSuchWay: (asked: Way, taken: Way) => string;

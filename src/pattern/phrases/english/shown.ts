@@ -3,6 +3,7 @@ import { capital, listed } from '../../../measure/words.ts';
 import { sentence } from '../../../sewing/sentences.ts';
 import type { FigureName, PatternPhrases, UnitsOf } from '../pattern-phrases.ts';
 import type { WrittenPhrases } from '../written-phrases.ts';
+import { foundations } from './foundations.ts';
 import { VALUES_IN_ENGLISH } from './values.ts';
 
 const cuts = (ids: readonly string[]): string => `${ids.length === 1 ? 'cut' : 'cuts'} ${listed(ids)}`;
@@ -52,6 +53,8 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
     pieces: 'from pieces',
     'strip-sets': 'strip sets',
   },
+
+  refusedPin: (number, says) => `Pin ${number} is not honoured: ${says}`,
 
   large: (ids, much, off, kept) => {
     const where =
@@ -145,6 +148,7 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
   stage: { cutting: 'Cutting and marking', sewing: 'Sewing', pressing: 'Pressing', trimming: 'Cutting apart and trimming' },
   assumed: 'No source gives these times: they are assumptions, from memory, and every maker has others.',
 
+  foundations,
   panel: {
     'one piece': 'One piece',
     'lay out and sew': 'Lay out and sew',

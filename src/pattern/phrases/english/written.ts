@@ -1,4 +1,3 @@
-import type { AssemblyOrder } from '../../../geometry/piecing/order.ts';
 import { capital, listed } from '../../../measure/words.ts';
 import type { WrittenPhrases } from '../written-phrases.ts';
 
@@ -8,14 +7,6 @@ const fromTo = ([from, to]: readonly [string, string]): string => `from ${from} 
 const theirs = (ids: readonly string[], sizes: readonly string[]): string =>
   `${capital(cuts(ids))} (${listed(sizes)}) ${ids.length === 1 ? 'is' : 'are'}`;
 const them = ({ length }: readonly string[]): string => (length === 1 ? 'it' : 'them');
-
-const ORDERS: Readonly<Record<AssemblyOrder, string>> = {
-  'as found': 'as found',
-  rows: 'by rows',
-  columns: 'by columns',
-  web: 'as a web',
-  quarters: 'by quarters',
-};
 
 /** What `makePattern` writes, in English. */
 export const WRITTEN_IN_ENGLISH: WrittenPhrases = {
@@ -44,10 +35,9 @@ export const WRITTEN_IN_ENGLISH: WrittenPhrases = {
     crosses: 'it cuts into the unit of an earlier pin; take one of the two away.',
     locks: 'a whole patch would be divided, or no straight seams are left for the rest; take it away, or let that patch be divided.',
   },
-  refusedPin: (number, says) => `Pin ${number} is not honoured: ${says}`,
 
   noSuchWay: (asked, taken) => `This drawing has no way "${asked}"; it is sewn in ${taken}.`,
-  notAssembled: (order) => `The units of this drawing cannot be put together ${ORDERS[order]} by straight seams; they are put together as found.`,
+  notAssembled: (order) => `The units of this drawing cannot be put together ${order === 'web' ? 'as a web' : `by ${order}`} by straight seams; they are put together as found.`,
   lostMethod: (method, from, to) => `The method ${method} is chosen for a unit from ${from} to ${to}, but none is sewn there; it does nothing.`,
   lostPressing: (from, to) => `A pressing is chosen for a seam from ${from} to ${to}, but none is sewn there; it does nothing.`,
 
@@ -67,10 +57,9 @@ export const WRITTEN_IN_ENGLISH: WrittenPhrases = {
   },
   biasOnEdge: (count, where, remedy) => {
     const one = count.n === 1;
-    const better = remedy === 'twice' ? 'from squares cut twice on the diagonals' : 'from squares cut once on the diagonal';
     return (
       `${pieces(count)} (${where}) ${one ? 'has' : 'have'} bias on the outer edge of the block, which stretches: ` +
-      `cut ${one ? 'it' : 'them'} ${better}, so that the straight grain lies there.`
+      `cut ${one ? 'it' : 'them'} from squares cut ${remedy === 'twice' ? 'twice on the diagonals' : 'once on the diagonal'}, so that the straight grain lies there.`
     );
   },
   outgrown: ({ mark, cuts: where, one, wider, higher, even, instead }) => {

@@ -5,6 +5,7 @@ import { capital } from '../../../measure/words.ts';
 import { sentence } from '../../../sewing/sentences.ts';
 import type { FigureName, PatternPhrases, UnitsOf } from '../pattern-phrases.ts';
 import type { WrittenPhrases } from '../written-phrases.ts';
+import { foundations } from './foundations.ts';
 import { VALUES_IN_GERMAN } from './values.ts';
 
 const goesInto = (units: readonly (string | null)[]): string => `für ${listed(units.map((unit) => unit ?? 'den Block'))}`;
@@ -49,6 +50,8 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
   values: VALUES_IN_GERMAN,
   method: METHODS_IN_GERMAN,
 
+  refusedPin: (number, says) => `Vorgabe ${number} wird nicht befolgt: ${says}`,
+
   large: (ids, much, off, kept) => {
     const where =
       off.length === 0
@@ -89,11 +92,13 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     return `${start} ${how}; soll es aufrecht stehen, die Dreiecke einzeln zuschneiden.`;
   },
   turned: (sideways, down, units) => {
-    const [first, ...then] = [...(sideways ? [[sideways.said, 'quer']] : []), ...(down ? [[down.said, 'auf dem Kopf']] : [])] as readonly (readonly [string, string])[];
+    const ways: readonly (readonly [string, string])[] = [
+      ...(sideways ? [[sideways.said, 'quer'] as const] : []),
+      ...(down ? [[down.said, 'auf dem Kopf'] as const] : []),
+    ];
     const where = units.one ? `Einheit ${units.letter}` : `der Einheiten ${units.letter}`;
-    const ways = [`bei ${first![0]} ${where} ${first![1]}`, ...then.map(([many, way]) => `bei ${many} ${way}`)];
     return (
-      `Gleich genäht, steht das Muster im Block ${listed(ways)}; ` +
+      `Gleich genäht, steht das Muster im Block ${listed(ways.map(([many, way], i) => `bei ${many} ${i === 0 ? `${where} ` : ''}${way}`))}; ` +
       'soll es aufrecht stehen, die Teile für jeden Platz passend hinlegen, bevor sie diagonal geschnitten und genäht werden.'
     );
   },
@@ -152,6 +157,7 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
   stage: { cutting: 'Zuschneiden und Anzeichnen', sewing: 'Nähen', pressing: 'Bügeln', trimming: 'Auseinander- und Zurückschneiden' },
   assumed: 'Für diese Zeiten gibt es keine Quelle: Sie sind aus der Erfahrung angenommen, und bei jeder sind es andere.',
 
+  foundations,
   panel: {
     'one piece': 'Ein Stück',
     'lay out and sew': 'Auslegen und nähen',

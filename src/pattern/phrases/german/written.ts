@@ -68,7 +68,6 @@ export const WRITTEN_IN_GERMAN: WrittenPhrases = {
     crosses: 'Sie schneidet in die Einheit einer früheren Vorgabe; eine der beiden entfernen.',
     locks: 'Ein ganzes Stück würde geteilt, oder für den Rest bleiben keine geraden Nähte; entfernen oder das Stück teilen lassen.',
   },
-  refusedPin: (number, says) => `Vorgabe ${number} wird nicht befolgt: ${says}`,
 
   noSuchWay: (asked, taken) => `Auf die gewählte Weise („${WAYS[asked]}“) lässt sich diese Zeichnung nicht nähen; sie wird so genäht: „${WAYS[taken]}“.`,
   notAssembled: (order) =>
