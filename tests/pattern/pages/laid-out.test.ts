@@ -97,9 +97,17 @@ describe('a content laid out on pages', () => {
       for (const section of all) {
         const only: Content = { ...content, sections: [section] };
         const alone = laidOut(only, style, telling, setting);
-        const ofItem = new Set(allSaid(only).slice(1).map(({ at }) => at));
+        const figures = section.items[0]!.items.flatMap((item) => (item.flow === 'figures' ? item.figures.map(({ figure }) => figure.name) : []));
+        const ofItem = new Set([...allSaid(only).slice(1).map(({ at }) => at), ...figures]);
         const where = ({ pages }: Document): Set<string> =>
-          new Set(pages.flatMap((page, i) => own(page).filter(({ of }) => ofItem.has(of ?? '')).map(({ x }) => `${i} ${columnOf(page, x, style)}`)));
+          new Set(
+            pages.flatMap((page, i) =>
+              page.items.flatMap((each) => {
+                const isPart = (each.kind === 'text' && ofItem.has(each.of ?? '')) || (each.kind === 'path' && ofItem.has(each.figure?.name ?? ''));
+                return isPart ? [`${i} ${columnOf(page, inkBox(each).left, style)}`] : [];
+              }),
+            ),
+          );
         const pagesOf = (places: Set<string>): Set<string> => new Set([...places].map((place) => place.split(' ')[0]!));
         if (alone.pages.length > 1 || where(alone).size !== 1) continue;
         kept++;
