@@ -1,15 +1,14 @@
-import { printLength } from '../measure/lengths.ts';
 import { rational, type Rational } from '../measure/rational.ts';
 import type { LengthUnit } from '../block/block.ts';
 import type { Telling } from '../block/telling.ts';
-import { cutShape, type Hand } from '../cutting/shapes.ts';
+import { cutShape } from '../cutting/shapes.ts';
 import type { Cut, Role } from '../cutting/cut.ts';
 import { box, type Box } from '../geometry/convex.ts';
 import { compareX, compareY, type Point } from '../geometry/point.ts';
 import { shapeOf } from '../geometry/shape.ts';
-import { listed } from '../measure/words.ts';
 import { different } from './sentences.ts';
-import type { Count, Shape, Size, Thing } from './phrases/said.ts';
+import type { Some } from './phrases/joins.ts';
+import type { Count, Diagonal, Piece, Pieces, Place, Shape, Side, Size, Thing } from './phrases/said.ts';
 import type { SewingPhrases } from './phrases/sewing-phrases.ts';
 import type { StepPart } from './step.ts';
 
@@ -23,8 +22,6 @@ export interface Vocabulary {
   readonly seam: Rational;
   readonly cut: (id: string) => Cut;
 }
-
-const TURNS = ['', ' turned a quarter clockwise', ' turned half round', ' turned a quarter counter-clockwise'] as const;
 
 /** @returns a fabric as it is called in a sentence */
 export const clothName = (id: string, { telling }: Vocabulary): string => telling.cloth(id);
@@ -53,10 +50,14 @@ export const cutSizeOf = (cut: Cut, words: Vocabulary): Size =>
   cut.shape === 'square' ? [words.telling.length(cut.width, words.unit)] : sizeOf(cut, words);
 
 /** @returns a part of a step as phrases want it */
-export const thing = ({ from, turn }: StepPart, words: Vocabulary): Thing =>
-  'unit' in from
-    ? { unit: words.telling.unit(from.unit), turn }
-    : { cloth: words.telling.cloth(from.fabric), shape: shapeFrom(words.cut(from.cut), words) };
+export const thing = (part: StepPart, words: Vocabulary): Thing =>
+  'unit' in part.from ? { unit: words.telling.unit(part.from.unit), turn: part.turn } : pieceOf(part, words);
+
+/** @returns a part that is a piece of cloth as phrases want it */
+export const pieceOf = (part: StepPart, words: Vocabulary): Piece => ({
+  cloth: clothName(clothOf(part), words),
+  shape: shapeFrom(words.cut('cut' in part.from ? part.from.cut : ''), words),
+});
 
 /** @returns the fabric of a piece; '' for a unit */
 export const clothOf = (part: StepPart): string => ('cut' in part.from ? part.from.fabric : '');
@@ -64,59 +65,52 @@ export const clothOf = (part: StepPart): string => ('cut' in part.from ? part.fr
 /** @returns what a piece does in its unit; null for a unit */
 export const roleOf = (part: StepPart): Role | null => ('cut' in part.from ? part.from.role : null);
 
-/** @returns what a part is called in a few letters: a unit by its letter, a piece by its fabric */
-export const shortName = (part: StepPart, words: Vocabulary): string =>
-  'unit' in part.from ? part.from.unit : clothName(part.from.fabric, words);
-
-/** @returns the size as it stands in the cutting list: "4 7/8 in." or "2 1/2 by 4 1/2 in." */
-export function cutSize({ shape, width, height }: Cut, { unit }: Vocabulary): string {
-  return shape === 'square' ? printLength(width, unit) : `${printLength(width, unit, 'bare')} by ${printLength(height, unit)}`;
+/** @returns a text that pieces of two lines share if they are cut to one shape, whatever their cloth */
+export function shapeKey({ id, shape, subcut, width, height }: Cut): string {
+  if (shape === 'template') return id;
+  const sides = subcut === 'head to tail' ? [width] : [width, height];
+  return [shape, subcut, ...sides.map(({ n, d }) => `${n}/${d}`)].join(' ');
 }
 
-/** @returns "4 7/8 in. square", "2 1/2 by 4 1/2 in. rectangle"; with many more than one of them */
-const cutName = (cut: Cut, words: Vocabulary, many: boolean): string => `${cutSize(cut, words)} ${cut.shape}${many ? 's' : ''}`;
+/** @returns a text that two parts share if they are called alike */
+export const likeness = ({ from, turn }: StepPart, { cut }: Vocabulary): string =>
+  'unit' in from ? `${from.unit} ${turn}` : `${from.fabric} ${shapeKey(cut(from.cut))}`;
 
-/** What is made of a line of the cutting list: how it is called, and where it comes from where that is not plain from its name. */
-function pieceName(cut: Cut, words: Vocabulary, many: boolean): { readonly name: string; readonly from: string } {
-  if (cut.shape === 'template') return { name: many ? 'pieces' : 'piece', from: ` (template ${cut.id})` };
-  if (cut.subcut === 'none') return { name: cutName(cut, words, many), from: '' };
-  const triangles = many ? 'triangles' : 'triangle';
-  if (cut.subcut === 'head to tail') return { name: triangles, from: ` (from strips ${printLength(cut.width, words.unit)} high)` };
-  return { name: triangles, from: ` (${cutName(cut, words, many)} cut ${cut.subcut})` };
-}
-
-/** @returns what to call a part: a unit by its letter and turn, a piece by its fabric and the size it is cut to */
-export function partName(part: StepPart, words: Vocabulary, many = false): string {
-  if ('unit' in part.from) return `${part.from.unit}${TURNS[part.turn]}`;
-  const { name, from } = pieceName(words.cut(part.from.cut), words, many);
-  return `${clothName(part.from.fabric, words)} ${name}${from}`;
-}
-
-/** @returns pieces by fabric and size, one size told once for all its fabrics: "Fog and Sea triangles (5 1/4 in. squares cut twice)" */
-export function namesTogether(parts: readonly StepPart[], words: Vocabulary): string {
-  const cloths = new Map<string, string[]>();
-  for (const part of parts) {
-    const { name, from } = pieceName(words.cut('cut' in part.from ? part.from.cut : ''), words, true);
-    cloths.set(`${name}${from}`, [...(cloths.get(`${name}${from}`) ?? []), clothName(clothOf(part), words)]);
+/** @returns pieces by their shapes, each shape once with all its cloths */
+export function together(parts: readonly StepPart[], words: Vocabulary): readonly Pieces[] {
+  const shapes = new Map<string, { readonly cut: Cut; readonly cloths: string[] }>();
+  for (const { from } of parts) {
+    if (!('cut' in from)) continue;
+    const cut = words.cut(from.cut);
+    const known = shapes.get(shapeKey(cut)) ?? { cut, cloths: [] };
+    known.cloths.push(from.fabric);
+    shapes.set(shapeKey(cut), known);
   }
-  return listed([...cloths].map(([what, whose]) => `${listed(different(whose))} ${what}`));
+  return [...shapes.values()].map(({ cut, cloths }) => ({
+    cloths: different(cloths).map((id) => words.telling.cloth(id)),
+    shape: shapeFrom(cut, words),
+  }));
 }
 
-/** How a rectangle is cut for a triangle, as the cutting list says it: right side up, standing on its short side. */
-const HANDS: Readonly<Record<Hand, string>> = {
-  falling: 'from the top left to the bottom right',
-  rising: 'from the bottom left to the top right',
-};
+/** @returns things that follow one another with how many there are in a row */
+export function inRuns(parts: readonly StepPart[], words: Vocabulary): readonly Some[] {
+  const runs: { readonly key: string; readonly part: StepPart; count: number }[] = [];
+  for (const part of parts) {
+    const key = likeness(part, words);
+    const last = runs.at(-1);
+    if (last?.key === key) last.count++;
+    else runs.push({ key, part, count: 1 });
+  }
+  return runs.map(({ part, count }) => ({ thing: thing(part, words), count: counted(count, words) }));
+}
 
 /** @returns along which diagonal a triangle's rectangle is cut; null where it comes from a square or a template */
-export function diagonalOf(part: StepPart): string | null {
+export function diagonalOf(part: StepPart): Diagonal | null {
   const shape = cutShape(part.outline, rational(1));
-  return shape.form === 'right' && roleOf(part) === 'half' ? HANDS[shape.hand] : null;
+  return shape.form === 'right' && roleOf(part) === 'half' ? shape.hand : null;
 }
 
-/** A side of what a step makes, as it lies when the step begins. */
-export type Side = 'top' | 'right' | 'bottom' | 'left';
-
+/** Sides of what a step makes, as it lies when the step begins, clockwise. */
 export const SIDES: readonly Side[] = ['top', 'right', 'bottom', 'left'];
 
 /** @returns on which side of a whole's middle a part lies; '' where it reaches across the middle */
@@ -132,18 +126,19 @@ function toOneSide(part: Box, whole: Box): { readonly across: '' | 'left' | 'rig
 const boxOfAll = (parts: readonly StepPart[]): Box => box(parts.flatMap(({ outline }) => outline));
 
 /** @returns where a part lies in what its step makes: "top left", "right", "middle" */
-export function placeOf(part: StepPart, parts: readonly StepPart[]): string {
-  const { across, down } = toOneSide(box(part.outline), boxOfAll(parts));
-  return [down, across].filter(Boolean).join(' ') || 'middle';
+export const placeOf = (part: StepPart, parts: readonly StepPart[]): Place => placeIn(box(part.outline), boxOfAll(parts));
+
+function placeIn(part: Box, whole: Box): Place {
+  const { across, down } = toOneSide(part, whole);
+  return down && across ? `${down} ${across}` : down || across || 'middle';
 }
 
 /** @returns in which corner of its unit a corner triangle lies: "top left" */
-export function cornerOf(part: StepPart, parts: readonly StepPart[]): string {
+export function cornerOf(part: StepPart, parts: readonly StepPart[]): Place {
   const shape = shapeOf(part.outline);
   if (shape.shape !== 'right triangle') return placeOf(part, parts);
   const at: Point = part.outline[shape.corner]!;
-  const { across, down } = toOneSide({ left: at, right: at, top: at, bottom: at }, boxOfAll(parts));
-  return [down, across].filter(Boolean).join(' ');
+  return placeIn({ left: at, right: at, top: at, bottom: at }, boxOfAll(parts));
 }
 
 /** @returns along which side of a square unit the long side of a triangle lies */

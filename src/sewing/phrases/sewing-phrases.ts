@@ -1,5 +1,13 @@
+import type { CornerPhrases } from './corners.ts';
+import type { HalfSquarePhrases } from './half-squares.ts';
+import type { JoinPhrases } from './joins.ts';
+import type { PointPhrases } from './points.ts';
+import type { PressingPhrases } from './pressing.ts';
+import type { QuarterSquarePhrases } from './quarter-squares.ts';
+import type { SlantedPhrases } from './slanted.ts';
 import type { StepPhrases } from './steps.ts';
 import type { StripSetPhrases } from './strip-sets.ts';
+import type { StripPhrases } from './strips.ts';
 
 /**
  * The wording of everything the sewing room says, in one language. What is said, of which things and in which order is decided once, in the
@@ -8,5 +16,13 @@ import type { StripSetPhrases } from './strip-sets.ts';
  */
 export interface SewingPhrases {
   readonly steps: StepPhrases;
+  readonly halfSquares: HalfSquarePhrases;
+  readonly quarterSquares: QuarterSquarePhrases;
+  readonly corners: CornerPhrases;
+  readonly slanted: SlantedPhrases;
+  readonly joins: JoinPhrases;
+  readonly strips: StripPhrases;
   readonly stripSets: StripSetPhrases;
+  readonly pressing: PressingPhrases;
+  readonly points: PointPhrases;
 }

@@ -1,58 +1,75 @@
 import { listed } from '../../../measure/german-words.ts';
-import type { Piece, Pieces, Shape, Size, Thing } from '../said.ts';
+import type { Piece, Pieces, Place, Shape, Side, Size, Thing } from '../said.ts';
 
-/** How things are called in a German sentence: one of them (nominative, accusative or dative), or many. */
+/** How things are called in a German sentence. All nouns for pieces of cloth are neuter. */
 
-/** Nouns by number and case; those used here have one form for nominative and accusative. */
-export interface Noun {
-  readonly one: string;
-  readonly many: string;
-  /** With many, after "aus", "mit", "an" and the like. */
-  readonly toMany: string;
-}
+/** one: nominative, accusative or dative; of: genitive of one; many: nominative or accusative; toMany: dative, as after "mit". */
+type Form = 'one' | 'of' | 'many' | 'toMany';
+type Noun = Readonly<Record<Form, string>>;
 
-export type Form = keyof Noun;
+const SQUARE: Noun = { one: 'Quadrat', of: 'Quadrats', many: 'Quadrate', toMany: 'Quadraten' };
+const RECTANGLE: Noun = { one: 'Rechteck', of: 'Rechtecks', many: 'Rechtecke', toMany: 'Rechtecken' };
+const TRIANGLE: Noun = { one: 'Dreieck', of: 'Dreiecks', many: 'Dreiecke', toMany: 'Dreiecken' };
+const PART: Noun = { one: 'Teil', of: 'Teils', many: 'Teile', toMany: 'Teilen' };
 
-const NOUNS = {
-  square: { one: 'Quadrat', many: 'Quadrate', toMany: 'Quadraten' },
-  rectangle: { one: 'Rechteck', many: 'Rechtecke', toMany: 'Rechtecken' },
-  triangle: { one: 'Dreieck', many: 'Dreiecke', toMany: 'Dreiecken' },
-  piece: { one: 'Teil', many: 'Teile', toMany: 'Teilen' },
-} as const satisfies Readonly<Record<string, Noun>>;
+const RECTANGULAR = { square: SQUARE, rectangle: RECTANGLE } as const;
 
 /** @returns "12,4 cm" or "6,5 × 11,5 cm" */
 export const sizeName = (size: Size): string => size.join(' × ');
 
-const TURNS = ['', ', eine Vierteldrehung im Uhrzeigersinn gedreht', ', um eine halbe Drehung gedreht', ', eine Vierteldrehung gegen den Uhrzeigersinn gedreht'] as const;
+const TURNS = ['', ' (um 90° im Uhrzeigersinn gedreht)', ' (um 180° gedreht)', ' (um 90° gegen den Uhrzeigersinn gedreht)'] as const;
 
-/** @returns what comes before the cloth: "Quadrate von 12,4 cm", and what comes after it: " (aus Quadraten von 13,3 cm, zweimal durchgeschnitten)" */
+/** @returns what comes before the cloth: "Dreiecke", and what comes after it: " (Quadrate von 13,3 cm, diagonal geviertelt)" */
 function shapeName(shape: Shape, form: Form): readonly [string, string] {
   switch (shape.form) {
     case 'template':
-      return [NOUNS.piece[form], ` (Schablone ${shape.cut})`];
-    case 'triangle':
-      return [
-        NOUNS.triangle[form],
-        ` (${NOUNS[shape.from][form === 'one' ? 'one' : 'many']} von ${sizeName(shape.size)}, ${shape.cut === 'once' ? 'einmal' : 'zweimal'} diagonal zerschnitten)`,
-      ];
+      return [PART[form], ` (Schablone ${shape.cut})`];
+    case 'triangle': {
+      const cut = RECTANGULAR[shape.from][form === 'one' || form === 'of' ? 'one' : 'many'];
+      return [TRIANGLE[form], ` (${cut} von ${sizeName(shape.size)}, diagonal ${shape.cut === 'once' ? 'halbiert' : 'geviertelt'})`];
+    }
     case 'strip triangle':
-      return [NOUNS.triangle[form], ` (aus Streifen von ${shape.strip} Höhe)`];
+      return [TRIANGLE[form], ` (aus Streifen von ${shape.strip} Höhe)`];
     default:
-      return [`${NOUNS[shape.form][form]} von ${sizeName(shape.size)}`, ''];
+      return [`${RECTANGULAR[shape.form][form]} von ${sizeName(shape.size)}`, ''];
   }
 }
 
-/** @returns "Quadrat von 12,4 cm aus Fog", without an article: all these nouns are neuter */
-export const pieceName = ({ cloth, shape }: Piece, form: Form = 'one'): string => piecesOfShape(shape, [cloth], form);
-
-function piecesOfShape(shape: Shape, cloths: readonly string[], form: Form): string {
+function piecesOfShape({ cloths, shape }: Pieces, form: Form): string {
   const [name, from] = shapeName(shape, form);
   return `${name} aus ${listed(cloths)}${from}`;
 }
 
-/** @returns "A, um eine halbe Drehung gedreht", "Quadrat von 12,4 cm aus Fog" */
+/** @returns "Quadrat von 12,4 cm aus Fog", without an article */
+export const pieceName = ({ cloth, shape }: Piece, form: Form = 'one'): string => piecesOfShape({ cloths: [cloth], shape }, form);
+
+/** @returns "A (um 180° gedreht)", "Quadrat von 12,4 cm aus Fog" */
 export const thingName = (thing: Thing): string => ('unit' in thing ? `${thing.unit}${TURNS[thing.turn]}` : pieceName(thing));
 
-/** @returns "Dreiecke aus Fog und Sea (Quadrate von 13,3 cm, zweimal diagonal zerschnitten) und Quadrate von 5 cm aus Oat" */
-export const piecesName = (all: readonly Pieces[], form: Form = 'many'): string =>
-  listed(all.map(({ cloths, shape }) => piecesOfShape(shape, cloths, form)));
+const ARTICLES = { the: 'das', The: 'Das', toThe: 'dem' } as const;
+
+/** @returns "das Quadrat von 12,4 cm aus Fog", in the dative "dem Quadrat …"; "A" */
+export const withArticle = (thing: Thing, article: keyof typeof ARTICLES = 'the'): string =>
+  'unit' in thing ? thingName(thing) : `${ARTICLES[article]} ${pieceName(thing)}`;
+
+/** @returns "des Quadrats von 12,4 cm aus Fog", "von A" */
+export const ofThing = (thing: Thing): string => ('unit' in thing ? `von ${thingName(thing)}` : `des ${pieceName(thing, 'of')}`);
+
+/** @returns "Dreiecke aus Fog und Sea (Quadrate von 13,3 cm, diagonal geviertelt) und Quadrate von 5 cm aus Oat" */
+export const piecesName = (all: readonly Pieces[]): string => listed(all.map((pieces) => piecesOfShape(pieces, 'many')));
+
+/** Where something lies. */
+export const PLACES: Readonly<Record<Place, string>> = {
+  top: 'oben',
+  right: 'rechts',
+  bottom: 'unten',
+  left: 'links',
+  'top left': 'oben links',
+  'top right': 'oben rechts',
+  'bottom right': 'unten rechts',
+  'bottom left': 'unten links',
+  middle: 'in der Mitte',
+};
+
+/** Which way something lies. */
+export const DIRECTIONS: Readonly<Record<Side, string>> = { top: 'nach oben', right: 'nach rechts', bottom: 'nach unten', left: 'nach links' };
