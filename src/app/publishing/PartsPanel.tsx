@@ -4,6 +4,7 @@ import type { Block } from '../../block/block.ts';
 import { MAX_SAID } from '../../block/limits.ts';
 import type { OwnPart, SectionName } from '../../block/publication.ts';
 import { addPart, allSections, changePart, movePart, removePart, type PartPlace } from '../../block/publishing.ts';
+import { placeOfPart } from '../../pattern/document/own-parts.ts';
 import type { Acts } from '../table.ts';
 import type { LaidSection } from './pages-maker.ts';
 import { PART_WORDS, SECTION_WORDS } from './room-words.ts';
@@ -12,6 +13,12 @@ import { TypedLine } from './TypedLine.tsx';
 /** A part that is about to be written, and where. */
 export interface Begun extends PartPlace {
   readonly part: 'paragraph' | 'tip';
+}
+
+/** @returns the place behind all else in a section */
+function atTheEnd(section: SectionName, laid: readonly LaidSection[]): PartPlace {
+  const after = laid.find(({ name }) => name === section)?.places.at(-1);
+  return { section, ...(after !== undefined && { after }) };
 }
 
 /** What she adds of her own, and where it stands. */
@@ -45,13 +52,13 @@ export function PartsPanel({ block, laid, change, begun, begin, askForPhoto }: {
         </div>
       ) : (
         <div className="room-acts">
-          <button type="button" className="plain framed" onClick={() => begin({ part: 'paragraph', section: 'cover' })}>
+          <button type="button" className="plain framed" onClick={() => begin({ part: 'paragraph', ...atTheEnd('cover', laid) })}>
             Add a paragraph
           </button>
-          <button type="button" className="plain framed" onClick={() => begin({ part: 'tip', section: 'units' })}>
+          <button type="button" className="plain framed" onClick={() => begin({ part: 'tip', ...atTheEnd('cover', laid) })}>
             Add a tip
           </button>
-          <button type="button" className="plain framed" onClick={() => askForPhoto({ section: 'cover' })}>
+          <button type="button" className="plain framed" onClick={() => askForPhoto(atTheEnd('cover', laid))}>
             Add a photo
           </button>
         </div>
@@ -63,7 +70,7 @@ export function PartsPanel({ block, laid, change, begun, begin, askForPhoto }: {
             part={part}
             number={i + 1}
             jpeg={pictures.find(({ id }) => id === part.picture)?.jpeg}
-            places={laid.find(({ name }) => name === part.section)?.places ?? []}
+            laid={laid}
             change={change}
             block={block}
           />
@@ -73,13 +80,12 @@ export function PartsPanel({ block, laid, change, begun, begin, askForPhoto }: {
   );
 }
 
-function PartLine({ block, part, number, jpeg, places, change }: {
+function PartLine({ block, part, number, jpeg, laid, change }: {
   readonly block: Block;
   readonly part: OwnPart;
   readonly number: number;
   readonly jpeg: string | undefined;
-  /** Places of its section. */
-  readonly places: readonly string[];
+  readonly laid: readonly LaidSection[];
   readonly change: Acts['change'];
 }): ReactNode {
   const what = PART_WORDS[part.part];
@@ -90,6 +96,8 @@ function PartLine({ block, part, number, jpeg, places, change }: {
     return null;
   };
   const move = (place: PartPlace): void => change(`moved a ${what.toLowerCase()}`, (now) => movePart(now, part.id, place));
+  const here = laid.find(({ name }) => name === part.section);
+  const places = here?.places.filter((place) => place !== placeOfPart(part)) ?? [];
   const at = part.after === undefined ? -1 : places.indexOf(part.after);
   const step = (to: number): void => move({ section: part.section, ...(to >= 0 && { after: places[to]! }) });
   return (
@@ -99,13 +107,14 @@ function PartLine({ block, part, number, jpeg, places, change }: {
       <div className="room-part-acts">
         <label className="field">
           <span>Stands in</span>
-          <select value={part.section} onChange={(event) => move({ section: event.target.value as SectionName })}>
+          <select value={part.section} onChange={(event) => move(atTheEnd(event.target.value as SectionName, laid))}>
             {allSections(block.publication?.sections).map(({ section }) => (
               <option key={section} value={section}>
                 {SECTION_WORDS[section]}
               </option>
             ))}
           </select>
+          {!here && <span className="quiet">not in the pattern now</span>}
         </label>
         <button type="button" className="plain room-move" disabled={at < 0} onClick={() => step(at - 1)} aria-label={`Move ${what.toLowerCase()} ${number} up`}>
           <ArrowUp size={18} aria-hidden="true" />

@@ -38,6 +38,7 @@ export function SectionsPanel({ block, style, laid, change, setStyle, goTo }: {
                 />
                 {words}
               </label>
+              {shown && laid.length > 0 && page === null && <span className="quiet">nothing to show</span>}
               {shown && page !== null && (
                 <button type="button" className="plain room-go" onClick={() => goTo(page)} aria-label={`${words}: go to page ${page + 1}`}>
                   {page + 1}
