@@ -1,19 +1,16 @@
 import { good, type Result } from '../../measure/problem.ts';
 import { cutterSvg, USUAL_MAT } from '../../pattern/cutter-svg.ts';
+import type { Content } from '../../pattern/document/content.ts';
 import type { Language } from '../../pattern/language.ts';
-import type { FaceFiles } from '../../pattern/pages/face.ts';
-import { settingIn } from '../../pattern/pages/face.ts';
-import { diagramsOf, diagramSvg } from '../../pattern/pages/figure-svg.ts';
-import { FAMILY, WEIGHTS } from '../../pattern/pages/page-svg.ts';
+import { settingIn, type FaceFiles } from '../../pattern/pages/face.ts';
+import { diagramsOf } from '../../pattern/pages/figure-svg.ts';
 import { cutsCsv } from '../../pattern/pattern-csv.ts';
 import { patternJson } from '../../pattern/pattern-json.ts';
 import { patternMarkdown } from '../../pattern/pattern-markdown.ts';
-import { zipOf, type Packed } from '../../pattern/pictures-zip.ts';
 import { namesIn } from '../../pattern/plain-speech.ts';
 import { styledTelling } from '../../pattern/telling/styled.ts';
-import type { Content } from '../../pattern/document/content.ts';
 import type { Wish } from './pages-maker.ts';
-import { pngOf } from './png-of-items.ts';
+import { picturesZip } from './pictures.ts';
 import type { FileKind } from './room-files.ts';
 
 /** What files are made of. */
@@ -35,23 +32,7 @@ export async function otherFile(kind: FileKind, { block, pattern, style, content
       return good(`${JSON.stringify(patternJson(pattern), null, 2)}\n`);
     case 'pieces':
       return cutterSvg(pattern, USUAL_MAT[block.finished.unit], style.language);
-    case 'pictures': {
-      await faced(faces);
-      const files: Packed[] = [];
-      for (const diagram of diagramsOf(content, style, telling, settingIn(faces))) {
-        files.push({ name: `${diagram.name}.svg`, content: diagramSvg(diagram, content.language) });
-        files.push({ name: `${diagram.name}.png`, content: await pngOf(diagram) });
-      }
-      return good(zipOf(files));
-    }
-  }
-}
-
-/** Lets this worker write in the face of printed pages. */
-async function faced(files: FaceFiles): Promise<void> {
-  const { fonts } = self as unknown as { readonly fonts: FontFaceSet };
-  for (const weight of ['regular', 'strong'] as const) {
-    const face = new FontFace(FAMILY, files[weight].slice().buffer, { weight: String(WEIGHTS[weight]) });
-    fonts.add(await face.load());
+    case 'pictures':
+      return good(await picturesZip(diagramsOf(content, style, telling, settingIn(faces)), content.language, faces));
   }
 }

@@ -9,32 +9,24 @@ import { zipOf, type Packed } from '../../pattern/pictures-zip.ts';
 const PER_INCH = 300;
 
 /**
- * Draws every diagram of a pattern by itself; on the page or in a worker.
- * @param each told after every diagram how many are done
+ * Draws every diagram of a pattern by itself; in a worker.
  * @returns an archive (ZIP) with each as SVG and as PNG of 300 dots per inch, on a clear ground, named for its step
  */
-export async function picturesZip(
-  diagrams: readonly DiagramPicture[],
-  language: string,
-  faces: FaceFiles,
-  each: (done: number) => void = () => undefined,
-): Promise<Uint8Array> {
+export async function picturesZip(diagrams: readonly DiagramPicture[], language: string, faces: FaceFiles): Promise<Uint8Array> {
   await ownFace(faces);
   const files: Packed[] = [];
-  for (const [i, diagram] of diagrams.entries()) {
+  for (const diagram of diagrams) {
     files.push({ name: `${diagram.name}.svg`, content: diagramSvg(diagram, language) }, { name: `${diagram.name}.png`, content: await diagramPng(diagram) });
-    each(i + 1);
   }
   return zipOf(files);
 }
 
-/** Lets canvases write in the face that pages are set in; where the browser refuses it, its own stands in, as wide. */
+/** Lets a worker's canvases write in the face that pages are set in; where the browser refuses it, its own stands in, as wide. */
 async function ownFace(faces: FaceFiles): Promise<void> {
-  const fonts = 'document' in globalThis ? document.fonts : (globalThis as unknown as { readonly fonts: FontFaceSet }).fonts;
+  const { fonts } = self as unknown as { readonly fonts: FontFaceSet };
   for (const weight of ['regular', 'strong'] as const) {
-    const font = `${WEIGHTS[weight]} 10px '${FAMILY}'`;
-    if ([...fonts].some((face) => face.family.includes(FAMILY) && face.weight === `${WEIGHTS[weight]}`) && fonts.check(font)) continue;
-    await new FontFace(FAMILY, faces[weight].slice().buffer as ArrayBuffer, { weight: `${WEIGHTS[weight]}` }).load().then(
+    if ([...fonts].some((face) => face.family.includes(FAMILY) && face.weight === `${WEIGHTS[weight]}`)) continue;
+    await new FontFace(FAMILY, faces[weight].slice().buffer, { weight: `${WEIGHTS[weight]}` }).load().then(
       (face) => fonts.add(face),
       () => undefined,
     );

@@ -6,6 +6,7 @@ import type { Setting } from './face.ts';
 import { FIGURE_EDGE, inkOfMarks } from './mark-ink.ts';
 import type { Item, Page } from './page.ts';
 import { pageSvg } from './page-svg.ts';
+import { typographyOf } from './typography.ts';
 
 /** A diagram by itself, for a layout of her own: items on a clear ground. */
 export interface DiagramPicture {
@@ -25,12 +26,12 @@ const LONGEST = 4 * 72;
 /** @returns every diagram of a document in its order, each once */
 export function diagramsOf(
   content: Content,
-  { ink, letters }: Pick<HouseStyle, 'ink' | 'letters'>,
+  style: Pick<HouseStyle, 'ink' | 'letters'>,
   telling: Telling,
   setting: Setting,
 ): readonly DiagramPicture[] {
-  const cloth = clothLook(content.fabrics, content.colors, ink);
-  const look = { cloth, telling, setting, letters: letters === 'large' ? 1.3 : 1 };
+  const cloth = clothLook(content.fabrics, content.colors, style.ink);
+  const look = { cloth, telling, setting, letters: typographyOf(style).letters };
   const named = new Map<string, DiagramPicture>();
   for (const group of content.sections.flatMap(({ items }) => items.flatMap(groupsIn))) {
     const scale = LONGEST / Math.max(...group.flatMap(({ frame }) => [frame.width, frame.height]));

@@ -1,5 +1,6 @@
 import { listed } from '../../../measure/german-words.ts';
 import { capital } from '../../../measure/words.ts';
+import { TEMPLATES_IN_GERMAN } from '../../phrases/german/templates.ts';
 import { KEPT } from '../../telling/kept.ts';
 import type { CutWords, DocumentPhrases } from './phrases.ts';
 
@@ -115,7 +116,7 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
     heads: ['Nr.', 'Zuschnitt', 'Danach', 'Für'],
     intro: 'Bei jedem Stoff stehen die größten Teile zuerst: in der Reihenfolge der Liste zuschneiden.',
     cuts: ({ quantity, shape, size, named }) =>
-      shape === 'template' ? `${several(quantity, 'Teil', 'Teile')} nach Schablone ${named}` : `${several(quantity, ...SHAPES[shape])}, ${size}`,
+      shape === 'template' ? `${several(quantity, 'Teil', 'Teile')} nach Schablone ${named} (${size})` : `${several(quantity, ...SHAPES[shape])}, ${size}`,
     once: (triangles) => `einmal diagonal durchschneiden: ${several(triangles, 'Dreieck', 'Dreiecke')}`,
     twice: (triangles) => `zweimal diagonal durchschneiden: ${several(triangles, 'Dreieck', 'Dreiecke')}`,
     segments: (sets, each, wide) =>
@@ -210,7 +211,9 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
         ? 'Die Schablone auf der nächsten Seite ist in voller Größe gedruckt, mit Nahtzugabe.'
         : `Die ${KEPT.count(outlines)} Schablonen auf den nächsten Seiten sind in voller Größe gedruckt, mit Nahtzugabe.`,
     measure: 'In Originalgröße drucken, mit 100 %, nicht „an Seite anpassen“; dann die Quadrate nachmessen, bevor Stoff geschnitten wird.',
-    leads: 'Die Schablonen stehen am Ende dieser Anleitung.',
+    leads: 'Die Schablonen sind auf eigenen Seiten in voller Größe gedruckt.',
+    foundations: 'Die Unterlagen auf den nächsten Seiten sind in voller Größe gedruckt; genäht wird auf der bedruckten Seite.',
+    pages: TEMPLATES_IN_GERMAN,
   },
 
   colouring: {
