@@ -4,6 +4,8 @@ import { isInRounds, ringWords, roundWords, rowWords } from './join-words.ts';
 import { matching } from './pressing/point-words.ts';
 import { counted, sizeOf, thing, type Vocabulary } from './naming.ts';
 import { stripSetWords } from './strip-set-words.ts';
+import { isWebStep } from './web.ts';
+import { webWords } from './web-words.ts';
 import { stripWords } from './strip-words.ts';
 import type { SeamPoint, Step } from './step.ts';
 import { halfRectangleWords, halfSquareWords, peakWords, quarterSquareWords, splitQuarterWords, tellsOfCrossing } from './unit-words.ts';
@@ -54,6 +56,7 @@ function recipe(step: Unworded, words: Vocabulary, seams: 'nested' | 'matched'):
     case 'free unit':
       return freeWords(step, words);
     default:
+      if (isWebStep(step)) return [webWords(step, words)];
       return [isInRounds(step) ? roundWords(step, words) : rowWords(step, words)];
   }
 }

@@ -8,9 +8,9 @@ import { saidAt, templateLines, templateWords, type Said, type TemplateInk } fro
 import { tilingOver, within, type Tile, type Tiling } from './tiles.ts';
 
 /** How far two sheets of one template overlap, in points: room for glue. */
-const OVERLAP = 36;
+export const OVERLAP = 36;
 /** A window's lines keep so far from the margin, which a line's own width would else cross. */
-const INSET = 1;
+export const INSET = 1;
 const LETTER = 11;
 
 /**
@@ -77,8 +77,8 @@ function wordsOn(tile: Tile, { width, height }: Tiled['window'], said: Said, dra
   return room.length < 3 ? [] : (templateWords(said, room, drawn.grain, setting) ?? []);
 }
 
-/** Whether anything of a template lies in a window: neither has an edge with all of the other behind it. */
-function shows(cut: Polygon, { left, top }: Tile, { width, height }: Tiled['window']): boolean {
+/** @returns whether anything of an outline lies in a window: neither has an edge with all of the other behind it. */
+export function shows(cut: Polygon, { left, top }: Tile, { width, height }: Tiled['window']): boolean {
   const frame: Polygon = [[left, top], [left + width, top], [left + width, top + height], [left, top + height]];
   const parts = (a: Polygon, b: Polygon): boolean =>
     a.some((p, i) => {
@@ -88,8 +88,8 @@ function shows(cut: Polygon, { left, top }: Tile, { width, height }: Tiled['wind
   return !parts(cut, frame) && !parts(frame, cut);
 }
 
-/** A letter for each place where two printed parts meet, by "row column side". */
-function lettersOf({ rows, columns }: Tiling, tiles: readonly Tile[]): ReadonlyMap<string, string> {
+/** @returns a letter for each place where two printed parts meet, by "row column side". */
+export function lettersOf({ rows, columns }: Tiling, tiles: readonly Tile[]): ReadonlyMap<string, string> {
   const printed = (row: number, column: number): boolean => tiles.some((tile) => tile.row === row && tile.column === column);
   const letters = new Map<string, string>();
   for (let row = 0; row < rows; row++) {
@@ -108,8 +108,8 @@ function letterName(i: number): string {
   return i < 26 ? last : `${letterName(Math.floor(i / 26) - 1)}${last}`;
 }
 
-/** The lines along which a part meets its neighbours, in the middle of what overlaps, each with its letter. */
-function matchItems(
+/** @returns the lines along which a part meets its neighbours, in the middle of what overlaps, each with its letter. */
+export function matchItems(
   { row, column }: Tile,
   { across, down }: Tiling,
   { width, height }: Tiled['window'],

@@ -1,3 +1,4 @@
+import { assembly } from './english/assembly.ts';
 import { corners } from './english/corners.ts';
 import { halfSquares } from './english/half-squares.ts';
 import { joins } from './english/joins.ts';
@@ -22,4 +23,5 @@ export const SEWING_IN_ENGLISH: SewingPhrases = {
   stripSets,
   pressing,
   points,
+  assembly,
 };

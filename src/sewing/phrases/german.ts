@@ -1,3 +1,4 @@
+import { assembly } from './german/assembly.ts';
 import { corners } from './german/corners.ts';
 import { halfSquares } from './german/half-squares.ts';
 import { joins } from './german/joins.ts';
@@ -22,4 +23,5 @@ export const SEWING_IN_GERMAN: SewingPhrases = {
   stripSets,
   pressing,
   points,
+  assembly,
 };

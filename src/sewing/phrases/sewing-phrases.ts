@@ -1,3 +1,4 @@
+import type { AssemblyPhrases } from './assembly.ts';
 import type { CornerPhrases } from './corners.ts';
 import type { HalfSquarePhrases } from './half-squares.ts';
 import type { JoinPhrases } from './joins.ts';
@@ -25,4 +26,5 @@ export interface SewingPhrases {
   readonly stripSets: StripSetPhrases;
   readonly pressing: PressingPhrases;
   readonly points: PointPhrases;
+  readonly assembly: AssemblyPhrases;
 }

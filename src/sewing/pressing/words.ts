@@ -5,6 +5,8 @@ import type { Lying, Outward, Toward } from '../phrases/pressing.ts';
 import type { Side } from '../phrases/said.ts';
 import { different } from '../sentences.ts';
 import type { Pressed, StepPart } from '../step.ts';
+import { isWebStep } from '../web.ts';
+import { webPressing } from '../web-words.ts';
 import { ranges } from './ranges.ts';
 import { outwardOf } from './trouble.ts';
 
@@ -47,7 +49,7 @@ export function pressingWords(step: Unworded, pressed: readonly Pressed[], words
     case 'free unit':
       return outwardWords(step, pressed, joins.every(({ second }) => second < parts.length) ? 'sewn on' : 'crossing', words);
     default:
-      return rowPressing(step, pressed, words);
+      return isWebStep(step) ? webPressing(step, pressed, words) : rowPressing(step, pressed, words);
   }
 }
 

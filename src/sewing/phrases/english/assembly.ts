@@ -1,0 +1,68 @@
+import { listed } from '../../../measure/words.ts';
+import type { AssemblyPhrases } from '../assembly.ts';
+import type { Some } from '../joins.ts';
+import type { Lying } from '../pressing.ts';
+import type { Run } from '../said.ts';
+import { numbers } from './numbers.ts';
+import { thingName } from './things.ts';
+
+const things = (some: readonly Some[]): string =>
+  listed(some.map(({ thing, count }) => `${count.n > 1 ? `${count.said} × ` : ''}${thingName(thing)}`));
+
+/** @returns "row 2", "rows 1 and 3" */
+const rowsName = (rows: readonly Run[]): string => `row${isOne(rows) ? '' : 's'} ${numbers(rows)}`;
+
+const WAYS = { open: 'open', left: 'to the left', right: 'to the right', top: 'to the top', bottom: 'to the bottom' } as const;
+
+const isOne = (runs: readonly Run[]): boolean => runs.length === 1 && runs[0]![0] === runs[0]![1];
+
+/** @returns " to the left"; where they lie both ways ", seams 1 and 2 to the left, seam 3 to the right" */
+function lie(lying: readonly Lying<keyof typeof WAYS>[]): string {
+  if (lying.length === 1) return ` ${WAYS[lying[0]!.way]}`;
+  return lying.map(({ seams, way }) => `, seam${isOne(seams) ? '' : 's'} ${numbers(seams)} ${WAYS[way]}`).join('');
+}
+
+export const assembly: AssemblyPhrases = {
+  web: (rows, columns) =>
+    `Lay out the whole block: ${rows.map((each) => `${rowsName(each.rows)}, left to right, ${things(each.what)}`).join('; ')}. ` +
+    `Sew the second column onto the first in one chain: ${columns > 2 ? 'from the top row down ' : ''}lay each unit on its neighbour, right sides together, ` +
+    `and feed the pairs through one after another${columns > 2 ? '. Add the next column in the same way, until all are on' : ' from the top row down'}. ` +
+    'Do not cut the threads between the rows: they hold the block together like a web, every unit in its place. Then sew the long seams between the rows.',
+  pressWeb: (rows, long) =>
+    `Press the rows before the long seams: ${rows.map((each) => `${rowsName(each.rows)}${lie(each.what)}`).join('; ')}. ` +
+    (long.length > 1
+      ? `Press the long seams, counted from the top: ${long.map(({ seams, way }) => `${numbers(seams)} ${WAYS[way]}`).join(', ')}.`
+      : `Press the long seam${isOne(long[0]!.seams) ? '' : 's'} ${WAYS[long[0]!.way]}.`),
+  foundations(sections) {
+    const sewn = sections.filter(({ single }) => !single);
+    const single = sections.filter((each) => each.single);
+    const parts =
+      sections.length === 1
+        ? ''
+        : ` There ${sewn.length === 1 ? 'is one section' : `are ${sewn.length} sections`}: ` +
+          `${listed(sewn.map(({ letter, pieces }) => `${letter}, pieces ${numbers(pieces)}`))}` +
+          `${single.length === 0 ? '' : `; ${listed(single.map(({ letter, pieces }) => `${letter}${numbers(pieces)}`))} ${single.length === 1 ? 'is a piece' : 'are pieces'} by ${single.length === 1 ? 'itself' : 'themselves'}`}.`;
+    return (
+      `On foundations: print them at full size; they are the mirror image, for you sew from the printed side, the cloth under it.${parts} ` +
+      'Lay the first piece under its number, right side away from the foundation. Lay each next one on it, right sides together, sew on the line ' +
+      `between them, trim the seam, fold the piece open and press.${sections.length === 1 ? '' : ' Then trim the sections and sew them together.'}`
+    );
+  },
+  chain(count, seams, explained) {
+    if (seams === 'both sides') {
+      return explained
+        ? `Chain-piece the ${count.said} pairs: one side of all the lines, then the other.`
+        : `Chain-piece: feed all ${count.said} pairs through one after another without cutting the thread, along one side of the lines and ` +
+            'then along the other; snip the threads between them.';
+    }
+    if (seams === 'one') {
+      return explained
+        ? `Chain-piece all ${count.said}.`
+        : `Chain-piece: feed all ${count.said} through one after another without cutting the thread; then snip the threads between them and press.`;
+    }
+    return explained
+      ? `Chain-piece all ${count.said}, one seam of each and then the next.`
+      : `Chain-piece: sew the first seam of all ${count.said} one after another without cutting the thread, snip the threads between them and press; ` +
+          'then the next seam of all, and so on.';
+  },
+};
