@@ -35,10 +35,10 @@ export function unitInks({ units, lattice }: Pattern, grid: { readonly columns: 
 /** @returns what is written on every piece of a pattern, by its id: the sizes of the cut it comes from; templates have none */
 export function sizeInks({ cuts, block }: Pattern): ReadonlyMap<number, SizeInk> {
   const sizes = new Map<number, SizeInk>();
-  for (const { shape, width, height, subcut, pieces } of cuts) {
+  for (const { shape, width, height, subcut, set, pieces } of cuts) {
     if (shape === 'template') continue;
-    // Of a strip only its height is on the triangle.
-    const lengths = (shape === 'square' || subcut === 'head to tail' ? [width] : [width, height]).map((length) => printLength(length, block.unit, 'bare'));
+    // Of a strip only its height is on the triangle; of a strip set its width, and how wide it is cut across.
+    const lengths = (set ? [set.across, set.segment] : shape === 'square' || subcut === 'head to tail' ? [width] : [width, height]).map((length) => printLength(length, block.unit, 'bare'));
     for (const piece of pieces) sizes.set(piece, { lengths, subcut });
   }
   return sizes;
@@ -48,8 +48,9 @@ const SUBCUTS: Readonly<Record<Exclude<Cut['subcut'], 'head to tail'>, string>> 
 
 /** @returns "cut 4 7/8 in. square, halved": how large the pieces of a pattern with these ids are cut, in words; empty where none is */
 export function sizesInWords({ cuts, block }: Pattern, pieces: readonly number[]): string {
-  const said = cuts.filter((cut) => cut.pieces.some((id) => pieces.includes(id))).map(({ shape, width, height, subcut }) => {
+  const said = cuts.filter((cut) => cut.pieces.some((id) => pieces.includes(id))).map(({ shape, width, height, subcut, set }) => {
     if (shape === 'template') return 'cut from a template';
+    if (set) return `cut from a strip ${printLength(set.across, block.unit)} wide, across it ${printLength(set.segment, block.unit)}`;
     if (subcut === 'head to tail') return `cut from a strip ${printLength(width, block.unit)} high`;
     const long = printLength(height, block.unit);
     const size = shape === 'square' ? `${long} square` : `${printLength(width, block.unit, 'bare')} × ${long}`;

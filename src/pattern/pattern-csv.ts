@@ -18,6 +18,7 @@ interface CsvWords {
   readonly spare: (count: number) => string;
   readonly diagonals: (falling: number, rising: number) => string;
   readonly measure: (length: string) => string;
+  readonly segments: (count: number, width: string) => string;
   readonly template: (name: string) => string;
   readonly scraps: string;
   readonly alarm: string;
@@ -33,6 +34,7 @@ const WORDS: Readonly<Record<LanguageTag, CsvWords>> = {
     diagonals: (falling, rising) =>
       `standing on the short side, right side up, cut ${falling} from the top left to the bottom right, ${rising} from the bottom left to the top right`,
     measure: (length) => `measure ${length} for each along the edges by turns`,
+    segments: (count, width) => `for strip sets, each cut across into ${count} segments ${width} wide`,
     template: (name) => `cut round template ${name}`,
     scraps: 'from scraps',
     alarm: 'do not cut yet: sewn back in exact arithmetic, this is not the drawing',
@@ -46,6 +48,7 @@ const WORDS: Readonly<Record<LanguageTag, CsvWords>> = {
     diagonals: (falling, rising) =>
       `hochkant, rechte Seite oben: ${falling} von links oben nach rechts unten geteilt, ${rising} von links unten nach rechts oben`,
     measure: (length) => `für jedes ${length} abmessen, abwechselnd an beiden Kanten`,
+    segments: (count, width) => `für Streifensätze, jeder quer in ${count} Segmente von ${width} Breite geschnitten`,
     template: (name) => `nach Schablone ${name} geschnitten`,
     scraps: 'aus Resten',
     alarm: 'noch nicht zuschneiden: genau nachgenäht ergibt dies nicht die Zeichnung',
@@ -63,13 +66,14 @@ export function cutsCsv(pattern: Pick<Pattern, 'block' | 'cuts' | 'fabrics' | 's
   const scraps = new Set(pattern.scraps.map(({ id }) => id));
   const templates = new Map(templatesOf(pattern).flatMap(({ name, uses }) => uses.flatMap(({ cuts }) => cuts.map((cut) => [cut, name] as const))));
   const rows = pattern.cuts.map((cut): readonly string[] => {
-    const { id, fabric, quantity, shape, width, height, subcut, nested, uses, spare, diagonals } = cut;
+    const { id, fabric, quantity, shape, width, height, subcut, nested, set, uses, spare, diagonals } = cut;
     const template = templates.get(id);
     const notes = [
       ...(pattern.proof.holds ? [] : [words.alarm]),
       ...(scraps.has(fabric) ? [words.scraps] : []),
       ...(template === undefined ? [] : [words.template(template)]),
       ...(nested ? [words.measure(length(nested.measure))] : []),
+      ...(set ? [words.segments(set.segments, length(set.segment))] : []),
       ...(diagonals ? [words.diagonals(diagonals.falling, diagonals.rising)] : []),
       ...(spare > 0 ? [words.spare(spare)] : []),
     ];
@@ -77,7 +81,7 @@ export function cutsCsv(pattern: Pick<Pattern, 'block' | 'cuts' | 'fabrics' | 's
       names.get(fabric) ?? fabric,
       id,
       `${quantity}`,
-      words.shapes[nested ? 'strip' : shape],
+      words.shapes[nested || set ? 'strip' : shape],
       length(width),
       length(height),
       pattern.block.unit,
@@ -91,7 +95,8 @@ export function cutsCsv(pattern: Pick<Pattern, 'block' | 'cuts' | 'fabrics' | 's
 }
 
 /** @returns how many pieces of cloth a line comes to */
-function piecesOf({ quantity, subcut, nested }: Cut): number {
+function piecesOf({ quantity, subcut, nested, set }: Cut): number {
+  if (set) return quantity * set.segments;
   if (nested) return quantity * nested.triangles;
   return quantity * (subcut === 'twice' ? 4 : subcut === 'once' ? 2 : 1);
 }

@@ -77,7 +77,7 @@ function sizeTable(writing: Writing, sizes: readonly OtherSize[]): Flow | null {
         {
           cells: [
             said(`${at}/line`, KEPT.cut(cut.id)),
-            said(`${at}/shape`, words.shape({ quantity: cut.quantity, shape: cut.nested ? 'strip' : cut.shape })),
+            said(`${at}/shape`, words.shape({ quantity: cut.quantity, shape: cut.nested || cut.set ? 'strip' : cut.shape })),
             ...all.map(({ lines }, k) => said(`${at}/size ${k + 1}`, sides(lines[i]!))),
           ],
         },

@@ -7,8 +7,8 @@ import { compare, lesser, rational, type Rational } from '../../../measure/ratio
 import { listed, several } from '../../../measure/words.ts';
 
 /** @returns "squares", "strip cut head to tail" …: what one of a line is called, or many */
-export function nameOf({ shape }: Cut, count: number): string {
-  const one = shape === 'template' ? 'piece' : shape;
+export function nameOf({ shape, set }: Cut, count: number): string {
+  const one = set ? 'strip' : shape === 'template' ? 'piece' : shape;
   return count === 1 ? one : `${one}s`;
 }
 
