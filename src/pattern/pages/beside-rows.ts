@@ -15,6 +15,8 @@ const BETWEEN = 2.2;
 const SMALLER = 0.62;
 /** One picture alone has a right to its size. */
 const SINGLE = 0.95;
+/** How much larger pictures may be beside many words. */
+const LARGER = [1.7, 1.45, 1.2];
 /** Words are no higher than this share of a page. */
 const HIGHEST = 0.6;
 
@@ -44,9 +46,12 @@ export function besideRow({ words, figures, before }: Pair, width: number, compo
   if (scaleIn(figures, right, composing) < scaleIn(figures, width, composing) * (figures.figures.length > 1 ? SMALLER : SINGLE)) return null;
   const paragraphs = words.map((paragraph) => paragraphRows(paragraph, left, composing));
   const text = paragraphs.flat();
-  const pictures = figureRows(figures, right, composing);
-  const high = Math.max(heightOfRows(text), heightOfRows(pictures));
+  const usual = figureRows(figures, right, composing);
+  const high = Math.max(heightOfRows(text), heightOfRows(usual));
   if (high > height * HIGHEST) return null;
+  // Beside many words pictures may be larger at no cost.
+  const larger = LARGER.map((by) => figureRows({ ...figures, most: figures.most * by }, right, composing)).find((rows) => heightOfRows(rows) <= high);
+  const pictures = larger ?? usual;
   // The pictures' upper edge is level with small letters, not with the line above them.
   const drop = type.half * 0.45;
   return {

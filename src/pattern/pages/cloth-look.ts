@@ -1,7 +1,7 @@
 import { lightness } from '../../block/colour/lightness.ts';
 import type { HouseStyle } from '../house-style.ts';
 import type { Polygon, Spot } from '../polygons.ts';
-import { hatchInk, HATCHES, linesIn, widened, type Hatch } from './hatches.ts';
+import { hatchInk, HATCHES, inRound, linesIn, type Hatch } from './hatches.ts';
 import { INK } from './looks.ts';
 import { closedPath, type InFigure, type PathItem } from './page.ts';
 
@@ -25,7 +25,7 @@ export function clothLook(fabrics: readonly string[], colors: ReadonlyMap<string
   const taken: number[] = [];
   for (const fabric of order) taken.push(Math.max((taken.at(-1) ?? -1) + 1, Math.round(darkness(light(fabric)) * (slots - 1))));
   for (let i = taken.length - 1, most = slots - 1; i >= 0; i--, most--) taken[i] = Math.min(taken[i]!, most, (taken[i + 1] ?? slots) - 1);
-  const hatchOf = (slot: number): Hatch => widened(HATCHES[Math.floor(slot / rounds)]!, 1 + 0.7 * (slot % rounds));
+  const hatchOf = (slot: number): Hatch => inRound(HATCHES[Math.floor(slot / rounds)]!, slot % rounds);
   return { ink, colors, hatches: new Map(order.map((fabric, i) => [fabric, hatchOf(taken[i]!)])) };
 }
 

@@ -44,14 +44,20 @@ export const HATCHES: readonly Hatch[] = [
   { ground: '#4d4d4d' },
 ];
 
-/** @returns a hatch with everything wider apart, for fabrics beyond the first thirteen */
-export function widened({ ground, lines, dots }: Hatch, by: number): Hatch {
-  return {
-    ...(ground !== undefined && { ground }),
-    ...(lines && { lines: lines.map((each) => ({ ...each, gap: each.gap * by })) }),
-    ...(dots && { dots: { ...dots, gap: dots.gap * by, reach: dots.reach * (1 + (by - 1) / 2) } }),
-  };
+/**
+ * @param round 0 for the first thirteen fabrics, 1 for those after them, and so on
+ * @returns a hatch in its later round: everything wider apart; plain white has a few dots, plain grey is lighter
+ */
+export function inRound(hatch: Hatch, round: number): Hatch {
+  if (round === 0) return hatch;
+  const { ground, lines, dots } = hatch;
+  const by = 1 + 0.7 * round;
+  if (ground !== undefined) return { ground: GREYS[(round - 1) % GREYS.length]! };
+  if (lines) return { lines: lines.map((each) => ({ ...each, gap: each.gap * by })) };
+  return { dots: dots ? { ...dots, gap: dots.gap * by, reach: dots.reach * (1 + 0.35 * round) } : { gap: 7 * by, reach: 0.6 } };
 }
+
+const GREYS = ['#767676', '#969696', '#b2b2b2', '#cacaca'];
 
 /** Paths of one look. */
 export interface HatchInk {

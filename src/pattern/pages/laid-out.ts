@@ -1,5 +1,5 @@
 import type { Telling } from '../../block/telling.ts';
-import type { Content, Flow, Section } from '../document/content.ts';
+import type { Content, Flow } from '../document/content.ts';
 import type { HouseStyle } from '../house-style.ts';
 import { clothLook } from './cloth-look.ts';
 import { filledPages, type Body } from './columns.ts';
@@ -11,6 +11,7 @@ import { sectionPlace } from './heading-rows.ts';
 import type { Area, Document, Item, Page } from './page.ts';
 import { pageFurniture } from './page-furniture.ts';
 import { sheetOf } from './paper.ts';
+import { withHead } from './ready-pages.ts';
 import type { Strip } from './rows.ts';
 import { accentOf, typographyOf } from './typography.ts';
 
@@ -51,11 +52,17 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
     long: Math.max(width, height) - 2 * TEXT_MARGIN - furniture.above - furniture.below,
     gutter,
   };
-  const sheet = (items: readonly Item[]): Sheet => ({ page: { width, height, margin: TEXT_MARGIN, items }, inner, foot: true });
+  // Each page waits to be told which of how many it is.
+  const sheet = (items: readonly Item[], foot = true): Sheet => (page, pages) => ({
+    width,
+    height,
+    margin: TEXT_MARGIN,
+    items: [...furniture.head(inner), ...items, ...(foot ? furniture.foot(inner, page, pages) : [])],
+  });
   const sheets: Sheet[] = [];
   let strips: Strip[] = [];
   const flush = (): void => {
-    if (strips.length > 0) sheets.push(...filledPages(strips, body).pages.map(sheet));
+    if (strips.length > 0) sheets.push(...filledPages(strips, body).pages.map((items) => sheet(items)));
     strips = [];
   };
   for (const section of content.sections) {
@@ -63,41 +70,29 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
       flush();
       const within: Area = { ...inner, top, height: inner.top + inner.height - top };
       const { items, rest } = coverPage(section, within, style, composing);
-      sheets.push({ ...sheet(items), foot: false });
+      sheets.push(sheet(items, false));
       strips.push(...flowStrips(rest, widths, composing));
       flush();
       continue;
     }
-    if (section.ownPage) flush();
+    // Ready pages are pages of their own; their title may stand before them.
+    if (section.ownPage && !section.pages?.length) flush();
     const isTitled = section.items.length > 0 || !section.pages?.length;
     if (isTitled) strips.push(...sectionStrips(section, widths, composing));
     if (!section.pages?.length) continue;
     flush();
-    sheets.push(...readySheets(section, isTitled, composing));
+    const place = isTitled ? [] : [sectionPlace(section, section.pages[0]!.margin, composing)];
+    sheets.push(
+      ...section.pages.map((ready, i): Sheet => (page, pages) =>
+        withHead({ ...ready, items: [...(i === 0 ? place : []), ...ready.items] }, content, page, pages, composing),
+      ),
+    );
   }
   flush();
-  const pages = sheets.map(({ page, inner: within, foot }, i): Page => ({
-    ...page,
-    items: [...furniture.head(within), ...page.items, ...(foot ? furniture.foot(within, i + 1, sheets.length) : [])],
-  }));
-  return { title: content.title, language: content.language, pages };
+  return { title: content.title, language: content.language, pages: sheets.map((page, i) => page(i + 1, sheets.length)) };
 }
 
-interface Sheet {
-  readonly page: Page;
-  /** Within the margins. */
-  readonly inner: Area;
-  readonly foot: boolean;
-}
-
-/** Pages that are laid out already; the first is where links to the section lead, unless its title stands before them. */
-const readySheets = (section: Section, isTitled: boolean, composing: Composing): readonly Sheet[] =>
-  (section.pages ?? []).map((page, i): Sheet => {
-    const { width, height, margin } = page;
-    const place = i === 0 && !isTitled ? [sectionPlace(section, margin, composing)] : [];
-    const inner = { left: margin, top: margin, width: width - 2 * margin, height: height - 2 * margin };
-    return { page: { ...page, items: [...place, ...page.items] }, inner, foot: false };
-  });
+type Sheet = (page: number, pages: number) => Page;
 
 /** @returns the names of all places that links may lead to */
 function placesOf({ sections }: Content): ReadonlySet<string> {
