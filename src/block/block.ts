@@ -2,7 +2,7 @@ import type { Pin } from '../geometry/patchwork/drawing.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Choices, Method } from './choices.ts';
 import type { Value } from './colour/lightness.ts';
-import type { Publication } from './publication.ts';
+import type { Picture, Publication } from './publication.ts';
 
 export type LengthUnit = 'in' | 'cm';
 
@@ -22,6 +22,16 @@ export interface Fabric {
   readonly same?: string;
   /** How light it is taken to be, where that is not what its colour says. */
   readonly value?: Value;
+  /** A photo of the real cloth. */
+  readonly photo?: ClothPhoto;
+}
+
+/** A photo of cloth; its own up and down are those of the print. */
+export interface ClothPhoto {
+  /** Id of one of the block's photos. */
+  readonly picture: string;
+  /** How much cloth it shows from left to right, in the block's unit. */
+  readonly across: Rational;
 }
 
 /** What a fabric looks like and is, but for what the block calls it. */
@@ -99,6 +109,8 @@ export interface Block {
   readonly fuses?: true;
   /** The block in other cloth, by different names; absent where there is none. */
   readonly colourways?: readonly Colourway[];
+  /** The photos of its fabrics and colourways; absent where there is none. */
+  readonly photos?: readonly Picture[];
   /** What the designer adds to the pattern that is written for her; absent where there is nothing. */
   readonly publication?: Publication;
 }

@@ -10,7 +10,7 @@ export interface Exchange<Item = Patch> {
 
 /** One property of a block, or of its publication, that changed; one that was or becomes absent has no `before` or `after`. */
 export interface PropertyChange {
-  readonly name: Exclude<keyof Block, 'patches' | 'publication'> | (typeof PUBLISHED)[number];
+  readonly name: Exclude<keyof Block, 'patches' | 'photos' | 'publication'> | (typeof PUBLISHED)[number];
   readonly before?: unknown;
   readonly after?: unknown;
 }
@@ -20,12 +20,12 @@ export interface Change {
   readonly properties: readonly PropertyChange[];
   /** In order, without overlap. */
   readonly patches: readonly Exchange[];
-  /** Lists of the publication, each item by itself: pictures are long. Absent where nothing in them changed. */
+  /** Lists of the publication, and the photos of cloth, each item by itself: pictures are long. Absent where nothing in them changed. */
   readonly published?: readonly ListChange[];
 }
 
 interface ListChange {
-  readonly list: (typeof LISTS)[number];
+  readonly list: (typeof LISTS)[number] | 'photos';
   readonly exchanges: readonly Exchange<unknown>[];
 }
 
@@ -44,7 +44,7 @@ export function changeBetween(before: Block, after: Block): Change {
     ...(was[name] !== undefined && { before: was[name] }),
     ...(is[name] !== undefined && { after: is[name] }),
   }));
-  const published = LISTS.map((list): ListChange => ({ list, exchanges: exchanges<unknown>(was[list] ?? [], is[list] ?? []) })).filter(
+  const published = [...LISTS, 'photos' as const].map((list): ListChange => ({ list, exchanges: exchanges<unknown>(was[list] ?? [], is[list] ?? []) })).filter(
     (change) => change.exchanges.length > 0,
   );
   return { properties, patches: exchanges(before.patches, after.patches), ...(published.length > 0 && { published }) };
@@ -84,8 +84,9 @@ export function applyChange(block: Block, { properties, patches, published = [] 
   }
   if (patches.length > 0) next.patches = exchanged(block.patches, patches);
   for (const { list, exchanges: all } of published) {
-    own[list] = exchanged<unknown>(block.publication?.[list] ?? [], all);
-    if ((own[list] as readonly unknown[]).length === 0) delete own[list];
+    const place = list === 'photos' ? next : own;
+    place[list] = exchanged<unknown>((place[list] as readonly unknown[] | undefined) ?? [], all);
+    if ((place[list] as readonly unknown[]).length === 0) delete place[list];
   }
   if (Object.keys(own).length > 0) next.publication = own;
   else delete next.publication;

@@ -10,6 +10,8 @@ export const MAX_UNIT_METHODS = 500;
 /** Most seams pressed as the maker wants. */
 export const MAX_PRESSED_SEAMS = 500;
 export const MAX_FABRICS = 500;
+/** Most photos of cloth in one block. */
+export const MAX_PHOTOS = 40;
 /** Most colourways of one block. */
 export const MAX_COLOURWAYS = 50;
 /** Most points of one outline. */

@@ -3,7 +3,7 @@ import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
-  MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_FINISHED, MAX_JPEGS, MAX_NAME, MAX_PATCHES, MAX_PHOTOS, MAX_PINS, MAX_POINTS,
   MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_STEPS, MAX_UNIT_METHODS,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
@@ -95,6 +95,21 @@ export const sameAsNoCloth = (where: string, name: string): Problem =>
 
 export const tooManyColourways = (colourways: number): Problem =>
   problem('many-colourways', `The block would have ${colourways} colourways, and at most ${MAX_COLOURWAYS} are kept; take one away first.`);
+
+export const tooManyPhotos = (photos: number): Problem =>
+  problem('many-photos', `The block has ${photos} photos of cloth; it may have at most ${MAX_PHOTOS}, so take some away.`);
+
+export const photosTooLong = (length: number): Problem =>
+  problem('photos-too-long', `All photos of cloth together are ${length} signs long; a block may have ${MAX_JPEGS}, so take one away or save them smaller.`);
+
+export const samePhoto = (id: string): Problem =>
+  problem('duplicate-photo', `Two photos have the same id ${quoted(id)}; give each an id of its own.`);
+
+export const noSuchPhoto = (where: string, id: string): Problem =>
+  problem('no-such-photo', `${where} shows the photo ${quoted(id)}, which the block does not have; name one that is there.`);
+
+export const photoOutOfRange = (where: string, most: number): Problem =>
+  problem('photo-across', `${where}'s photo must show more than 0 and at most ${most} of cloth from left to right; say how much it shows.`);
 
 export const colourwayTwice = (first: number, second: number, name: string): Problem =>
   problem('colourway-twice', `Colourways ${first} and ${second} are both called ${quoted(name)}; give each a name of its own.`);

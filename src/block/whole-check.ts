@@ -8,6 +8,7 @@ import type { Choices } from './choices.ts';
 import { clothPlace } from './cloth-checks.ts';
 import { pressedTwice, unitTwice } from './choice-problems.ts';
 import { toDrawing } from './drawing.ts';
+import { checkPhotos } from './colour/photos.ts';
 import { checkFabrics, checkGround } from './fabric-checks.ts';
 import { MAX_COLOURWAYS, MAX_PATCHES, MAX_PINS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_UNIT_METHODS } from './limits.ts';
 import * as say from './problems.ts';
@@ -66,7 +67,8 @@ export function checkBlock(block: Block): Checked {
   const first =
     checkGround(block) ??
     (choices ? checkChoices(choices, finished.unit) ?? checkClothsKnown(choices, fabrics) : null) ??
-    checkColourways(colourways);
+    checkColourways(colourways) ??
+    checkPhotos(block);
   if (first) return first;
   if (patches.length > MAX_PATCHES) return say.tooManyPatches(patches.length);
   if (seams.length > MAX_SEAMS) return say.tooManySeams(seams.length);

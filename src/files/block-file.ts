@@ -48,7 +48,7 @@ export function parseBlock(text: string): Result<Block> {
  * @returns text that parseBlock reads back as the same block on its coarsest lattice
  */
 export function formatBlock(block: Block): string {
-  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, fuses, colourways = [], publication } = coarsest(block);
+  const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, fuses, colourways = [], photos = [], publication } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
   const patchLine = ({ fabric, points, whole }: Patch): string =>
     `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''} }`;
@@ -74,6 +74,7 @@ export function formatBlock(block: Block): string {
     ...(choices ? [['choices', oneLine(writtenChoices(choices))] as const] : []),
     ...(fuses ? [['fuses', 'true'] as const] : []),
     ...(colourways.length > 0 ? [['colourways', list(colourways.map(colourwayLine))] as const] : []),
+    ...(photos.length > 0 ? [['photos', list(photos.map(oneLine))] as const] : []),
     ...(publication ? [['publication', writtenPublication(publication)] as const] : []),
   ];
   return `{\n${entries.map(([key, value]) => `  "${key}": ${value}`).join(',\n')}\n}\n`;
@@ -100,8 +101,10 @@ function writtenGrid({ columns, rows, across, down }: Grid): string {
 
 const fabricLine = ({ id, ...look }: Fabric): string => oneLine({ id, ...writtenLook(look) });
 
-const writtenLook = ({ name, color, directional, scraps, same, value }: Look): Readonly<Record<string, unknown>> =>
-  ({ name, color, directional: directional || undefined, scraps, same, value });
+const writtenLook = ({ name, color, directional, scraps, same, value, photo }: Look): Readonly<Record<string, unknown>> => ({
+  name, color, directional: directional || undefined, scraps, same, value,
+  photo: photo && { picture: photo.picture, across: length(photo.across) },
+});
 
 const colourwayLine = ({ name, looks }: Colourway): string =>
   oneLine({ name, looks: Object.fromEntries(Object.entries(looks).map(([id, look]) => [id, writtenLook(look)])) });

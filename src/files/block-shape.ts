@@ -3,7 +3,7 @@ import type { PressedSeam } from '../block/block.ts';
 import type { Method, Sold } from '../block/choices.ts';
 import type { Value } from '../block/colour/lightness.ts';
 import {
-  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_HAVE, MAX_HAVE_COUNT, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
+  COLOR, isWellFormed, MAX_BLOCKS, MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_HAVE, MAX_HAVE_COUNT, MAX_NAME, MAX_PATCHES, MAX_PHOTOS, MAX_PINS, MAX_POINTS,
   MAX_SEAMS, MAX_SEED, MAX_PRESSED_SEAMS, MAX_UNIT_METHODS, PLAIN_TEXT, PRINTS,
 } from '../block/limits.ts';
 import type { Pin } from '../geometry/patchwork/drawing.ts';
@@ -11,7 +11,7 @@ import type { UnitKind } from '../geometry/piecing/assembly.ts';
 import { ORDERS } from '../geometry/piecing/order.ts';
 import { WAYS } from '../geometry/piecing/way.ts';
 import { NUMBER_TEXT } from './exact-number.ts';
-import { publication } from './publication-shape.ts';
+import { picture, publication } from './publication-shape.ts';
 import type { ShapeFault } from './shape-problems.ts';
 
 /*
@@ -100,6 +100,18 @@ const look = {
   ),
   scraps: v.optional(scraps),
   same: v.optional(text('Id of another fabric from whose cloth it is cut; that one is cut from its own.')),
+  photo: v.optional(
+    v.pipe(
+      v.strictObject(
+        {
+          picture: text('Id of one of the photos.'),
+          across: v.pipe(number, v.description('How much cloth it shows from left to right, in the unit of the finished size.')),
+        },
+        fault('no-object'),
+      ),
+      v.description('A photo of the real cloth, its own up and down those of the print.'),
+    ),
+  ),
   value: v.optional(v.pipe(v.picklist(VALUES, fault('no-value')), v.description('How light it is taken to be; by its colour where absent.'))),
 };
 
@@ -307,6 +319,7 @@ export const blockShape = v.pipe(
           v.description('True where areas of different fabrics that are cut from one cloth become one; else the seams between them stay.'),
         ),
       ),
+      photos: v.optional(list(picture, MAX_PHOTOS, 'many-photos', 'Photos of cloth.')),
       colourways: v.optional(list(colourway, MAX_COLOURWAYS, 'many-colourways', 'The block in other cloth.')),
       publication: v.optional(publication),
     },

@@ -34,6 +34,10 @@ export function blockFrom(file: BlockShape): Result<Block> {
   if (!height.ok) return height;
   const choices = choicesFrom(file.choices ?? {}, unit);
   if (!choices.ok) return choices;
+  const cloths = fabricsFrom(fabrics);
+  if (!cloths.ok) return cloths;
+  const colourways = colourwaysFrom(file.colourways ?? []);
+  if (!colourways.ok) return colourways;
   const lattice = commonDenominator(file);
   if (!lattice.ok) return lattice;
   const denominator = lattice.value;
@@ -47,7 +51,7 @@ export function blockFrom(file: BlockShape): Result<Block> {
     finished: { width: width.value, height: height.value, unit },
     grid,
     denominator,
-    fabrics: fabrics.map(fabricFrom),
+    fabrics: cloths.value,
     ground,
     patches: file.patches.map(({ fabric, points, whole }): Patch => ({ fabric, points: points.map(placed), ...(whole && { whole }) })),
     seams: (file.seams ?? []).map(([from, to]): DrawnSeam => [placed(from), placed(to)]),
@@ -60,7 +64,8 @@ export function blockFrom(file: BlockShape): Result<Block> {
     }),
     ...(file.choices && { choices: choices.value }),
     ...(file.fuses && { fuses: true as const }),
-    ...(file.colourways?.length && { colourways: file.colourways.map(colourwayFrom) }),
+    ...(colourways.value.length > 0 && { colourways: colourways.value }),
+    ...(file.photos?.length && { photos: file.photos }),
     ...publicationFrom(file.publication),
   };
   const fault = checkBlock(block);
@@ -85,21 +90,43 @@ const partFrom = ({ after, picture, ...part }: NonNullable<NonNullable<BlockShap
   ...(picture !== undefined && { picture }),
 });
 
-const fabricFrom = ({ id, ...look }: BlockShape['fabrics'][number]): Fabric => ({ id, ...lookFrom(look) });
+function fabricsFrom(fabrics: BlockShape['fabrics']): Result<readonly Fabric[]> {
+  const all: Fabric[] = [];
+  for (const [i, { id, ...written }] of fabrics.entries()) {
+    const look = lookFrom(`Fabric ${i + 1}`, written);
+    if (!look.ok) return look;
+    all.push({ id, ...look.value });
+  }
+  return good(all);
+}
 
-const lookFrom = ({ name, color, directional, scraps, same, value }: Omit<BlockShape['fabrics'][number], 'id'>): Look => ({
-  name,
-  color: color.toLowerCase(),
-  ...(directional && { directional }),
-  ...(scraps && { scraps }),
-  ...(same !== undefined && { same }),
-  ...(value !== undefined && { value }),
-});
+function lookFrom(where: string, { name, color, directional, scraps, same, value, photo }: Omit<BlockShape['fabrics'][number], 'id'>): Result<Look> {
+  const across = photo && length(`${where}'s photo, across`, photo.across, () => say.photoOutOfRange(where, MAX_FINISHED.in));
+  if (across && !across.ok) return across;
+  return good({
+    name,
+    color: color.toLowerCase(),
+    ...(directional && { directional }),
+    ...(scraps && { scraps }),
+    ...(same !== undefined && { same }),
+    ...(value !== undefined && { value }),
+    ...(photo && across && { photo: { picture: photo.picture, across: across.value } }),
+  });
+}
 
-const colourwayFrom = ({ name, looks }: NonNullable<BlockShape['colourways']>[number]): Colourway => ({
-  name,
-  looks: Object.fromEntries(Object.entries(looks).map(([id, look]) => [id, lookFrom(look)])),
-});
+function colourwaysFrom(colourways: NonNullable<BlockShape['colourways']>): Result<readonly Colourway[]> {
+  const all: Colourway[] = [];
+  for (const [i, { name, looks }] of colourways.entries()) {
+    const found: [string, Look][] = [];
+    for (const [id, written] of Object.entries(looks)) {
+      const look = lookFrom(`Colourway ${i + 1}`, written);
+      if (!look.ok) return look;
+      found.push([id, look.value]);
+    }
+    all.push({ name, looks: Object.fromEntries(found) });
+  }
+  return good(all);
+}
 
 /** @returns the grid on which cells are as the file says; lines that say nothing are left out */
 function gridFrom({ columns, rows, across, down }: BlockShape['grid']): Result<Grid> {

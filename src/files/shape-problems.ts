@@ -102,6 +102,7 @@ const FAULTS = {
   'no-seed': (where: string, found: unknown) => sayChosen.noSeed(where, named(found)),
   'no-lies': must('not-pressed-so', '"right", "left" or "open"'),
   'no-value': must('no-value', '"light", "medium" or "dark"'),
+  'many-photos': (_: string, found: unknown) => say.tooManyPhotos(lengthOf(found)),
   'many-colourways': (_: string, found: unknown) => say.tooManyColourways(lengthOf(found)),
   'many-pressed': (_: string, found: unknown) => say.tooManyPressedSeams(lengthOf(found)),
   'many-units': (_: string, found: unknown) => say.tooManyUnitMethods(lengthOf(found)),

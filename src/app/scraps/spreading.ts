@@ -1,7 +1,12 @@
 import { wrap, type Remote } from 'comlink';
+import type { Block } from '../../block/block.ts';
 import { MAX_SEED } from '../../block/limits.ts';
+import type { Picture } from '../../block/publication.ts';
+import { photosOnCloth } from '../../canvas/draw-photos.ts';
 import { pieceInks } from '../../canvas/piece-ink.ts';
 import { printsOnCloth, type PrintsOnCloth } from '../../canvas/draw-prints.ts';
+import { toNumber } from '../../measure/rational.ts';
+import { grainTurns } from '../../pattern/grain-turns.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { ScrapFamily } from '../../pattern/scraps.ts';
 
@@ -53,13 +58,44 @@ export async function otherSeed(pattern: Pattern, fabric: string): Promise<numbe
   return null;
 }
 
-/** @returns the prints of a pattern's scraps as they are drawn on the cloth of a block */
-export async function printsFor(pattern: Pattern, grid: { readonly columns: number; readonly rows: number }): Promise<PrintsOnCloth> {
-  const families = await familiesOf(pattern);
-  const inks = pieceInks(pattern, grid).flatMap((piece) => {
+/** What of a drawing its cloth is shown by. */
+export type ClothOfBlock = Pick<Block, 'grid' | 'fabrics' | 'photos' | 'finished'>;
+
+/** @returns the photos of a pattern's cloth, and the prints of its scraps, as they are drawn on the cloth of a block */
+export async function printsFor(pattern: Pattern, { grid, fabrics, photos = [], finished }: ClothOfBlock): Promise<PrintsOnCloth> {
+  const families = pattern.scraps.length > 0 ? await familiesOf(pattern) : [];
+  const pieces = pieceInks(pattern, grid);
+  const unit = toNumber(finished.width) / grid.columns;
+  const shown = await Promise.all(fabrics.map(async ({ id, photo, directional }) => {
+    const picture = photos.find((each) => each.id === photo?.picture);
+    const drawn = picture && (await photoOf(picture));
+    return drawn && photo ? [[id, { picture: drawn, across: toNumber(photo.across) / unit, upright: directional === true }] as const] : [];
+  }));
+  const cloth = photosOnCloth(pieces, new Map(shown.flat()), grainTurns(pattern));
+  const inks = pieces.flatMap((piece) => {
     const family = families.find(({ fabric }) => fabric.id === piece.fabric);
     const print = family?.of.get(piece.id);
     return family && print !== undefined ? [{ piece, print, of: family.prints }] : [];
   });
-  return printsOnCloth(inks);
+  const prints = printsOnCloth(inks);
+  return {
+    ...prints,
+    shade: (pen, view) => {
+      cloth(pen, view);
+      prints.shade(pen, view);
+    },
+  };
+}
+
+const pictures = new WeakMap<Picture, Promise<ImageBitmap | null>>();
+
+/** @returns a photo as it can be drawn; null where the browser cannot read it, and the cloth keeps its plain colour */
+function photoOf(picture: Picture): Promise<ImageBitmap | null> {
+  let found = pictures.get(picture);
+  if (!found) {
+    const bytes = Uint8Array.from(atob(picture.jpeg), (sign) => sign.charCodeAt(0));
+    found = createImageBitmap(new Blob([bytes], { type: 'image/jpeg' })).catch(() => null);
+    pictures.set(picture, found);
+  }
+  return found;
 }

@@ -1,6 +1,7 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { Block, Fabric } from '../../block/block.ts';
 import { valueOf, type Value } from '../../block/colour/lightness.ts';
+import { setPhoto } from '../../block/colour/photos.ts';
 import { addFabric, recolourFabric, renameFabric, setDirectional, setPrints, setValue } from '../../block/fabrics.ts';
 import { MAX_NAME, PRINTS } from '../../block/limits.ts';
 import { good, type Result } from '../../measure/problem.ts';
@@ -8,6 +9,7 @@ import { Sheetlet } from '../Sheetlet.tsx';
 import type { Acts } from '../table.ts';
 import { FabricActs } from './FabricActs.tsx';
 import { freshId } from './fresh-id.ts';
+import { PhotoField, type ChosenPhoto } from './PhotoField.tsx';
 import { typedColour } from './typed-colour.ts';
 import '../face/scraps.css';
 
@@ -20,6 +22,7 @@ interface Answers {
   readonly prints: number | null;
   /** Null where it is that of its colour. */
   readonly value: Value | null;
+  readonly photo: ChosenPhoto | null;
 }
 
 /** How many prints scraps have before anybody says how many. */
@@ -36,6 +39,7 @@ export default function FabricSheetlet({ block, held, acts, close }: {
   const [color, setColor] = useState(held?.color ?? '#7a9e9f');
   const [typed, setTyped] = useState('');
   const [value, setOwnValue] = useState<Value | null>(held?.value ?? null);
+  const [photo, setPhotoChosen] = useState<ChosenPhoto | null>(held ? photoIn(block, held) : null);
   const [directional, setUpright] = useState(held?.directional ?? false);
   const [scraps, setScraps] = useState(held?.scraps !== undefined);
   const [prints, setMany] = useState(String(held?.scraps?.prints ?? USUAL_PRINTS));
@@ -43,9 +47,9 @@ export default function FabricSheetlet({ block, held, acts, close }: {
   const read = typed.trim() === '' ? null : typedColour(typed);
   const done = (): boolean | void => {
     if (read && !read.ok) return false;
-    const answers: Answers = { name: name.trim(), color: read ? read.value : color, directional, prints: scraps ? Number(prints) : null, value };
+    const answers: Answers = { name: name.trim(), color: read ? read.value : color, directional, prints: scraps ? Number(prints) : null, value, photo };
     if (held) {
-      acts.change(changeWords(held, answers), (now) => changed(now, held, answers));
+      acts.change(changeWords(held, answers), (now) => changed(now, { ...held, shown: photoIn(block, held) }, answers));
       return;
     }
     const id = freshId(block.fabrics);
@@ -86,6 +90,7 @@ export default function FabricSheetlet({ block, held, acts, close }: {
           <option value="dark">dark</option>
         </select>
       </label>
+      <PhotoField photo={photo} unit={block.finished.unit} choose={setPhotoChosen} takeColour={(taken) => { setColor(taken); setTyped(''); }} />
       <fieldset className="fabric-kind">
         <legend>Its print</legend>
         <label className="tick">
@@ -114,20 +119,32 @@ export default function FabricSheetlet({ block, held, acts, close }: {
   );
 }
 
-type Before = Pick<Fabric, 'id' | 'name' | 'color' | 'directional' | 'value'> & { readonly scraps?: { readonly prints: number } };
+type Before = Pick<Fabric, 'id' | 'name' | 'color' | 'directional' | 'value'> & { readonly scraps?: { readonly prints: number }; readonly shown?: ChosenPhoto | null };
 
 /** @returns the block with what is answered otherwise about a fabric */
-function changed(block: Block, before: Before, { name, color, directional, prints, value }: Answers): Result<Block> {
+function changed(block: Block, before: Before, { name, color, directional, prints, value, photo }: Answers): Result<Block> {
   const { id } = before;
   const verbs: readonly ((now: Block) => Result<Block>)[] = [
     ...(name === before.name ? [] : [(now: Block) => renameFabric(now, id, name)]),
     ...(color === before.color ? [] : [(now: Block) => recolourFabric(now, id, color)]),
     ...(directional === (before.directional ?? false) ? [] : [(now: Block) => setDirectional(now, id, directional)]),
     ...(prints === (before.scraps?.prints ?? null) ? [] : [(now: Block) => setPrints(now, id, prints)]),
+    ...(alike(photo, before.shown ?? null) ? [] : [(now: Block) => setPhoto(now, id, photo)]),
     ...(value === (before.value ?? null) ? [] : [(now: Block) => setValue(now, id, value)]),
   ];
   return verbs.reduce((now: Result<Block>, verb) => (now.ok ? verb(now.value) : now), good(block));
 }
+
+/** @returns the photo of a fabric with how much it shows; null where it has none */
+function photoIn({ photos = [] }: Block, { photo }: Fabric): ChosenPhoto | null {
+  const found = photos.find(({ id }) => id === photo?.picture);
+  if (!found || !photo) return null;
+  const { id: _, ...picture } = found;
+  return { picture, across: photo.across };
+}
+
+const alike = (a: ChosenPhoto | null, b: ChosenPhoto | null): boolean =>
+  a?.picture.jpeg === b?.picture.jpeg && a?.across.n === b?.across.n && a?.across.d === b?.across.d;
 
 /** @returns what the history calls it: "made Gulls run one way", "made Gulls scraps of 4 prints", "changed Gulls" */
 function changeWords(held: Fabric, { name, color, directional, prints, value }: Answers): string {

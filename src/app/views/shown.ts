@@ -25,7 +25,7 @@ export const SHOWABLE: readonly { readonly name: keyof Shown; readonly words: st
   { name: 'units', words: 'Units', does: 'with their letters from the sheet' },
   { name: 'sizes', words: 'Cut sizes', does: 'where there is room for them' },
   { name: 'letters', words: 'Fabric letters', does: 'one for each fabric' },
-  { name: 'prints', words: 'Prints', does: 'of scraps, each with its number' },
+  { name: 'prints', words: 'Prints', does: 'photos of cloth; scraps, each with its number' },
   { name: 'hatches', words: 'Hatching', does: 'each fabric in its own way' },
   { name: 'greys', words: 'Values only', does: 'how light each fabric is, in grey' },
 ];

@@ -24,7 +24,7 @@ export function useOver(block: Block, pattern: Pattern | null, pieces: readonly 
   const sizes = useMemo(() => (shown.sizes && pattern ? sizeInks(pattern) : null), [shown.sizes, pattern]);
   const unfolded = useStore(lights, ({ divisions }) => divisions);
   const divided = shown.seams || unfolded;
-  const prints = usePrints(pattern, grid, shown.prints);
+  const prints = usePrints(pattern, block, shown.prints);
   const sewn = useMemo(() => sewnInk(pattern, grid, divided), [pattern, grid, divided]);
   return useMemo(
     () => ({ pieces, grid: shown.grid, edges: shown.edges, seams: shown.seams, units, sizes, letters: shown.letters ? letters : null, prints, sewn }),

@@ -1,0 +1,54 @@
+import type { NewPhoto } from '../../block/colour/photos.ts';
+import { bad, good, type Result } from '../../measure/problem.ts';
+import { photoFrom } from '../publishing/photo-files.ts';
+
+/** What is cut off a photo, as shares of its sides. */
+export interface Crop {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export const WHOLE: Crop = { left: 0, top: 0, right: 0, bottom: 0 };
+
+const drawnFrom = async ({ jpeg }: NewPhoto): Promise<ImageBitmap> =>
+  createImageBitmap(new Blob([Uint8Array.from(atob(jpeg), (sign) => sign.charCodeAt(0))], { type: 'image/jpeg' }));
+
+/** @returns a photo without what is cut off */
+export async function cropped(photo: NewPhoto, crop: Crop): Promise<Result<NewPhoto>> {
+  if (crop === WHOLE) return good(photo);
+  try {
+    const whole = await drawnFrom(photo);
+    const [left, top] = [Math.round(crop.left * whole.width), Math.round(crop.top * whole.height)];
+    const wide = Math.max(1, whole.width - left - Math.round(crop.right * whole.width));
+    const high = Math.max(1, whole.height - top - Math.round(crop.bottom * whole.height));
+    const canvas = new OffscreenCanvas(wide, high);
+    canvas.getContext('2d')!.drawImage(whole, left, top, wide, high, 0, 0, wide, high);
+    whole.close();
+    return await photoFrom(new File([await canvas.convertToBlob({ type: 'image/png' })], 'photo.png'), 'photo');
+  } catch {
+    return bad('picture-broken', 'The photo cannot be cut to size here: choose it anew, smaller.');
+  }
+}
+
+/** @returns the mean colour of a photo, or the one at a place of it (shares of its sides), as #rrggbb; null where it cannot be read */
+export async function colourIn(photo: NewPhoto, at: readonly [number, number] | null): Promise<string | null> {
+  try {
+    const drawn = await drawnFrom(photo);
+    const pen = new OffscreenCanvas(1, 1).getContext('2d', { willReadFrequently: true })!;
+    pen.imageSmoothingQuality = 'high';
+    // A thread is not the colour of the cloth: a dropper takes a fiftieth of the photo.
+    const [wide, high] = at ? [Math.max(1, drawn.width / 50), Math.max(1, drawn.height / 50)] : [drawn.width, drawn.height];
+    const [left, top] = at ? [at[0] * drawn.width - wide / 2, at[1] * drawn.height - high / 2] : [0, 0];
+    const small = new OffscreenCanvas(16, 16);
+    const smaller = small.getContext('2d', { willReadFrequently: true })!;
+    smaller.drawImage(drawn, left, top, wide, high, 0, 0, 16, 16);
+    drawn.close();
+    const { data } = smaller.getImageData(0, 0, 16, 16);
+    const mean = [0, 1, 2].map((part) => Math.round(data.reduce((sum, value, i) => (i % 4 === part ? sum + value : sum), 0) / (data.length / 4)));
+    return `#${mean.map((part) => part.toString(16).padStart(2, '0')).join('')}`;
+  } catch {
+    return null;
+  }
+}
