@@ -18,7 +18,7 @@ export const corners: CornerPhrases = {
     `seine Diagonale von dieser Ecke bis dorthin anzeichnen, wo die beiden ersten Dreiecke zusammentreffen, ${onBothSides(seam)}: ` +
     yields(4, `${single ? 'Das' : 'Jedes'} Quadrat aus ${large.cloth}`, spare, single),
   stitchAndFlip: (squares, base, seam) =>
-    `Auf die linke Stoffseite eine Diagonale zeichnen: ${piecesName(squares)}. Eines nach dem anderen annähen: ` +
+    `${piecesName(squares)} auf der linken Stoffseite mit einer Diagonale markieren. Eines nach dem anderen annähen: ` +
     `ein Quadrat rechts auf rechts auf eine Ecke ${ofThing(base)} legen, die Linie quer über die Ecke; ` +
     `auf der Linie nähen, ${seam} außerhalb davon abschneiden und die Ecke nach außen bügeln.`,
   fromTriangles: (triangles, base, whose) =>

@@ -13,7 +13,7 @@ export const pairsName = ({ one, other, count }: Pairs): string =>
 export const laidInPairs = (pairs: string, single: boolean): string => `${pairs} ${single ? '' : 'paarweise '}rechts auf rechts legen.`;
 
 /** @returns what to do along a diagonal that is drawn, after which the cut is told */
-export const onBothSides = (seam: string): string => `beidseitig im Abstand von ${seam} davon nähen und auf ihr durchschneiden`;
+export const onBothSides = (seam: string): string => `auf beiden Seiten im Abstand von ${seam} dazu nähen und auf der Linie durchschneiden`;
 
 /** @returns "Jedes Paar ergibt 4 Einheiten, insgesamt 1 mehr als nötig." */
 export const yields = (units: number, from: string, spare: Count | null, single: boolean): string =>
@@ -28,8 +28,8 @@ export const halfSquares: HalfSquarePhrases = {
     `${laidInPairs(pairsName(pairs), pairs.single)} ${onPair(pairs.single, 'eine Diagonale')}, ${onBothSides(seam)}: ` +
     yields(2, eachPair(pairs.single), spare, pairs.single),
   eightAtATime: (pairs, seam, spare) =>
-    `${laidInPairs(pairsName(pairs), pairs.single)} ${onPair(pairs.single, 'beide Diagonalen')} und beidseitig im Abstand von ${seam} ` +
-    'davon nähen; in der Mitte längs und quer parallel zu den Seiten durchschneiden, dann auf beiden Diagonalen: ' +
+    `${laidInPairs(pairsName(pairs), pairs.single)} ${onPair(pairs.single, 'beide Diagonalen')} und auf beiden Seiten jeder Linie ` +
+    `im Abstand von ${seam} dazu nähen; in der Mitte längs und quer parallel zu den Seiten durchschneiden, dann auf beiden Diagonalen: ` +
     yields(8, eachPair(pairs.single), spare, pairs.single),
   fromTriangles: (triangles) => `${piecesName(triangles)} paarweise rechts auf rechts legen und die langen Seiten zusammennähen.`,
 };

@@ -7,7 +7,7 @@ import { DIRECTIONS } from './things.ts';
 const OPEN = 'auseinander';
 
 /** @returns "nach links bügeln"; an open seam is pressed in one word */
-const pressed = (way: string): string => `${way}${way === OPEN ? '' : ' '}bügeln.`;
+const pressed = (way: string): string => `${way}${way === OPEN ? '' : ' '}bügeln`;
 
 const toward = (way: Toward): string => (way === 'open' ? OPEN : way === 'to one side' ? 'zu einer Seite' : `zu ${way.cloth} hin`);
 
@@ -61,19 +61,19 @@ const LARGE = { open: OPEN, toward: 'zum großen Dreieck hin', away: 'vom große
 
 export const pressing: PressingPhrases = {
   flat: 'Flach bügeln.',
-  seam: (way) => `Die Naht ${pressed(toward(way))}`,
+  seam: (way) => `Die Naht ${pressed(toward(way))}.`,
   hourglass(first, last) {
-    const [subject, ways] = first.length > 1 ? ['Die ersten Nähte', first.map(toward)] : ['Die erste Naht', first.map(toward)];
-    return `${subject} ${listed(ways)}, die letzte ${pressed(last === 'open' ? OPEN : 'zu einer Seite')}`;
+    const way = `${first.length > 1 ? 'Die ersten Nähte' : 'Die erste Naht'} ${pressed(listed(first.map(toward)))}`;
+    return `${way}, die letzte ${toward(last)}.`;
   },
-  split: (short, long) => `Die kurze Naht ${toward(short)}, die lange ${pressed(LARGE[long])}`,
+  split: (short, long) => `Die kurze Naht ${toward(short)}, die lange ${pressed(LARGE[long])}.`,
   outward: (what, seams) => OUTWARD[what].all(seams),
-  otherwise: (what, way, seams) => `${every(seams)} ${pressed(way === 'open' ? OPEN : OUTWARD[what].inward)}`,
+  otherwise: (what, way, seams) => `${every(seams)} ${pressed(way === 'open' ? OPEN : OUTWARD[what].inward)}.`,
   each: (what, lying) =>
     `Die Nähte bügeln, in der Reihenfolge, in der sie genäht werden: ${byWay(lying, (way) => (way === 'open' ? OPEN : OUTWARD[what][way]))}.`,
   toward: (name, seams) => `${every(seams)} zu ${name} hin bügeln.`,
   towardPlain: 'Zu den Teilen aus einem Stück hin bügeln.',
-  oneWay: (way, seams) => `${every(seams)} ${pressed(side(way))}`,
+  oneWay: (way, seams) => `${every(seams)} ${pressed(side(way))}.`,
   middle: (way) => (way === 'away' ? 'Von der Mitte weg bügeln.' : 'Zur Mitte hin bügeln.'),
   counted: (from, lying) => `Die Nähte bügeln, von ${from === 'left' ? 'links' : 'oben'} gezählt: ${byWay(lying, side)}.`,
 };

@@ -47,14 +47,14 @@ export const quarterSquares: QuarterSquarePhrases = {
     `${piecesName(triangles)} an den kurzen Seiten zu Hälften zusammennähen: ${halvesLie(lie)}. ` +
     'Je zwei Hälften an den langen Seiten zusammennähen, in der Mitte Naht auf Naht.',
   split(pairs, halves, large, mirrored) {
-    const which = mirrored ? `${MIRRORED}In dieser liegt ${mirrored.left} links von ${mirrored.right}, wenn ${mirrored.large} unten liegt` : '';
+    const which = mirrored ? `${MIRRORED}In dieser Einheit liegt ${mirrored.left} links von ${mirrored.right}, wenn ${mirrored.large} unten liegt` : '';
     return (
       `${halvesOf(pairsName(pairs), pairs.single, halves)} ` +
-      `Je eines davon rechts auf rechts auf jedes ${pieceName(large)} legen; ${crossing(halves.seam)}: Je zwei ergeben 2 Einheiten${which}.`
+      `Auf jedes ${pieceName(large)} eines davon rechts auf rechts legen; ${crossing(halves.seam)}: Jedes ergibt 2 Einheiten${which}.`
     );
   },
   splitFromTriangles: (small, left, large) =>
-    `Je zwei ${piecesName(small)} an einer kurzen Seite zusammennähen` +
+    `${piecesName(small)} zu zweit an einer kurzen Seite zusammennähen` +
     `${left === null ? '' : `, ${left} links, wenn die lange Seite der beiden unten liegt`}. ` +
     `${piecesName(large)} an deren lange Seiten nähen.`,
 };

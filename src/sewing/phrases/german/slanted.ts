@@ -44,7 +44,7 @@ export const slanted: SlantedPhrases = {
   },
   layOut(parts) {
     const names = parts.map(
-      ({ thing, place, cut }, i) => `${i + 1} ${thingName(thing)}, ${PLACES[place]}${cut ? `, ${DIAGONALS[cut]} geschnitten` : ''}`,
+      ({ thing, place, cut }, i) => `(${i + 1}) ${thingName(thing)}, ${PLACES[place]}${cut ? `, ${DIAGONALS[cut]} geschnitten` : ''}`,
     );
     const rectangles = parts.some(({ cut }) => cut) ? ` Rechtecke zum Schneiden ${ON_SHORT_SIDE}.` : '';
     return `Die Teile wie im Bild auslegen: ${names.join('; ')}.${rectangles}`;
