@@ -1,6 +1,8 @@
 import { templatesOf } from '../../cutting/template-list.ts';
+import type { Telling } from '../../block/telling.ts';
 import { ink, inkAt } from '../diagrams/diagram.ts';
 import type { SheetMark } from '../diagrams/sheet-marks.ts';
+import { foundationPages, hasFoundations } from '../pages/foundation-pages.ts';
 import { templatePages } from '../pages/template-pages.ts';
 import type { Setting } from '../pages/face.ts';
 import { KEPT } from '../telling/kept.ts';
@@ -42,19 +44,24 @@ export function sizesSection(writing: Writing): Section | null {
 }
 
 /** @returns the templates at full size, on pages of their own; null where a ruler cuts everything */
-export function templatesSection(writing: Writing, setting: Setting): Section | null {
-  const { pattern, words: { templates, titles }, said, style } = writing;
+export function templatesSection(writing: Writing, setting: Setting, telling: Telling): Section | null {
+  const { pattern, words: { tag, templates, titles }, said, style, speech: { language } } = writing;
   const outlines = templatesOf(pattern);
-  if (outlines.length === 0) return null;
+  const sheets = [
+    ...templatePages(pattern, style.paper, setting, { language: tag, phrases: templates.pages, telling }).pages,
+    ...foundationPages(pattern, style.paper, setting, { language, telling }).pages,
+  ];
+  if (sheets.length === 0) return null;
   return {
     name: 'templates',
     title: said('templates/title', titles.templates),
     ownPage: true,
     items: [
-      { flow: 'paragraph', said: said('templates/intro', templates.intro(outlines.length)), look: 'plain' },
+      ...(outlines.length > 0 ? [{ flow: 'paragraph', said: said('templates/intro', templates.intro(outlines.length)), look: 'plain' } as const] : []),
+      ...(hasFoundations(pattern) ? [{ flow: 'paragraph', said: said('templates/foundations', templates.foundations), look: 'plain' } as const] : []),
       { flow: 'paragraph', said: said('templates/measure', templates.measure), look: 'strong' },
     ],
-    pages: templatePages(pattern, style.paper, setting).pages,
+    pages: sheets,
   };
 }
 
@@ -77,12 +84,12 @@ export function colouringSection({ pattern, words: { colouring, titles }, said, 
     ownPage: true,
     items: [
       { flow: 'paragraph', said: said('colouring/intro', colouring.intro), look: 'plain' },
-      { flow: 'figures', at: 'colouring/large', figures: [{ figure: figure('colouring-large', colouring.large) }], most: 0.52 },
+      { flow: 'figures', at: 'colouring/large', figures: [{ figure: figure('colouring-large', colouring.large) }], most: 0.6 },
       {
         flow: 'figures',
         at: 'colouring/small',
         figures: Array.from({ length: SMALL }, (_, i) => ({ figure: figure(`colouring-${i + 1}`, colouring.small(i + 1)) })),
-        most: 0.22,
+        most: 0.17,
       },
     ],
   };

@@ -63,7 +63,7 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
     assembly: () => assemblySection(writing),
     pressing: () => pressingSection(writing),
     'sizes to check': () => sizesSection(writing),
-    templates: () => templatesSection(writing, setting),
+    templates: () => templatesSection(writing, setting, telling),
     'colouring page': () => colouringSection(writing),
     'other sizes': () => otherSizesSection(writing),
     care: () => careSection(writing),

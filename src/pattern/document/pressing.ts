@@ -19,12 +19,12 @@ export function pressingSection({ pattern, words: { pressing, titles }, said }: 
         flow: 'together',
         items: [
           line('intro', pressing.intro),
+          ...(isOpen ? [line('open', pressing.open)] : []),
+          line('nest', nest),
+          line('layers', pressing.layers(layers)),
           { flow: 'figures', at: 'pressing/picture', figures: [{ figure: { name: 'back', says: pressing.picture, ...backPicture(pattern) } }], most: 0.45 },
         ],
       },
-      ...(isOpen ? [line('open', pressing.open)] : []),
-      line('nest', nest),
-      line('layers', pressing.layers(layers)),
     ],
   };
 }

@@ -33,6 +33,7 @@ export function otherSizesSection(writing: Writing): Section | null {
             line('intro', words.intro(mark)),
             line('friendly', words.friendly(listOf(writing, named))),
             ...(table === null ? [] : [line('table', words.table), table]),
+            ...(pattern.cuts.some(({ shape }) => shape === 'template') ? [line('templates', words.templates)] : []),
           ],
   };
 }
@@ -66,7 +67,8 @@ function sizeTable(writing: Writing, sizes: readonly OtherSize[]): Flow | null {
   });
   if (lists.length === 0) return null;
   const all = [...lists, { width: pattern.block.finished.width, lines: pattern.cuts }].sort((a, b) => compare(a.width, b.width));
-  const sides = (cut: Cut): string => (equals(cut.width, cut.height) ? bare(writing, cut.width) : `${bare(writing, cut.width)} × ${bare(writing, cut.height)}`);
+  const sides = (cut: Cut): string =>
+    cut.shape === 'template' ? '–' : equals(cut.width, cut.height) ? bare(writing, cut.width) : `${bare(writing, cut.width)} × ${bare(writing, cut.height)}`;
   const fabrics = [...new Set(pattern.cuts.map(({ fabric }) => fabric))];
   const rows = fabrics.flatMap((fabric): readonly TableRow[] => [
     { group: said(`other sizes/fabric ${fabric}`, KEPT.cloth(fabric)), fabric, cells: [] },
@@ -98,12 +100,10 @@ function sizeTable(writing: Writing, sizes: readonly OtherSize[]): Flow | null {
 
 /** The lines of the list at another size, one for each line there is and in its order; null where they are others. */
 function matched(pattern: Pattern, width: Rational): readonly Cut[] | null {
-  const nameOf = ({ fabric, shape, subcut, quantity, uses }: Cut): string =>
-    `${fabric} ${shape} ${subcut} ${quantity} ${uses.map(({ unit, role, quantity: each }) => `${unit} ${role} ${each}`).join()}`;
   const cuts = cutsAt(pattern, width);
   if (cuts.length !== pattern.cuts.length) return null;
-  const there = new Map(cuts.map((cut) => [nameOf(cut), cut]));
-  if (there.size !== cuts.length) return null;
-  const lines = pattern.cuts.map((cut) => there.get(nameOf(cut)));
-  return lines.every((line) => line !== undefined) ? lines : null;
+  // Drawing and piecing are the same, and so are the numbers of its pieces.
+  const there = new Map(cuts.map((cut) => [cut.pieces.join(), cut]));
+  const lines = pattern.cuts.map((cut) => there.get(cut.pieces.join()));
+  return lines.every((line, i) => line?.shape === pattern.cuts[i]!.shape && line.quantity === pattern.cuts[i]!.quantity) ? (lines as readonly Cut[]) : null;
 }

@@ -1,6 +1,8 @@
 import { ASCENT, DESCENT, type Setting } from './face.ts';
 import { INK, QUIET, THIN_LINE } from './looks.ts';
 import { boxPath, type Area, type Item, type TextItem, type Weight } from './page.ts';
+import { TEMPLATES_IN_ENGLISH } from '../phrases/english/templates.ts';
+import type { TemplatePhrases } from '../phrases/template-phrases.ts';
 import { POINTS } from './paper.ts';
 
 /** What stands on every page of templates: what it belongs to, and the squares to measure. */
@@ -60,22 +62,18 @@ export function headItems(head: Head, left: number, top: number, width: number, 
 
 const INCH = POINTS.in;
 const TWO_CM = 2 * POINTS.cm;
-const MEASURE = [
-  'Print at actual size (100 %), not',
-  '“fit to page”. Then measure: the',
-  'larger square is 1 in. each way,',
-  'the smaller one 2 cm. Cut only',
-  'if both are.',
-];
 const GAP = 7;
 
+/** What is said in and beside the squares to measure. */
+export type MeasureWords = Pick<TemplatePhrases, 'measure' | 'inch'>;
+
 /** @returns how much room the squares to measure take, with what is said of them; measured on the paper before any cloth is cut */
-export function measureRoom({ widthOf }: Setting): { readonly width: number; readonly height: number } {
-  return { width: INCH + TWO_CM + 2 * GAP + Math.max(...MEASURE.map((text) => widthOf(text, SMALL, 'regular'))), height: INCH };
+export function measureRoom({ widthOf }: Setting, { measure }: MeasureWords = TEMPLATES_IN_ENGLISH): { readonly width: number; readonly height: number } {
+  return { width: INCH + TWO_CM + 2 * GAP + Math.max(...measure.map((text) => widthOf(text, SMALL, 'regular'))), height: INCH };
 }
 
 /** @returns the two squares and what is said of them, from this corner on */
-export function measureItems(left: number, top: number, setting: Setting): readonly Item[] {
+export function measureItems(left: number, top: number, setting: Setting, words: MeasureWords = TEMPLATES_IN_ENGLISH): readonly Item[] {
   const inch: Area = { left, top, width: INCH, height: INCH };
   const cm: Area = { left: left + INCH + GAP, top: top + INCH - TWO_CM, width: TWO_CM, height: TWO_CM };
   const middle = (area: Area, text: string, size: number): Item => {
@@ -83,12 +81,12 @@ export function measureItems(left: number, top: number, setting: Setting): reado
     return { ...line, x: area.left + (area.width - line.width) / 2 };
   };
   const step = SMALL * 1.3;
-  const firstLine = top + INCH - (MEASURE.length - 1) * step - DESCENT * SMALL;
+  const firstLine = top + INCH - (words.measure.length - 1) * step - DESCENT * SMALL;
   return [
     { kind: 'path', what: 'square of 1 in.', steps: boxPath(inch), stroke: { ...THIN_LINE, color: INK } },
-    middle(inch, '1 in.', 11),
+    middle(inch, words.inch, 11),
     { kind: 'path', what: 'square of 2 cm', steps: boxPath(cm), stroke: { ...THIN_LINE, color: INK } },
     middle(cm, '2 cm', 10),
-    ...MEASURE.map((text, i) => lineOf(text, [cm.left + TWO_CM + GAP, firstLine + i * step], { size: SMALL }, setting)),
+    ...words.measure.map((text, i) => lineOf(text, [cm.left + TWO_CM + GAP, firstLine + i * step], { size: SMALL }, setting)),
   ];
 }

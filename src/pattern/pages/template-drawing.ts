@@ -1,7 +1,8 @@
 import type { Fabric } from '../../block/block.ts';
 import type { Template } from '../../cutting/template-list.ts';
 import { toNumber, type Rational } from '../../measure/rational.ts';
-import { listed } from '../../measure/words.ts';
+import { TEMPLATES_IN_ENGLISH } from '../phrases/english/templates.ts';
+import type { TemplatePhrases } from '../phrases/template-phrases.ts';
 import { ASCENT, DESCENT, type Setting } from './face.ts';
 import { inkOf } from './ink.ts';
 import { CUT_LINE, INK, QUIET, SEAM_LINE } from './looks.ts';
@@ -11,6 +12,7 @@ import { chordIn, depthIn, extentOf, middleOf, turnedBy, type Polygon, type Spot
 /** A template as ink, full size in points, as it lies in the block. */
 export interface TemplateInk {
   readonly name: string;
+  readonly words: Pick<TemplatePhrases, 'top' | 'part' | 'join' | 'measure' | 'inch'>;
   /** To cut along. */
   readonly cut: Polygon;
   /** To sew along; its corners are the dots where seams cross. */
@@ -31,6 +33,7 @@ export function inkOfTemplate(
   step: Rational,
   points: number,
   fabricOf: (id: string) => Pick<Fabric, 'name' | 'directional'>,
+  words: TemplatePhrases = TEMPLATES_IN_ENGLISH,
 ): TemplateInk {
   const scaled = ([x, y]: Spot): Spot => [x * points, y * points];
   const size = toNumber(step);
@@ -39,19 +42,18 @@ export function inkOfTemplate(
   const more = template.uses.length - MOST_FABRICS;
   return {
     name: template.name,
+    words,
     cut: template.outline.flat().map((place) => scaled(inkOf(place))),
     sewn: template.finished.map(({ x, y, w }) => scaled([(x / w) * size, (y / w) * size])),
     grain: [gx / long, gy / long],
     says: [
       ...template.uses.slice(0, MOST_FABRICS).map(({ fabric: id, cuts, quantity, reversed, tops }) => {
         const { name: said, directional } = fabricOf(id);
-        const counts = quantity === 0 ? `${reversed} reversed` : reversed === 0 ? `${quantity}` : `${quantity} and ${reversed} reversed`;
         const name = [...said];
         const short = name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1).join('')}…` : name.join('');
-        const fabric = `${short} (${cuts.length === 1 ? 'line' : 'lines'} ${listed(cuts)})`;
-        return { count: `Cut ${counts}`, fabric, tops: directional ? tops : null };
+        return { count: words.cut(quantity, reversed), fabric: words.fabric(short, cuts), tops: directional ? tops : null };
       }),
-      ...(more > 0 ? [{ count: `and ${more} more fabrics`, fabric: 'see the cutting list', tops: null }] : []),
+      ...(more > 0 ? [{ count: words.more(more), fabric: words.seeList, tops: null }] : []),
     ],
   };
 }
@@ -107,10 +109,10 @@ export interface Said {
 const TOPS = ['↑', '→', '↓', '←'];
 
 /** @returns what is said of a template turned clockwise by so many degrees, whole quarter turns where a print has a top */
-export function saidAt({ name, says }: TemplateInk, degrees: number): Said {
+export function saidAt({ name, says, words }: TemplateInk, degrees: number): Said {
   const print = (tops: readonly number[]): string => {
     const counts = TOPS.map((sign, i) => [sign, tops[(i + 4 - degrees / 90) % 4]!] as const).filter(([, count]) => count > 0);
-    return `top of the print: ${counts.map((each) => each.join(' ')).join(', ')}`;
+    return words.top(counts.map((each) => each.join(' ')));
   };
   return { name, says: says.map(({ count, fabric, tops }) => ({ count, fabric, print: tops === null ? [] : [print(tops)] })) };
 }

@@ -1,7 +1,11 @@
 import type { Fabric } from '../../block/block.ts';
 import { templatesOf, type Template } from '../../cutting/template-list.ts';
+import type { Telling } from '../../block/telling.ts';
 import { printLength } from '../../measure/lengths.ts';
-import { several } from '../../measure/words.ts';
+import type { Rational } from '../../measure/rational.ts';
+import type { LanguageTag } from '../house-style.ts';
+import { TEMPLATES_IN_ENGLISH } from '../phrases/english/templates.ts';
+import type { TemplatePhrases } from '../phrases/template-phrases.ts';
 import type { Pattern } from '../pattern.ts';
 import { withFractions, type Setting } from './face.ts';
 import { headHeight, headItems, measureItems, measureRoom, type Head } from './furniture.ts';
@@ -21,11 +25,21 @@ const QUARTERS: readonly number[] = [0, 90, 180, 270];
 /** What of a pattern its pages of templates tell. */
 export type TemplatePattern = Pick<Pattern, 'block' | 'cuts' | 'choices' | 'lattice' | 'piecing' | 'proof' | 'fabrics' | 'scraps'>;
 
+/** How the pages of templates are said. */
+export interface TemplateWords {
+  readonly language: LanguageTag;
+  readonly phrases: TemplatePhrases;
+  /** How lengths are printed. */
+  readonly telling: Pick<Telling, 'length'>;
+}
+
+const PLAIN: TemplateWords = { language: 'en', phrases: TEMPLATES_IN_ENGLISH, telling: { length: (value, unit) => withFractions(printLength(value, unit)) } };
+
 /**
  * Lays the templates of a pattern out at full size, on as few pages as are found.
  * @returns the pages, one lie of the paper for all templates that fit a page; no pages where no template is needed
  */
-export function templatePages(pattern: TemplatePattern, paper: Paper, setting: Setting): Document {
+export function templatePages(pattern: TemplatePattern, paper: Paper, setting: Setting, spoken: TemplateWords = PLAIN): Document {
   const { block, lattice } = pattern;
   const name = block.name.trim() || 'Block';
   const fabrics = new Map([...pattern.fabrics.map(({ fabric }) => fabric), ...pattern.scraps].map((fabric) => [fabric.id, fabric]));
@@ -35,9 +49,9 @@ export function templatePages(pattern: TemplatePattern, paper: Paper, setting: S
   };
   const templates = templatesOf(pattern);
   const inks = templates.map((template) =>
-    inkOfTemplate(template, lattice.step, POINTS[block.unit], fabricOf),
+    inkOfTemplate(template, lattice.step, POINTS[block.unit], fabricOf, spoken.phrases),
   );
-  const lines = headLines(pattern, templates);
+  const lines = headLines(pattern, templates, spoken);
   const known = new Map<string, TurnedTemplate>();
   const draw = (ink: TemplateInk, degrees: number): TurnedTemplate => {
     const key = `${ink.name} ${degrees}`;
@@ -45,7 +59,7 @@ export function templatePages(pattern: TemplatePattern, paper: Paper, setting: S
     known.set(key, drawn);
     return drawn;
   };
-  const planFor = (lie: Lie): Plan => laidOut(inks, { ...sheetOf(paper, lie), lie, lines: lines.length, setting, draw });
+  const planFor = (lie: Lie): Plan => laidOut(inks, { ...sheetOf(paper, lie), lie, lines: lines.length, setting, words: spoken.phrases, draw });
   const portrait = planFor('portrait');
   const landscape = portrait.large.length === 0 && portrait.sheets.length <= portrait.least ? portrait : planFor('landscape');
   // A template that fits only one way settles the lie, for parts have to be stuck together.
@@ -53,25 +67,23 @@ export function templatePages(pattern: TemplatePattern, paper: Paper, setting: S
   const plan = fewer < 0 ? landscape : portrait;
   const large = plan.large.flatMap((ink) => tiledPages(ink, paper, (said, part) => ({ title: name, place: part, lines: [...lines, said] }), setting));
   const count = plan.sheets.length + large.length;
-  const placeOf = (i: number): string => `Templates, page ${i + 1} of ${count}`;
+  const placeOf = (i: number): string => spoken.phrases.place(i + 1, count);
   const pages = [
-    ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: placeOf(i), lines }, setting)),
+    ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: placeOf(i), lines }, setting, spoken.phrases)),
     ...large.map((page, i) => page(placeOf(plan.sheets.length + i))),
   ];
-  return { title: `${name}: templates`, language: 'en', pages };
+  return { title: spoken.phrases.title(name), language: spoken.language, pages };
 }
 
 /** What every page says under its title. */
-function headLines({ block, choices, proof }: TemplatePattern, templates: readonly Template[]): readonly string[] {
+function headLines({ block, choices, proof }: TemplatePattern, templates: readonly Template[], { phrases, telling }: TemplateWords): readonly string[] {
   const { unit, finished } = block;
-  const length = (value: Parameters<typeof printLength>[0]): string => withFractions(printLength(value, unit));
+  const length = (value: Rational): string => telling.length(value, unit);
   const handed = templates.some(({ uses }) => uses.some(({ reversed }) => reversed > 0));
   return [
-    ...(proof.holds ? [] : ['Do not cut yet: sewn back in exact arithmetic, this pattern is not the drawing.']),
-    `${length(finished.width)} by ${length(finished.height)} finished; to cut for ${several(choices.blocks, 'block')}. ` +
-      `The seam allowance of ${length(choices.seam)} is included. In brackets: lines of the cutting list.`,
-    'Cut along the solid line, sew along the dashed one. Seams cross at the dots; the arrow lies on the straight grain.' +
-      (handed ? ' Reversed: with the template turned over.' : ''),
+    ...(proof.holds ? [] : [phrases.alarm]),
+    phrases.about(phrases.size(length(finished.width), length(finished.height)), choices.blocks, length(choices.seam)),
+    phrases.lines + (handed ? phrases.reversed : ''),
   ];
 }
 
@@ -82,6 +94,7 @@ interface Setup {
   /** Under the title. */
   readonly lines: number;
   readonly setting: Setting;
+  readonly words: TemplatePhrases;
   readonly draw: (ink: TemplateInk, degrees: number) => TurnedTemplate;
 }
 
@@ -99,9 +112,9 @@ interface Plan {
   readonly large: readonly TemplateInk[];
 }
 
-function laidOut(inks: readonly TemplateInk[], { width, height, lines, setting, draw }: Setup): Plan {
+function laidOut(inks: readonly TemplateInk[], { width, height, lines, setting, words, draw }: Setup): Plan {
   const top = MARGIN + headHeight(lines);
-  const measure = measureRoom(setting);
+  const measure = measureRoom(setting, words);
   const inner = { width: width - 2 * MARGIN, height: height - MARGIN - top };
   const corner = cornersOf({ left: 0, top: inner.height - measure.height - GAP / 2, right: measure.width + GAP, bottom: inner.height });
   const room: Room = { ...inner, taken: [corner] };
@@ -146,7 +159,7 @@ function levelTurns({ cut }: TemplateInk): readonly number[] {
   return turns.filter((turn, i) => apart(Math.round(turn / 90) * 90, turn) && turns.slice(0, i).every((other) => apart(other, turn)));
 }
 
-function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting): Page {
+function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting, words: TemplatePhrases): Page {
   const inner = width - 2 * MARGIN;
   const templates = [...laid]
     .sort((a, b) => a.item - b.item)
@@ -158,7 +171,7 @@ function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, h
     items: [
       ...headItems(head, MARGIN, MARGIN, inner, setting),
       ...templates,
-      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting).height - 0.5, setting),
+      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting).height - 0.5, setting, words),
     ],
   };
 }

@@ -28,21 +28,22 @@ export function tiledPages(
   const { tiles, tiling, drawn, window, size, degrees } = lies.reduce((a, b) => (b.tiles.length < a.tiles.length ? b : a));
   const letters = lettersOf(tiling, tiles);
   const { says } = saidAt(ink, degrees);
+  const { words } = ink;
   const uses = says.map(({ count, fabric, print }) => [`${count}: ${fabric}`, ...print].join(', ')).join('; ');
   return tiles.map((tile, i) => (place: string): Page => {
-    const part = `part ${i + 1} of ${tiles.length}`;
-    const said = `${ink.name}, ${part}: lay the parts on each other so that lines with the same letter meet, and glue them. ${uses}.`;
+    const part = words.part(i + 1, tiles.length);
+    const said = words.join(ink.name, part, uses);
     const lines = drawn.items.flatMap((item) => within(item, tile, window.width, window.height));
-    const words = wordsOn(tile, window, { name: `${ink.name}, ${part}`, says }, drawn, setting);
+    const inside = wordsOn(tile, window, { name: `${ink.name}, ${part}`, says }, drawn, setting);
     const matches = matchItems(tile, tiling, window, letters, setting);
-    const moved = [...lines, ...words, ...matches].map((item) => movedItem(item, MARGIN + INSET, window.top));
+    const moved = [...lines, ...inside, ...matches].map((item) => movedItem(item, MARGIN + INSET, window.top));
     return {
       ...size,
       margin: MARGIN,
       items: [
         ...headItems(headOf(said, place), MARGIN, MARGIN, size.width - 2 * MARGIN, setting),
         ...moved,
-        ...measureItems(MARGIN + 0.5, size.height - MARGIN - measureRoom(setting).height - 0.5, setting),
+        ...measureItems(MARGIN + 0.5, size.height - MARGIN - measureRoom(setting).height - 0.5, setting, words),
       ],
     };
   });

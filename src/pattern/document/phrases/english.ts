@@ -1,4 +1,5 @@
 import { capital, listed } from '../../../measure/words.ts';
+import { TEMPLATES_IN_ENGLISH } from '../../phrases/english/templates.ts';
 import { KEPT } from '../../telling/kept.ts';
 import type { DocumentPhrases } from './phrases.ts';
 
@@ -187,7 +188,9 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
   templates: {
     intro: (outlines) => (outlines === 1 ? 'The template on the next page is printed at full size, its seam allowance included.' : `The ${KEPT.count(outlines)} templates on the next pages are printed at full size, their seam allowances included.`),
     measure: 'Print at actual size, 100 %, not “fit to page”; then measure the squares before you cut any cloth.',
-    leads: 'The templates are at the end of this pattern.',
+    leads: 'The templates are printed at full size on pages of their own.',
+    foundations: 'The foundations on the next pages are printed at full size; sew on the side with the print.',
+    pages: TEMPLATES_IN_ENGLISH,
   },
 
   colouring: {
@@ -201,6 +204,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     friendly: (sizes) => `Finished: ${sizes}.`,
     none: (mark) => `At no other size near this one does everything fall on a mark of a ruler with steps of ${mark}.`,
     table: 'What is cut at some of them; at the top how wide the block finishes.',
+    templates: 'The templates of this pattern are for its own size only.',
     heads: ['Line', 'Cut'],
     shape: ({ quantity, shape }) => (shape === 'template' ? several(quantity, 'piece') : several(quantity, SHAPES[shape])),
   },

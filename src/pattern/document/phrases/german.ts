@@ -212,7 +212,7 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
         : `Die ${KEPT.count(outlines)} Schablonen auf den nächsten Seiten sind in voller Größe gedruckt, mit Nahtzugabe.`,
     measure: 'In Originalgröße drucken, mit 100 %, nicht „an Seite anpassen“; dann die Quadrate nachmessen, bevor Stoff geschnitten wird.',
     leads: 'Die Schablonen sind auf eigenen Seiten in voller Größe gedruckt.',
-    foundations: 'Die Unterlagen auf den nächsten Seiten sind in voller Größe gedruckt; genäht wird auf der bedruckten Seite.',
+    foundations: 'Die Nähvorlagen auf den nächsten Seiten sind in voller Größe gedruckt; genäht wird auf der bedruckten Seite.',
     pages: TEMPLATES_IN_GERMAN,
   },
 
@@ -228,6 +228,7 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
     friendly: (sizes) => `Fertige Größe: ${sizes}.`,
     none: (mark) => `Bei keiner anderen Größe in der Nähe liegt alles auf einem Strich eines Lineals mit Schritten von ${mark}.`,
     table: 'Was bei einigen davon zugeschnitten wird; oben die fertige Breite des Blocks.',
+    templates: 'Die Schablonen dieser Anleitung gelten nur für ihre eigene Größe.',
     heads: ['Nr.', 'Zuschnitt'],
     shape: ({ quantity, shape }) => (shape === 'template' ? several(quantity, 'Teil', 'Teile') : several(quantity, ...SHAPES[shape])),
   },

@@ -2,6 +2,7 @@ import type { LengthUnit } from '../../../block/block.ts';
 import type { Method } from '../../../block/choices.ts';
 import type { SectionName } from '../../../block/publication.ts';
 import type { ClothForm } from '../../../cutting/layout.ts';
+import type { TemplatePhrases } from '../../phrases/template-phrases.ts';
 import type { LanguageTag } from '../../house-style.ts';
 
 /** What is cut of one line: so many of a shape; `named` is a template's name. */
@@ -150,6 +151,9 @@ export interface DocumentPhrases {
     readonly intro: (outlines: number) => string;
     readonly measure: string;
     readonly leads: string;
+    readonly foundations: string;
+    /** On the pages themselves. */
+    readonly pages: TemplatePhrases;
   };
 
   readonly colouring: {
@@ -163,6 +167,7 @@ export interface DocumentPhrases {
     readonly friendly: (sizes: string) => string;
     readonly none: (mark: string) => string;
     readonly table: string;
+    readonly templates: string;
     readonly heads: readonly [line: string, shape: string];
     readonly shape: (what: Pick<CutWords, 'quantity' | 'shape'>) => string;
   };
