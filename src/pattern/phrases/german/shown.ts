@@ -22,7 +22,7 @@ const SUBCUTS: Readonly<Record<Cut['subcut'], string>> = {
   none: '',
   once: ', einmal diagonal durchgeschnitten',
   twice: ', zweimal diagonal durchgeschnitten',
-  'head to tail': ', versetzt in Dreiecke geschnitten',
+  'head to tail': ', Kopf an Fuß in Dreiecke geschnitten',
 };
 
 const ACTS = {
@@ -56,21 +56,21 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     const where =
       off.length === 0
         ? 'und in keinem Schritt wird das zurückgeschnitten'
-        : `zurückgeschnitten wird ${listed(off.map(({ step, size, between }) => `in Schritt ${step} auf ${size}${between ? ' (zwischen zwei Strichen des Lineals)' : ''}`))}` +
-          (kept ? ', aber nicht dort, wo der Zuschnitt so in den Block kommt, wie er ist' : '');
+        : `zurückgeschnitten wird ${listed(off.map(({ step, size, between }) => `in Schritt ${step} auf ${size}${between ? ' (zwischen zwei Strichen)' : ''}`))}` +
+          (kept ? ', aber nicht dort, wo Teile davon unverändert in den Block kommen' : '');
     return sentence(`${ids.length === 1 ? 'Zuschnitt' : 'Zuschnitte'} ${listed(ids)} ${ids.length === 1 ? 'ist' : 'sind'} ${much} größer als nötig, ${where}`);
   },
 
   goesInto,
   cutOnce: 'einmal diagonal durchschneiden',
   cutTwice: 'zweimal diagonal durchschneiden',
-  headToTail: (strips, { n, said }) => `${strips === 1 ? '' : 'jeden Streifen '}versetzt in ${said} ${n === 1 ? 'Dreieck' : 'Dreiecke'} schneiden`,
+  headToTail: (strips, { n, said }) => `${strips === 1 ? '' : 'jeden Streifen '}Kopf an Fuß in ${said} ${n === 1 ? 'Dreieck' : 'Dreiecke'} schneiden`,
   segments: ({ said }) => `in Streifensätzen zu je ${said} Segmenten`,
   spare: ({ said }) => `${said} übrig`,
   diagonals: (falling, rising) => {
     const hands = [
-      ...(falling ? [`${falling.said} von links oben nach rechts unten`] : []),
-      ...(rising ? [`${rising.said} von links unten nach rechts oben`] : []),
+      ...(falling ? [`${falling.said} von oben links nach unten rechts`] : []),
+      ...(rising ? [`${rising.said} von unten links nach oben rechts`] : []),
     ];
     return `Rechte Stoffseite oben, kurze Seite unten: ${listed(hands)} durchschneiden.`;
   },
@@ -172,7 +172,7 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     'on each half': 'An jeder Hälfte: beiderseits nähen, dazwischen schneiden',
     'in four': 'Nähen, dann vierteln und diagonal schneiden',
     'flip a corner': 'Auf der Linie nähen, außerhalb abschneiden, umklappen',
-    'head to tail': 'Versetzt schneiden',
+    'head to tail': 'Kopf an Fuß schneiden',
     'strips side by side': 'Streifen nebeneinander nähen',
     'cut across': 'Bügeln, quer schneiden',
     'a segment': 'Ein Segment',

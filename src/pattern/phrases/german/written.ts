@@ -78,7 +78,7 @@ export const WRITTEN_IN_GERMAN: WrittenPhrases = {
     `Für eine Naht vom Punkt (${from}) zum Punkt (${to}) ist gewählt, wie sie gebügelt wird, dort wird aber keine genäht; die Wahl bleibt ohne Wirkung.`,
 
   upsideDown: (cloths) =>
-    `Dreiecke aus Streifen liegen abwechselnd mit der Spitze nach oben und nach unten, deshalb steht bei ${listed(cloths)} jedes zweite auf dem Kopf; ` +
+    `Dreiecke aus Streifen liegen Kopf an Fuß, deshalb steht bei ${listed(cloths)} jedes zweite auf dem Kopf; ` +
     'wo das Muster aufrecht stehen muss, eine andere Methode wählen.',
   tooLarge: (some, id, size, form, cloth) =>
     `${some === 'all' ? 'Zuschnitt' : `${pieces(some)} von Zuschnitt`} ${id} (${size}) ${some === 'all' || some.n === 1 ? 'passt' : 'passen'} nicht auf ` +
