@@ -19,6 +19,7 @@ import { sewingPlan } from '../sewing/steps.ts';
 import { settled } from './choices.ts';
 import { cuttingChoices } from './cutting-choices.ts';
 import { clothOf } from './cloths.ts';
+import { darknessIn } from './darkness.ts';
 import { divisionLines } from './divisions.ts';
 import { contradictsItself, knotProblem, refusedPin } from './knots.ts';
 import type { Pattern, Size, UnitLine } from './pattern.ts';
@@ -129,7 +130,7 @@ function patternOf(
     trim,
     blocks,
     words: { telling, phrases: language.sewing, unit, seam },
-    darkness: (id) => -brightness(names.get(id)!.color),
+    darkness: darknessIn(block.fabrics),
     pressed: pressedSeams,
   });
   const cutsOf = (fabric: Fabric): readonly Cut[] => list.cuts.filter((cut) => cut.fabric === fabric.id);
@@ -193,9 +194,3 @@ function patternOf(
 }
 
 const scrapsIn = ({ fabrics }: Block): readonly string[] => fabrics.filter(({ scraps }) => scraps).map(({ id }) => id);
-
-/** Brightness of #rrggbb as a whole number (the luma weights of ITU-R BT.601); only its order means anything. */
-function brightness(color: string): number {
-  const channel = (at: number): number => Number.parseInt(color.slice(at, at + 2), 16);
-  return 299 * channel(1) + 587 * channel(3) + 114 * channel(5);
-}

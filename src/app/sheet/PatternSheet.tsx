@@ -93,13 +93,15 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} made={made} colors={colors} clothStates={clothStates} letters={letters} acts={acts} />
+        <SheetBody drawn={drawn} pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} made={made} colors={colors} clothStates={clothStates} letters={letters} acts={acts} />
       )}
     </article>
   );
 }
 
-const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, grid, made, colors, clothStates, letters, acts }: {
+const SheetBody = memo(function SheetBody({ drawn, pattern, ways, standing, choices, grid, made, colors, clothStates, letters, acts }: {
+  /** The drawing that the pattern is of. */
+  readonly drawn: Block | null;
   readonly pattern: Pattern;
   readonly ways: readonly Alternative[] | null;
   readonly standing: Standing | null;
@@ -123,7 +125,7 @@ const SheetBody = memo(function SheetBody({ pattern, ways, standing, choices, gr
       <Units pattern={pattern} grid={grid} colors={colors} change={acts.change} />
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
-      <Steps made={made} pattern={pattern} colors={colors} acts={acts} />
+      <Steps drawn={drawn} assembly={choices?.assembly ?? pattern.choices.assembly} made={made} pattern={pattern} colors={colors} acts={acts} />
       <Divisions pattern={pattern} />
       <Cautions said={pattern.cautions.slice(ABOUT_CUTTING)} title="Take care when sewing" />
     </div>

@@ -1,4 +1,6 @@
 import { lazy, Suspense, type ReactNode } from 'react';
+import type { Block } from '../../block/block.ts';
+import type { AssemblyOrder } from '../../geometry/piecing/order.ts';
 import { toNumber } from '../../measure/rational.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { Step } from '../../sewing/step.ts';
@@ -10,19 +12,25 @@ import { Lamp, Line } from './Line.tsx';
 import { isWide } from './picture.ts';
 import type { Wished } from './pressing/wishes.ts';
 
+const AssemblyDialog = lazy(() => import('./assembly/AssemblyDialog.tsx'));
 const ErrorDialog = lazy(() => import('./errors/ErrorDialog.tsx'));
 const PressingDialog = lazy(() => import('./pressing/PressingDialog.tsx'));
+const Templates = lazy(() => import('./templates/Templates.tsx'));
 const StepPanels = lazy(() => import('./steps/StepPanels.tsx'));
 
 /** The word a pressing instruction begins with, so that the eye finds it. */
 const PRESS = 'Press';
 
 /** The sewing order: what to lay down, how to press it, and what it must measure then. */
-export function Steps({ made, pattern, colors, acts: { alarm, change } }: {
+export function Steps({ drawn, assembly, made, pattern, colors, acts: { alarm, change, choose } }: {
+  /** The drawing that the pattern is of. */
+  readonly drawn: Block | null;
+  /** The order of assembly that is chosen. */
+  readonly assembly: AssemblyOrder;
   readonly made: Wished;
   readonly pattern: Pattern;
   readonly colors: ReadonlyMap<string, string>;
-  readonly acts: Pick<Acts, 'alarm' | 'change'>;
+  readonly acts: Pick<Acts, 'alarm' | 'change' | 'choose'>;
 }): ReactNode {
   if (pattern.steps.length === 0) return null;
   return (
@@ -31,6 +39,16 @@ export function Steps({ made, pattern, colors, acts: { alarm, change } }: {
         <h3 id="steps-title">Sewing</h3>
         {pattern.proof.seams > 0 && (
           <>
+            {drawn && (
+              <DialogButton words="Order of assembly" alarm={alarm}>
+                {(close) => <AssemblyDialog block={drawn} pattern={pattern} chosen={assembly} colors={colors} choose={(order) => choose({ assembly: order })} close={close} />}
+              </DialogButton>
+            )}
+            {pattern.way === 'foundation' && (
+              <DialogButton words="Print foundations" alarm={alarm}>
+                {(close) => <Templates pattern={pattern} what="foundations" alarm={alarm} close={close} />}
+              </DialogButton>
+            )}
             <DialogButton words="Pressing" alarm={alarm}>
               {(close) => <PressingDialog made={made} pattern={pattern} colors={colors} change={change} close={close} />}
             </DialogButton>

@@ -4,6 +4,7 @@ import { settingIn } from '../../../pattern/pages/face.ts';
 import { pageSvg } from '../../../pattern/pages/page-svg.ts';
 import type { Page } from '../../../pattern/pages/page.ts';
 import { PAPERS, type Paper } from '../../../pattern/pages/paper.ts';
+import { foundationPages } from '../../../pattern/pages/foundation-pages.ts';
 import { templatePages } from '../../../pattern/pages/template-pages.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
 import { fileNameOf } from '../../block-files.ts';
@@ -18,8 +19,10 @@ const PAPER_WORDS: Readonly<Record<Paper, string>> = { letter: 'Letter (8 1/2 by
 const setting = settingIn(FACES);
 
 /** The templates of a pattern, page by page as they will be printed; saved as PDF, or a page as a drawing (SVG). */
-export default function Templates({ pattern, alarm, close }: {
+export default function Templates({ pattern, what = 'templates', alarm, close }: {
   readonly pattern: Pattern;
+  /** Foundations are printed in the same way. */
+  readonly what?: 'templates' | 'foundations';
   readonly alarm: (sentence: string) => void;
   readonly close: () => void;
 }): ReactNode {
@@ -27,7 +30,7 @@ export default function Templates({ pattern, alarm, close }: {
   const [said, setSaid] = useState('');
   const [saving, setSaving] = useState(false);
   const laidFor = useDeferredValue(paper);
-  const document = useMemo(() => templatePages(pattern, laidFor, setting), [pattern, laidFor]);
+  const document = useMemo(() => (what === 'templates' ? templatePages : foundationPages)(pattern, laidFor, setting), [pattern, what, laidFor]);
   useEffect(() => {
     // Where the browser refuses the face, its own stands in on the screen; the paper has ours.
     showFaces().catch(() => undefined);
@@ -42,7 +45,7 @@ export default function Templates({ pattern, alarm, close }: {
     try {
       const { pagesPdf } = await import('../../../pattern/pages/page-pdf.ts');
       const bytes = await pagesPdf(document, FACES);
-      handed(new Blob([bytes as BlobPart], { type: 'application/pdf' }), fileNameOf(pattern.block, '-templates.pdf'));
+      handed(new Blob([bytes as BlobPart], { type: 'application/pdf' }), fileNameOf(pattern.block, `-${what}.pdf`));
     } catch {
       alarm('The PDF could not be made; check that the app is still being served, load the page again, and try once more.');
       close();
@@ -50,11 +53,11 @@ export default function Templates({ pattern, alarm, close }: {
     setSaving(false);
   };
   const saveSvg = (page: Page, i: number): void => {
-    const ending = pages.length === 1 ? '-templates.svg' : `-templates-${i + 1}.svg`;
+    const ending = pages.length === 1 ? `-${what}.svg` : `-${what}-${i + 1}.svg`;
     handed(new Blob([pageSvg(page, `${document.title}, page ${i + 1}`, document.language)], { type: 'image/svg+xml' }), fileNameOf(pattern.block, ending));
   };
   return (
-    <Dialog title="Templates" className="wide templates-sheet" close={close}>
+    <Dialog title={what === 'templates' ? 'Templates' : 'Foundations'} className="wide templates-sheet" close={close}>
       <div className="templates-acts">
         <label className="field">
           <span>Paper</span>
@@ -95,5 +98,5 @@ export default function Templates({ pattern, alarm, close }: {
 /** @returns which templates a page shows, in words */
 function namesOn({ items }: Page): string {
   const names = items.flatMap((item) => (item.kind === 'path' && item.what.startsWith('cut line ') ? [item.what.slice('cut line '.length)] : []));
-  return `${names.length === 1 ? 'template' : 'templates'} ${listed([...new Set(names)])}`;
+  return names[0]?.startsWith('foundation') ? listed([...new Set(names)]) : `${names.length === 1 ? 'template' : 'templates'} ${listed([...new Set(names)])}`;
 }
