@@ -96,7 +96,7 @@ export function withUnitMethods(block: Block, pattern: Pattern, units: TypedMeth
     const able = pattern.units.filter(({ methods }) => methods.length > 0).map(({ unit }) => unit.id);
     if (!line || line.methods.length === 0) {
       const these = able.length === 0 ? 'none of its units has methods' : `the units that have methods are ${able.join(', ')}`;
-      if (line) return wrong(`unit ${letter} is joined of others and has no method; ${these}.`);
+      if (line) return wrong(`unit ${letter} is joined of others, or comes but once, and has no method; ${these}.`);
       return wrong(letter === 'block' ? `the block is not one unit by itself; ${these}.` : `this block has no unit ${letter}; ${these}.`);
     }
     if (!line.methods.includes(method)) {

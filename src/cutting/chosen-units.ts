@@ -19,12 +19,17 @@ export interface ChosenUnits {
  */
 export function chosenUnits({ root, units }: Piecing, chosen: readonly UnitMethod[]): ChosenUnits {
   if (chosen.length === 0) return { methods: {}, lost: [] };
-  const ids = new Map<string, string>();
-  if (root.kind !== undefined && methodsFor(root.kind).length > 0) ids.set(boxName(root), 'block');
+  const sewn = new Map<string, { readonly id: string; readonly known: readonly Method[] }>();
+  if (root.kind !== undefined) sewn.set(boxName(root), { id: 'block', known: methodsFor(root.kind) });
   for (const { id, kind, places } of units) {
-    if (methodsFor(kind).length > 0) for (const { assembly } of places) ids.set(boxName(assembly), id);
+    for (const { assembly } of places) sewn.set(boxName(assembly), { id, known: methodsFor(kind) });
   }
-  const found = chosen.map((one) => ({ one, id: ids.get(nameOfRectangle(one)) }));
+  const found = chosen.map((one) => {
+    const unit = sewn.get(nameOfRectangle(one));
+    // Where another kind is sewn now its usual method is told; a joined unit has none unless it can be sewn in strip sets.
+    const takes = unit && unit.known.length > 0 && (unit.known[0] !== 'pieces' || unit.known.includes(one.method));
+    return { one, id: takes ? unit.id : undefined };
+  });
   return {
     methods: Object.fromEntries(found.flatMap(({ one, id }) => (id === undefined ? [] : [[id, one.method]]))),
     lost: found.filter(({ id }) => id === undefined).map(({ one }) => one),

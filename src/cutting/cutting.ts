@@ -117,7 +117,7 @@ function inSets(
     if (method === 'strip-sets') needs.push(...setNeeds(unit, choices));
     return method === 'strip-sets';
   });
-  const refused = piecing.units.filter(({ id, kind }) => {
+  const refused = [{ id: 'block', kind: piecing.root.kind }, ...piecing.units].filter(({ id, kind }) => {
     return kind === 'joined unit' && choices.units?.[id] === 'strip-sets' && methods[id] === undefined && !nowhere.has(id);
   });
   return { needs, pieces: new Set(needs.flatMap(({ pieces }) => pieces)), refused: refused.map(({ id }) => id) };

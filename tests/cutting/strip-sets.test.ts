@@ -128,6 +128,11 @@ describe('strip sets', () => {
     expect(made.proof.holds).toBe(true);
     const once: Block = { ...nine, unitMethods: [{ from: [0, 1], to: [3, 2], method: 'strip-sets' }] };
     expect(patternOf(once).notes.join(' ')).toMatch(/Unit C cannot be cut from strip sets/);
+    const rail: Block = { ...checks(rational(4), ['ABCD', 'ABCD', 'ABCD', 'ABCD']), unitMethods: [{ from: [0, 0], to: [4, 4], method: 'strip-sets' }] };
+    expect(patternOf(rail).notes.join(' ')).toMatch(/The block cannot be cut from strip sets/);
+    expect(patternOf(rail, { blocks: 3 }).notes).toEqual([]);
+    const triangles: Block = { ...nine, unitMethods: [{ from: [0, 0], to: [3, 1], method: 'triangles' }] };
+    expect(patternOf(triangles).notes.join(' ')).toMatch(/it does nothing/);
   });
 
   test('of a whole block that is one row are cut when there are several blocks', () => {

@@ -103,10 +103,10 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
     );
   },
   turnedSets: (sideways, down, units) => {
-    const ways = [...(sideways ? [`in ${sideways.said} quer`] : []), ...(down ? [`in ${down.said} auf dem Kopf`] : [])];
+    const ways = [...(sideways ? [`bei ${sideways.said} quer`] : []), ...(down ? [`bei ${down.said} auf dem Kopf`] : [])];
     return (
-      `Aus Streifensätzen gleich geschnitten, steht das Muster im Block ${units.one ? `bei Einheit ${units.letter}` : `von den Einheiten ${units.letter}`} ${listed(ways)}; ` +
-      'soll es das nicht, aus einzelnen Teilen nähen.'
+      `Aus Streifensätzen geschnitten und darum alle gleich, steht das Muster ${units.one ? `in Einheit ${units.letter}` : `in den Einheiten ${units.letter}`} ` +
+      `${listed(ways)}; soll es aufrecht stehen, sie aus einzelnen Teilen nähen.`
     );
   },
   flipped: (units) =>
