@@ -7,7 +7,7 @@ const LIMIT = 250 * 1024;
 
 /** What is needed before anything is asked: the screen, the engine in its worker, the block that lies open; and what is not. */
 const FIRST = ['01-point-light.block', 'first', 'pattern-worker'];
-const LATER = ['block-file', 'GridPanel', 'Shelf', 'arranger', 'SelectionBar', 'PictureDialog', 'UnderTheCloth', 'MethodChooser', 'StepPanels', '02-harbour-steps.block'];
+const LATER = ['block-file', 'GridPanel', 'Shelf', 'arranger', 'SelectionBar', 'PictureDialog', 'UnderTheCloth', 'MethodChooser', 'StepPanels', 'PublishingRoom', 'pages-worker', '02-harbour-steps.block'];
 
 /** Opens the app for the first time. @returns how many bytes each script weighs, gzipped, by the name of its chunk */
 async function firstLoad({ context, page }: Visit): Promise<ReadonlyMap<string, number>> {

@@ -80,6 +80,7 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
   const setStyle = useCallback((next: HouseStyle): void => setFault(keepStyle(next)), []);
   const { desk: pagesDesk, pages, late } = usePages(block, working ? null : pattern, style);
   const laid = problem ? null : pages.laid;
+  const current = !working && !pages.busy && pages.of?.block === block && pages.of.pattern === pattern && pages.of.style === style;
   const goTo = (page: number): void => {
     setSide('pages');
     requestAnimationFrame(() => desk.current?.querySelector(`[data-page="${page}"]`)?.scrollIntoView({ block: 'start' }));
@@ -196,16 +197,16 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
           )}
         </div>
         <div className="room-choices">
-          <SavePdf block={block} pattern={pattern} laid={laid} current={!working && !pages.busy} clothStates={clothStates} desk={pagesDesk} said={said} say={setSaid} alarm={setFault} />
+          <SavePdf block={block} pattern={pattern} laid={laid} current={current} clothStates={clothStates} desk={pagesDesk} said={said} say={setSaid} alarm={setFault} />
           {fault !== null && (
             <p className="sheetlet-problem" role="alert">
               {fault}
             </p>
           )}
           <FileChooser chooser={photo} accept="image/*" label="Choose a photo" take={(file) => void takePhoto(file)} />
-          {aside.length > 0 && (
+          {laid && aside.length > 0 && (
             <Part title={`Set aside (${aside.length})`} open>
-              <AsidePanel words={aside} change={change} />
+              <AsidePanel words={aside} sentences={laid.sentences} telling={telling} change={change} />
             </Part>
           )}
           <Part title="What it holds" open>

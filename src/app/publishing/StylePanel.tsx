@@ -11,7 +11,7 @@ interface Choice<Name extends keyof HouseStyle> {
 const choice = <Name extends keyof HouseStyle>(name: Name, words: string, options: Choice<Name>['options']): Choice<Name> => ({ name, words, options });
 
 const PRINT = [
-  choice('paper', 'Paper', [['letter', 'Letter (8 1/2 by 11 in.)'], ['a4', 'A4 (210 by 297 mm)']]),
+  choice('paper', 'Paper', [['letter', 'Letter'], ['a4', 'A4']]),
   choice('lie', 'It lies', [['portrait', 'upright'], ['landscape', 'on its side']]),
   choice('columns', 'Columns', [[1, 'one'], [2, 'two']]),
   choice('ink', 'Fabrics are printed as', [['colours', 'colours'], ['hatches', 'hatches, for black ink only']]),
