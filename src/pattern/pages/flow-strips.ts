@@ -37,6 +37,7 @@ const LEAD = 4;
 export function flowStrips(items: readonly Flow[], widths: Widths, composing: Composing): readonly Strip[] {
   const strips: Strip[] = [];
   let headings: Flow[] = [];
+  let afterLoose = false;
   for (const item of items) {
     if (item.flow === 'heading') {
       headings.push(item);
@@ -46,12 +47,17 @@ export function flowStrips(items: readonly Flow[], widths: Widths, composing: Co
     const rows = rowsOf(item, wide ? widths.wide : widths.column, composing);
     if (rows.length === 0) continue;
     const loose = item.flow !== 'paragraph' && item.flow !== 'together';
-    strips.push(...headed(headings, rows, wide ? { ...widths, column: widths.wide } : widths, composing, loose).map((strip) => ({ ...strip, wide })));
+    const after = headings.length === 0 && !loose && afterLoose ? withAbove(rows, Math.max(rows[0]!.above, composing.type.half * AFTER)) : rows;
+    afterLoose = loose;
+    strips.push(...headed(headings, after, wide ? { ...widths, column: widths.wide } : widths, composing, loose).map((strip) => ({ ...strip, wide })));
     strips[strips.length - 1] = { ...strips.at(-1)!, whole: isWhole(item) };
     headings = [];
   }
   return [...strips, ...headed(headings, [], widths, composing)];
 }
+
+/** Above text that follows a table, a box or pictures, in half lines. */
+const AFTER = 1.7;
 
 /**
  * @param loose rows that need more air under a heading than text does
@@ -70,7 +76,7 @@ function headed(headings: readonly Flow[], rows: readonly Row[], { column }: Wid
   return [...strips, { rows: under === undefined ? rows : heldTogether(withAbove(rows, under)), wide: false, whole: false }];
 }
 
-const isWhole = ({ flow }: Flow): boolean => flow === 'together' || flow === 'facts' || flow === 'boxed' || flow === 'blank';
+const isWhole = ({ flow }: Flow): boolean => flow === 'together' || flow === 'facts' || flow === 'blank';
 
 /** @returns the rows of one thing in a column of its own width */
 function rowsOf(item: Flow, width: number, composing: Composing): readonly Row[] {

@@ -49,7 +49,9 @@ export function factRows({ facts }: Facts, width: number, composing: Composing):
   const { type } = composing;
   const gap = type.half * 2.4;
   const wished = Math.max(...facts.flatMap(({ label, value }) => [widthsOf(label.told, type.caption, composing).wide, widthsOf(value.told, type.value, composing).wide]), 1);
-  const across = Math.max(1, Math.min(facts.length, 4, Math.floor((width + gap) / (Math.min(wished, width) + gap))));
+  const most = Math.max(1, Math.min(facts.length, 5, Math.floor((width + gap) / (Math.min(wished, width) + gap))));
+  // As many in each row.
+  const across = Math.ceil(facts.length / Math.ceil(facts.length / most));
   const each = (width - gap * (across - 1)) / across;
   const rows = Array.from({ length: Math.ceil(facts.length / across) }, (_, i) => facts.slice(i * across, (i + 1) * across));
   return rows.map((row, i): Row => {
