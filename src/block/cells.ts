@@ -1,4 +1,4 @@
-import { paneIndex } from '../geometry/patchwork/patchwork.ts';
+import { paneIndex } from '../geometry/patchwork/pane-index.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { Grid } from './block.ts';
 import { leastCommonMultiple } from './lattice.ts';

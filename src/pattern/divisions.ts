@@ -1,4 +1,5 @@
-import { merged, type Boundary } from '../geometry/patchwork/boundaries.ts';
+import type { Boundary } from '../geometry/patchwork/boundaries.ts';
+import { merged } from '../geometry/patchwork/stretches.ts';
 import { counted } from '../block/counting.ts';
 import type { Piecing } from '../geometry/piecing/assembly.ts';
 import { divisionsIn, type Division } from '../geometry/piecing/divisions.ts';

@@ -1,5 +1,5 @@
 import type { LengthUnit } from '../block/block.ts';
-import type { Stretch } from '../geometry/patchwork/boundaries.ts';
+import type { Stretch } from '../geometry/patchwork/stretches.ts';
 import type { Point } from '../geometry/point.ts';
 import { gcd, ratio, type Rational } from '../measure/rational.ts';
 import type { Speech, Wording } from './language.ts';

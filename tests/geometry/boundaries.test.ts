@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { boundariesOf, covers, merged, within, type Boundary, type Stretch } from '../../src/geometry/patchwork/boundaries.ts';
+import { boundariesOf, type Boundary } from '../../src/geometry/patchwork/boundaries.ts';
+import { covers, merged, within, type Stretch } from '../../src/geometry/patchwork/stretches.ts';
 import type { Drawing } from '../../src/geometry/patchwork/drawing.ts';
 import { patchworkOf } from '../../src/geometry/patchwork/patchwork.ts';
 import { compareAlong, latticePoint, lineKey, lineThrough, side, type Point } from '../../src/geometry/point.ts';

@@ -1,12 +1,7 @@
-import { compareAlong, latticePoint, lineKey, lineThrough, undirected, type Line, type Point } from '../point.ts';
+import { compareAlong, latticePoint, lineKey, lineThrough, undirected, type Line } from '../point.ts';
 import { atomEdges, fuses, type Label, type Patchwork } from './patchwork.ts';
+import { byStart, earlier, later, merged, type Stretch } from './stretches.ts';
 import { isStill, taken, takenLine, type Symmetry } from './symmetry.ts';
-
-/** A stretch of one line, from < to in the order of compareAlong. */
-export interface Stretch {
-  readonly from: Point;
-  readonly to: Point;
-}
 
 /** Everything drawn on one line: where two cloths meet (or a seam is asked for), as disjoint stretches in order. */
 export interface Boundary {
@@ -96,10 +91,6 @@ export function takenBoundaries(s: Symmetry, boundaries: ReadonlyMap<string, Bou
   return new Map(all.sort(inOrder).map((boundary) => [lineKey(boundary.line), boundary]));
 }
 
-const byStart = (a: Stretch, b: Stretch): number => compareAlong(a.from, b.from);
-const later = (p: Point, q: Point): Point => (compareAlong(p, q) >= 0 ? p : q);
-const earlier = (p: Point, q: Point): Point => (compareAlong(p, q) <= 0 ? p : q);
-
 /** Sweeps both sides of a line; each side's stretches are disjoint. */
 function compared(front: Side[], back: Side[]): { readonly differ: Between[]; readonly locked: Stretch[] } {
   front.sort(byStart);
@@ -130,33 +121,4 @@ function joined(parts: readonly Between[]): readonly Between[] {
     else result.push(next);
   }
   return result;
-}
-
-/** @returns the union of stretches on one line, disjoint and in order */
-export function merged(stretches: readonly Stretch[]): readonly Stretch[] {
-  if (stretches.length < 2) return stretches;
-  const sorted = [...stretches].sort(byStart);
-  const result: Stretch[] = [];
-  for (const next of sorted) {
-    const last = result.at(-1);
-    if (last && compareAlong(next.from, last.to) <= 0) result[result.length - 1] = { from: last.from, to: later(last.to, next.to) };
-    else result.push(next);
-  }
-  return result;
-}
-
-/** @returns the parts of disjoint, ordered stretches that lie between two points of their line */
-export function within(stretches: readonly Stretch[], from: Point, to: Point): readonly Stretch[] {
-  const result: Stretch[] = [];
-  for (const s of stretches) {
-    if (compareAlong(s.to, from) <= 0) continue;
-    if (compareAlong(s.from, to) >= 0) break;
-    result.push({ from: later(s.from, from), to: earlier(s.to, to) });
-  }
-  return result;
-}
-
-/** @returns whether something is drawn all the way between two points of the line */
-export function covers(stretches: readonly Stretch[], from: Point, to: Point): boolean {
-  return stretches.some((s) => compareAlong(s.from, from) <= 0 && compareAlong(to, s.to) <= 0);
 }

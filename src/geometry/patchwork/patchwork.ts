@@ -2,6 +2,7 @@ import { clipAll, rectangle, split, type Convex } from '../convex.ts';
 import { compareAlong, side, type Line, type Point } from '../point.ts';
 import { convexParts } from './triangulate.ts';
 import type { Drawing, Lattice } from './drawing.ts';
+import { paneIndex } from './pane-index.ts';
 
 /** What one place of the drawing shows. */
 export interface Label {
@@ -40,17 +41,6 @@ export interface Patchwork {
 export const fuses = (a: Label, b: Label): boolean => a.fabric === b.fabric && a.own === b.own;
 
 const ascending = (values: Iterable<number>): number[] => [...new Set(values)].sort((a, b) => a - b);
-
-/** @returns index of the last edge ≤ value */
-export function paneIndex(edges: readonly number[], value: number): number {
-  let [low, high] = [0, edges.length - 1];
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (edges[middle]! <= value) low = middle;
-    else high = middle - 1;
-  }
-  return low;
-}
 
 /** The levels of a drawing across (axis 0) and down (axis 1) at which something is drawn or asked for. */
 function drawnLevels(drawing: Drawing, axis: 0 | 1): readonly number[] {

@@ -1,6 +1,7 @@
 import { chord, split, type Convex } from '../convex.ts';
 import { compareAlong, lineKey, lineThrough, samePoint, side, type Line, type Point } from '../point.ts';
-import { merged, within, type Boundary, type Stretch } from './boundaries.ts';
+import type { Boundary } from './boundaries.ts';
+import { merged, within, type Stretch } from './stretches.ts';
 import { atomEdges, type Atom, type Patchwork } from './patchwork.ts';
 
 /** @returns the atoms in which a patch shows */

@@ -1,6 +1,7 @@
 import { chord } from '../convex.ts';
 import { compareAlong, latticePoint, lineKey, lineThrough, reversed, side } from '../point.ts';
-import { covers, merged, within, type Boundary, type Stretch } from './boundaries.ts';
+import type { Boundary } from './boundaries.ts';
+import { covers, merged, within, type Stretch } from './stretches.ts';
 import { atomEdges, type Atom, type Patchwork } from './patchwork.ts';
 
 /** Why a patch that is marked whole can never be one piece of cloth. */

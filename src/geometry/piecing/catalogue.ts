@@ -1,5 +1,5 @@
 import { lineThrough, samePoint, type Line, type Point } from '../point.ts';
-import type { Stretch } from '../patchwork/boundaries.ts';
+import type { Stretch } from '../patchwork/stretches.ts';
 import type { UnitKind } from './assembly.ts';
 
 /** A rectangle on the lattice, in steps. */

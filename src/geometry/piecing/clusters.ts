@@ -1,5 +1,5 @@
 import { compareY, type Point } from '../point.ts';
-import { paneIndex } from '../patchwork/patchwork.ts';
+import { paneIndex } from '../patchwork/pane-index.ts';
 import type { Field } from './field.ts';
 import { rectId } from './rect-id.ts';
 

@@ -1,4 +1,5 @@
-import { within, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
+import type { Boundary } from '../patchwork/boundaries.ts';
+import { within, type Stretch } from '../patchwork/stretches.ts';
 import { compareAlong, lineKey, lineThrough, meet, parallel, side, type Point } from '../point.ts';
 import type { Assembly, Piece, Piecing } from './assembly.ts';
 

@@ -1,6 +1,8 @@
 import { compareAlong, compareX, compareY, meet, type Line, type Point } from '../point.ts';
-import { merged, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
-import { paneIndex, type Label, type Patchwork } from '../patchwork/patchwork.ts';
+import type { Boundary } from '../patchwork/boundaries.ts';
+import { merged, type Stretch } from '../patchwork/stretches.ts';
+import { paneIndex } from '../patchwork/pane-index.ts';
+import type { Label, Patchwork } from '../patchwork/patchwork.ts';
 import type { Rect } from './catalogue.ts';
 
 /** A stretch with the line that carries it. */

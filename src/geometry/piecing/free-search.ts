@@ -1,6 +1,7 @@
 import { chord, split, type Convex } from '../convex.ts';
 import { meet, parallel, sameLine, side, type Line, type Point } from '../point.ts';
-import { covers, within, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
+import type { Boundary } from '../patchwork/boundaries.ts';
+import { covers, within, type Stretch } from '../patchwork/stretches.ts';
 import { labelOf, labelsIn, type Patchwork } from '../patchwork/patchwork.ts';
 import type { Tree } from './tree.ts';
 

@@ -1,5 +1,6 @@
 import { chord, rectangle } from '../convex.ts';
-import { boundariesOf, covers, type Boundary, type Stretch } from '../patchwork/boundaries.ts';
+import { boundariesOf, type Boundary } from '../patchwork/boundaries.ts';
+import { covers, type Stretch } from '../patchwork/stretches.ts';
 import type { Drawing, Lattice } from '../patchwork/drawing.ts';
 import { patchworkOf, type Patchwork } from '../patchwork/patchwork.ts';
 import { shownHalves, shownOutline, throughPatch } from '../patchwork/shown.ts';
