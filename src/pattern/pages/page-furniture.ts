@@ -42,7 +42,7 @@ export function pageFurniture(
         ? []
         : [
             { kind: 'path', what: 'alarm', steps: boxPath({ left, top, width, height: bar }), fill: INK },
-            ...blockItems(alarmLines, left + pad, top + pad * 0.75, { role: 'of the page' }),
+            ...blockItems(alarmLines, left + pad, top + pad * 0.75, { role: 'alarm' }),
           ],
     foot: ({ left, top, height }, page, pages) => {
       const [under, y] = [top + height - type.foot.leading - line, top + height - type.foot.leading + baselineIn(type.foot)];

@@ -62,8 +62,11 @@ export interface TextItem {
   readonly width: number;
   /** Quarter turns clockwise about where its baseline begins; none where absent. */
   readonly turn?: 1 | 2 | 3;
-  /** What it is to somebody who listens: a heading; the page's own, said again on the next (a foot, a table's heads); else text like any other. */
-  readonly role?: 'heading' | 'of the page';
+  /**
+   * What it is to somebody who listens: a heading; the page's own, said again on the next (a foot, a table's heads), which is not told;
+   * the alarm of a pattern that must not be cut, told on every page; else text like any other.
+   */
+  readonly role?: 'heading' | 'of the page' | 'alarm';
   /** How deep a heading is: 1 the title, 2 a section. 1 where absent. */
   readonly level?: 1 | 2 | 3;
   /** Which sentence of the pattern it belongs to (`Said.at`). */

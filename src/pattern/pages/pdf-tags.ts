@@ -49,7 +49,7 @@ export function tagsOf(pdf: PDFKit.PDFDocument): Tags {
   return {
     forText: (item) => {
       if (item.role === 'of the page') return null;
-      const sentence = item.of ?? own();
+      const sentence = item.of ?? (item.role === 'alarm' ? 'alarm' : own());
       if (item.role === 'heading') {
         const tag = `H${item.level ?? 1}`;
         const key = `${tag} ${sentence}`;

@@ -33,7 +33,7 @@ export function withHead(ready: Page, { alarm, words }: Pick<Content, 'alarm' | 
         { kind: 'path', what: 'alarm', steps: boxPath({ left: margin, top, width: width - 2 * margin, height: LINE }), fill: INK },
         {
           kind: 'text', text, x: margin + PAD, y: top + LINE / 2 + 0.328 * size, size, weight: 'strong', color: '#ffffff',
-          width: setting.widthOf(text, size, 'strong'), role: 'of the page',
+          width: setting.widthOf(text, size, 'strong'), role: 'alarm',
         },
         ...ready.items.filter((item) => !isInLine(item)),
       ],

@@ -162,7 +162,7 @@ describe('a content laid out on pages', () => {
     law((_content, _style, { pages }) => {
       for (const page of pages) {
         const lines = texts(page);
-        const end = lines.findIndex(({ of, role }) => of !== undefined || role !== 'of the page');
+        const end = lines.findIndex(({ of, role }) => of !== undefined || role !== 'alarm');
         expect(lines.slice(0, end < 0 ? undefined : end).map(({ text }) => text).join('').replaceAll(' ', '')).toContain(alarm.replaceAll(' ', ''));
         expect(Math.min(...lines.map(({ y }) => y))).toBe(lines[0]!.y);
       }

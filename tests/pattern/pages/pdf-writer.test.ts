@@ -51,6 +51,7 @@ const made: Document = {
     ]),
     page([
       line('then press.', 50, { of: 'step/1' }),
+      line('Do not cut', 60, { role: 'alarm' }),
       toUnit,
       link('unit A', toUnit),
       link('unit Q', toUnit),
@@ -122,10 +123,11 @@ describe.skipIf(!hasPoppler)('the same document, read by poppler', () => {
   });
 
   test('says its words in order, and none of the page itself to those who listen', () => {
-    expect(textsIn(bytes)[1]!.split('\n').slice(0, 2)).toEqual(['then press.', 'A']);
+    expect(textsIn(bytes)[1]!.split('\n').slice(0, 2)).toEqual(['then press.', 'Do not cut']);
     const tags = tagsIn(bytes);
     expect(tags.replaceAll(/\s+/g, ' ')).toContain('P (block) "Sew two triangles," "then press."');
     expect(tags.replaceAll(/\s+/g, ' ')).toContain('"4⅞ in."');
+    expect(tags).toContain('Do not cut');
     expect(tags).not.toContain('page 1');
   });
 });
