@@ -31,7 +31,7 @@ export function sectionStrips(section: Section, widths: Widths, composing: Compo
 }
 
 /** So many lines after a title are a lead. */
-const LEAD = 4;
+const LEAD = 6;
 
 /** @returns things that follow one another in strips; a heading is as wide as what it heads, and stays with it */
 export function flowStrips(items: readonly Flow[], widths: Widths, composing: Composing): readonly Strip[] {

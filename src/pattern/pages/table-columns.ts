@@ -17,6 +17,9 @@ const GAP = 2;
 /** Columns grow by so much at most beyond what they hold, in half lines: what belongs together is not torn apart. */
 const GROWTH = 5;
 
+/** A word that is longer may be broken, in half lines. */
+const WORD = 15;
+
 /** What a table would like: each column on one line, and at least its longest word. */
 interface Wish {
   readonly wide: readonly number[];
@@ -32,7 +35,7 @@ function wishOf({ heads, rows, ticks }: Table, composing: Composing): Wish {
   const each = heads.map((head, c) => {
     const cells = rows.flatMap(({ cells }) => (cells[c] ? [widthsOf(cells[c].told, type.cell, composing)] : []));
     const all = [widthsOf(head.told, type.head, composing), ...cells];
-    return { wide: Math.max(...all.map(({ wide }) => wide)) + 0.1, least: Math.max(...all.map(({ least }) => least)) + 0.1 };
+    return { wide: Math.max(...all.map(({ wide }) => wide)) + 0.1, least: Math.min(type.half * WORD, Math.max(...all.map(({ least }) => least)) + 0.1) };
   });
   const swatched = rows.some(({ fabric, group }) => fabric !== undefined && group === undefined);
   const step = lead + type.half * 0.9;
@@ -73,6 +76,9 @@ function shared(wide: readonly number[], least: readonly number[], room: number,
   const [most, fewest] = [total(wide), total(least)];
   if (most <= room) return wide.map((each, c) => each + Math.min(growth[c] ?? 0, (room - most) / wide.length));
   if (fewest >= room) return levelled(least, room);
+  // Columns that are narrow anyway stay on one line; the long ones give way.
+  const level = levelled(wide, room);
+  if (level.every((each, c) => each >= least[c]!)) return level;
   return wide.map((each, c) => least[c]! + ((each - least[c]!) / (most - fewest)) * (room - fewest));
 }
 
