@@ -4,6 +4,7 @@ import { templatesOf } from '../../cutting/template-list.ts';
 import { capital } from '../../measure/words.ts';
 import { allDirectionNotes } from '../directions.ts';
 import type { Cloth, Pattern } from '../pattern.ts';
+import { eachWords, scrapsOf } from '../scraps.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Flow, Said, Section, TableRow } from './content.ts';
 import { length, listed, size, type Writing } from './writing.ts';
@@ -14,8 +15,10 @@ export function cuttingSection(writing: Writing): Section {
   const at = (place: string): string => `cutting/${place}`;
   const names = cutNames(writing);
   const templates = templateNames(pattern);
+  const families = scrapsOf(pattern, writing.speech);
+  const ofPrints = new Map(families.flatMap(({ cuts }) => cuts.map(({ cut, each }) => [cut.id, eachWords(each, writing.speech)] as const)));
   const rowsFor = (fabric: string): readonly TableRow[] =>
-    pattern.cuts.filter((cut) => cut.fabric === fabric).map((cut) => cutRow(writing, cut, names.get(cut.id)!, templates));
+    pattern.cuts.filter((cut) => cut.fabric === fabric).map((cut) => cutRow(writing, cut, { name: names.get(cut.id)!, templates, ofPrints: ofPrints.get(cut.id) ?? null }));
   const rows = [
     ...pattern.fabrics.flatMap((cloth) => [...groupRows(writing, cloth.fabric.id, clothWords(writing, cloth)), ...rowsFor(cloth.fabric.id)]),
     ...pattern.scraps.flatMap(({ id }) => [...groupRows(writing, id, [capital(writing.speech.language.pattern.fromScraps)]), ...rowsFor(id)]),
@@ -29,7 +32,9 @@ export function cuttingSection(writing: Writing): Section {
     figures: heads.map((i) => i === 0),
     rows: rows.map((row) => (row.cells.length === 0 ? row : { ...row, cells: heads.map((i) => row.cells[i]!) })),
   };
-  const notes = [...pattern.notes, ...allDirectionNotes(pattern, writing.speech)].map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
+  // What she chose and comes to nothing is told first; a maker has no use for it.
+  const { notes: all, unmet } = pattern;
+  const notes = [...all.slice(unmet.length), ...allDirectionNotes(pattern, writing.speech), ...families.flatMap(({ says }) => says)].map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
   const leads: readonly Flow[] =
     templates.size === 0 ? [] : [{ flow: 'paragraph', said: said(at('templates'), words.templates.leads), look: 'plain', leadsTo: 'section templates' }];
   return {
@@ -102,11 +107,21 @@ export function cutWords(writing: Writing, cut: Cut, templates: ReadonlyMap<stri
   return writing.words.cutting.cuts({ quantity: cut.quantity, shape, size: sides, named: templates.get(cut.id) ?? '' });
 }
 
-function cutRow(writing: Writing, cut: Cut, name: string, templates: ReadonlyMap<string, string>): TableRow {
+/** What is known of a line beside the list. */
+interface LineKnown {
+  /** For its place. */
+  readonly name: string;
+  readonly templates: ReadonlyMap<string, string>;
+  /** How many are cut of which print, where it is cut from scraps. */
+  readonly ofPrints: string | null;
+}
+
+function cutRow(writing: Writing, cut: Cut, { name, templates, ofPrints }: LineKnown): TableRow {
   const { said, speech: { language: { pattern: phrases } } } = writing;
   const some = (n: number): Count | null => (n > 0 ? counted(n, KEPT) : null);
   const at = `cutting/${name}`;
   const below = [
+    ...(ofPrints === null ? [] : [ofPrints]),
     ...(cut.diagonals ? [phrases.diagonals(some(cut.diagonals.falling), some(cut.diagonals.rising))] : []),
     ...(cut.spare > 0 ? [phrases.spare(counted(cut.spare, KEPT))] : []),
     ...(cut.set ? [writing.words.cutting.segments(cut.quantity, cut.set.segments, length(writing, cut.set.segment))] : []),

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Block } from '../../../src/block/block.ts';
+import type { Choices } from '../../../src/block/choices.ts';
 import { SECTIONS } from '../../../src/block/publication.ts';
 import { printLength } from '../../../src/measure/lengths.ts';
 import type { Rational } from '../../../src/measure/rational.ts';
@@ -107,6 +108,42 @@ describe('the content of a published pattern', () => {
     expect(said.toSorted()).toEqual(
       drawn.cuts.map((cut) => (cut.shape === 'square' ? printLength(cut.width, 'in', 'bare') : `${printLength(cut.width, 'in', 'bare')} × ${printLength(cut.height, 'in', 'bare')}`)).toSorted(),
     );
+  });
+
+  test('every way, order and method can be published', () => {
+    const squares = blockNamed('cases', 'double-nine-patch-9');
+    const star = demoBlock('01-point-light');
+    const blank: Block = { ...squares, patches: [], seams: [] };
+    const all: readonly (readonly [Block, Choices])[] = [
+      [squares, { methods: { 'joined unit': 'strip-sets' }, blocks: 4 }],
+      [squares, { assembly: 'web', blocks: 3 }],
+      [star, { way: 'foundation' }],
+      [star, { way: 'fewest pieces', method: 'template' }],
+      [star, { method: 'triangles-from-strips', trim: { n: 1, d: 8 }, margin: { percent: { n: 10, d: 1 } } }],
+      [star, { cloths: { deep: { sold: 'fat quarter', have: [{ count: 1, width: { n: 10, d: 1 }, length: { n: 10, d: 1 } }] } }, squaringUp: { n: 1, d: 2 } }],
+      [{ ...star, fabrics: star.fabrics.map((fabric) => ({ ...fabric, directional: true })) }, { way: 'rows' }],
+      [{ ...star, fabrics: star.fabrics.map((fabric) => (fabric.id === 'deep' ? { ...fabric, scraps: { prints: 4, seed: 1 } } : fabric)) }, {}],
+      [blank, {}],
+    ];
+    for (const [block, choices] of all) {
+      const pattern = patternOf(block, choices);
+      for (const language of LANGUAGES) {
+        const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
+        expect(allSaid(one.content).map(one.print).filter((text) => /[{}]|undefined|NaN/.test(text))).toEqual([]);
+        expectOwnPlaces(one);
+        expectCuts(one);
+        expectSteps(one);
+      }
+    }
+  });
+
+  test('of scraps the list tells how many are cut of each print', () => {
+    const block = demoBlock('01-point-light');
+    const fabrics = block.fabrics.map((fabric) => (fabric.id === 'deep' ? { ...fabric, scraps: { prints: 4, seed: 1 } } : fabric));
+    const one = written({ ...block, fabrics });
+    const texts = one.content.sections.flatMap((section) => (section.name === 'cutting' ? saidInSection(section).map(one.print) : []));
+    const deep = one.pattern.cuts.filter(({ fabric }) => fabric === 'deep');
+    expect(texts.filter((text) => /\d+ of (each of )?(\d+ )?prints?/.test(text))).toHaveLength(deep.length);
   });
 
   test('fabrics, names and a maker’s own lines cannot be taken for values', () => {
