@@ -19,7 +19,7 @@ const TOGETHER = 200;
 /** @returns the same document, packed. @param plain a PDF of one revision as pdfkit writes it, with nothing packed */
 export function packedPdf(plain: Uint8Array): Uint8Array {
   const text = latin(plain);
-  const [, trailer, from] = /trailer\n<<\n([\s\S]*)\n>>\nstartxref\n(\d+)\n%%EOF\s*$/.exec(text) ?? [];
+  const [, trailer, from] = /^trailer\n<<\n([\s\S]*)\n>>\nstartxref\n(\d+)\n%%EOF\s*$/.exec(text.slice(text.lastIndexOf('trailer\n<<'))) ?? [];
   if (trailer === undefined) throw new RangeError('a PDF without the trailer that is expected');
   const offsets = [...text.slice(Number(from)).matchAll(/^(\d{10}) 00000 n /gm)].map(([, offset]) => Number(offset));
   const inOrder = offsets.map((offset, i) => [offset, i + 1] as const).sort(([a], [b]) => a - b);
