@@ -1,10 +1,10 @@
 import { rational } from '../measure/rational.ts';
 import { cutShape } from '../cutting/shapes.ts';
-import { clothName, clothOf, cornerOf, cutSizeOf, pieceOf, roleOf, thing, together, type Vocabulary } from './naming.ts';
+import { clothName, clothOf, cornerOf, cutOf, cutSizeOf, pieceOf, roleOf, thing, together, type Vocabulary } from './naming.ts';
 import { layOutWords } from './free-words.ts';
 import type { Corner, Place } from './phrases/said.ts';
-import { allowance, cutOf, roundsFor, spareOf, templatesLie, type Told } from './recipes.ts';
-import { different } from './sentences.ts';
+import { allowance, roundsFor, spareOf, templatesLie, type Told } from './recipes.ts';
+import { different, grouped } from './sentences.ts';
 import type { StepPart } from './step.ts';
 
 /** @returns the parts that do one thing in the unit */
@@ -57,21 +57,15 @@ function whereTo(step: Told, corners: readonly StepPart[], words: Vocabulary): s
     const { shape, width, height } = cutOf(part, words);
     return [shape === 'square', width.n, width.d, height.n, height.d].join(' ');
   };
-  const sizes = different(corners.map(sizeKey));
-  const alike = new Map<string, { readonly part: StepPart; readonly places: Corner[] }>();
-  for (const part of corners) {
-    const key = `${clothOf(part)} ${sizes.length > 1 ? sizeKey(part) : ''}`;
-    const known = alike.get(key) ?? { part, places: [] };
-    known.places.push(cornerOf(part, step.parts) as Corner);
-    alike.set(key, known);
-  }
+  const oneSize = different(corners.map(sizeKey)).length === 1;
+  const groups = grouped(corners, (part) => `${clothOf(part)} ${oneSize ? '' : sizeKey(part)}`);
   const { toAllCorners, toCorners } = words.phrases.corners;
-  if (alike.size === 1 && corners.length === 4) return toAllCorners(clothName(clothOf(corners[0]!), words));
+  if (groups.length === 1 && corners.length === 4) return toAllCorners(clothName(clothOf(corners[0]!), words));
   return toCorners(
-    [...alike.values()].map(({ part, places }) => ({
-      cloth: clothName(clothOf(part), words),
-      size: sizes.length > 1 ? cutSizeOf(cutOf(part, words), words) : null,
-      corners: inCornerOrder(places),
+    groups.map((alike) => ({
+      cloth: clothName(clothOf(alike[0]), words),
+      size: oneSize ? null : cutSizeOf(cutOf(alike[0], words), words),
+      corners: inCornerOrder(alike.map((part) => cornerOf(part, step.parts) as Corner)),
     })),
   );
 }

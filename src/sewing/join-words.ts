@@ -4,6 +4,7 @@ import { counted, inRuns, likeness, sideOf, thing, type Vocabulary } from './nam
 import type { Around } from './phrases/joins.ts';
 import type { Side } from './phrases/said.ts';
 import type { Told } from './recipes.ts';
+import { runsOf } from './sentences.ts';
 import type { Join, StepPart } from './step.ts';
 
 /** How things are joined that are finished in themselves: rows and columns, rounds, rings. */
@@ -60,15 +61,12 @@ function turning(strips: readonly Laid[]): 'clockwise' | 'counter-clockwise' | n
 }
 
 /** @returns strips of a round, those that follow one another and are alike told together */
-function around(round: readonly Laid[], words: Vocabulary): readonly Around[] {
-  const groups: { readonly part: StepPart; readonly sides: Side[] }[] = [];
-  for (const { part, side } of round) {
-    const last = groups.at(-1);
-    if (last && likeness(last.part, words) === likeness(part, words)) last.sides.push(side);
-    else groups.push({ part, sides: [side] });
-  }
-  return groups.map(({ part, sides }) => ({ thing: thing(part, words), count: counted(sides.length, words), sides }));
-}
+const around = (round: readonly Laid[], words: Vocabulary): readonly Around[] =>
+  runsOf(round, ({ part }) => likeness(part, words)).map((alike) => ({
+    thing: thing(alike[0].part, words),
+    count: counted(alike.length, words),
+    sides: alike.map(({ side }) => side),
+  }));
 
 /** A ring: the first seam is sewn in two goes, so that every seam is straight. */
 export function ringWords({ parts, joins }: Pick<Told, 'parts' | 'joins'>, words: Vocabulary): string {

@@ -1,3 +1,4 @@
+import { counted as numberOf, type Count } from '../block/counting.ts';
 import { rational, type Rational } from '../measure/rational.ts';
 import type { LengthUnit } from '../block/block.ts';
 import type { Telling } from '../block/telling.ts';
@@ -6,9 +7,9 @@ import type { Cut, Role } from '../cutting/cut.ts';
 import { box, type Box } from '../geometry/convex.ts';
 import { compareX, compareY, type Point } from '../geometry/point.ts';
 import { shapeOf } from '../geometry/shape.ts';
-import { different } from './sentences.ts';
+import { different, grouped, runsOf } from './sentences.ts';
 import type { Some } from './phrases/joins.ts';
-import type { Count, Diagonal, Piece, Pieces, Place, Shape, Side, Size, Thing } from './phrases/said.ts';
+import type { Diagonal, Piece, Pieces, Place, Shape, Side, Size, Thing } from './phrases/said.ts';
 import type { SewingPhrases } from './phrases/sewing-phrases.ts';
 import type { StepPart } from './step.ts';
 
@@ -27,7 +28,7 @@ export interface Vocabulary {
 export const clothName = (id: string, { telling }: Vocabulary): string => telling.cloth(id);
 
 /** @returns a number as phrases want it */
-export const counted = (n: number, { telling }: Vocabulary): Count => ({ n, said: telling.count(n) });
+export const counted = (n: number, { telling }: Vocabulary): Count => numberOf(n, telling);
 
 /** @returns a size as phrases want it, of width and height also where these are equal */
 export const sizeOf = ({ width, height }: { readonly width: Rational; readonly height: Rational }, { telling, unit }: Vocabulary): Size => [
@@ -56,8 +57,11 @@ export const thing = (part: StepPart, words: Vocabulary): Thing =>
 /** @returns a part that is a piece of cloth as phrases want it */
 export const pieceOf = (part: StepPart, words: Vocabulary): Piece => ({
   cloth: clothName(clothOf(part), words),
-  shape: shapeFrom(words.cut('cut' in part.from ? part.from.cut : ''), words),
+  shape: shapeFrom(cutOf(part, words), words),
 });
+
+/** @returns the line of the cutting list that a piece comes from */
+export const cutOf = ({ from }: StepPart, { cut }: Vocabulary): Cut => cut('cut' in from ? from.cut : '');
 
 /** @returns the fabric of a piece; '' for a unit */
 export const clothOf = (part: StepPart): string => ('cut' in part.from ? part.from.fabric : '');
@@ -77,32 +81,15 @@ export const likeness = ({ from, turn }: StepPart, { cut }: Vocabulary): string 
   'unit' in from ? `${from.unit} ${turn}` : `${from.fabric} ${shapeKey(cut(from.cut))}`;
 
 /** @returns pieces by their shapes, each shape once with all its cloths */
-export function together(parts: readonly StepPart[], words: Vocabulary): readonly Pieces[] {
-  const shapes = new Map<string, { readonly cut: Cut; readonly cloths: string[] }>();
-  for (const { from } of parts) {
-    if (!('cut' in from)) continue;
-    const cut = words.cut(from.cut);
-    const known = shapes.get(shapeKey(cut)) ?? { cut, cloths: [] };
-    known.cloths.push(from.fabric);
-    shapes.set(shapeKey(cut), known);
-  }
-  return [...shapes.values()].map(({ cut, cloths }) => ({
-    cloths: different(cloths).map((id) => words.telling.cloth(id)),
-    shape: shapeFrom(cut, words),
+export const together = (parts: readonly StepPart[], words: Vocabulary): readonly Pieces[] =>
+  grouped(parts, (part) => shapeKey(cutOf(part, words))).map((alike) => ({
+    cloths: different(alike.map(clothOf)).map(words.telling.cloth),
+    shape: shapeFrom(cutOf(alike[0], words), words),
   }));
-}
 
 /** @returns things that follow one another with how many there are in a row */
-export function inRuns(parts: readonly StepPart[], words: Vocabulary): readonly Some[] {
-  const runs: { readonly key: string; readonly part: StepPart; count: number }[] = [];
-  for (const part of parts) {
-    const key = likeness(part, words);
-    const last = runs.at(-1);
-    if (last?.key === key) last.count++;
-    else runs.push({ key, part, count: 1 });
-  }
-  return runs.map(({ part, count }) => ({ thing: thing(part, words), count: counted(count, words) }));
-}
+export const inRuns = (parts: readonly StepPart[], words: Vocabulary): readonly Some[] =>
+  runsOf(parts, (part) => likeness(part, words)).map((alike) => ({ thing: thing(alike[0], words), count: counted(alike.length, words) }));
 
 /** @returns along which diagonal a triangle's rectangle is cut; null where it comes from a square or a template */
 export function diagonalOf(part: StepPart): Diagonal | null {

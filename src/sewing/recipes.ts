@@ -1,6 +1,5 @@
-import type { Cut } from '../cutting/cut.ts';
-import { counted, diagonalOf, placeOf, roleOf, thing, type Vocabulary } from './naming.ts';
-import type { Count } from './phrases/said.ts';
+import type { Count } from '../block/counting.ts';
+import { counted, cutOf, diagonalOf, placeOf, roleOf, thing, type Vocabulary } from './naming.ts';
 import type { SlantedPart } from './phrases/slanted.ts';
 import type { Step, StepPart } from './step.ts';
 
@@ -9,8 +8,6 @@ import type { Step, StepPart } from './step.ts';
 /** What the instructions for a unit go by. */
 export type Told = Pick<Step, 'makes' | 'kind' | 'count' | 'parts' | 'joins'>;
 
-/** @returns the cut a part comes from */
-export const cutOf = (part: StepPart, words: Vocabulary): Cut => words.cut('cut' in part.from ? part.from.cut : '');
 /** @returns the seam allowance */
 export const allowance = ({ telling, seam, unit }: Vocabulary): string => telling.length(seam, unit);
 

@@ -1,27 +1,22 @@
-import type { Cut } from '../cutting/cut.ts';
 import { multiply, rational, subtract } from '../measure/rational.ts';
-import { type Vocabulary } from './naming.ts';
-import { different } from './sentences.ts';
-import type { Step } from './step.ts';
+import { clothOf, cutOf, type Vocabulary } from './naming.ts';
+import { different, grouped } from './sentences.ts';
+import type { Step, StepPart } from './step.ts';
 
 /** @returns how the strips of a unit are cut into triangles, strips of one size told once: a sentence or more for each */
 export function stripWords({ parts }: Pick<Step, 'parts'>, words: Vocabulary): readonly string[] {
-  const sizes = new Map<string, { readonly cut: Cut; readonly cloths: string[] }>();
-  for (const { from } of parts) {
-    if (!('cut' in from)) continue;
-    const cut = words.cut(from.cut);
-    if (!cut.nested) continue;
-    const { form, measure } = cut.nested;
-    const key = [form, cut.width.n, cut.width.d, measure.n, measure.d].join(' ');
-    const known = sizes.get(key) ?? { cut, cloths: [] };
-    known.cloths.push(from.fabric);
-    sizes.set(key, known);
-  }
-  return [...sizes.values()].map(({ cut, cloths }) => howToCut(cut, different(cloths), words));
+  const nested = parts.filter((part) => 'cut' in part.from && cutOf(part, words).nested);
+  const key = (part: StepPart): string => {
+    const { width, nested: lie } = cutOf(part, words);
+    return [lie!.form, width.n, width.d, lie!.measure.n, lie!.measure.d].join(' ');
+  };
+  return grouped(nested, key).map((alike) => howToCut(alike, words));
 }
 
-function howToCut({ width, nested }: Cut, fabrics: readonly string[], { telling, phrases, unit, seam }: Vocabulary): string {
-  const cloths = fabrics.map((id) => telling.cloth(id));
+function howToCut(alike: readonly [StepPart, ...StepPart[]], words: Vocabulary): string {
+  const { telling, phrases, unit, seam } = words;
+  const { width, nested } = cutOf(alike[0], words);
+  const cloths = different(alike.map(clothOf)).map(telling.cloth);
   const [height, measure] = [telling.length(width, unit), telling.length(nested!.measure, unit)];
   if (nested!.form === 'half') return phrases.strips.halves(cloths, height, measure);
   // h = w/2 + 2s, and the long side with its tips cut across is w + 2s.

@@ -1,11 +1,11 @@
 import { rational } from '../measure/rational.ts';
 import { ceilToStep, surd } from '../measure/surd.ts';
 import { layOutWords } from './free-words.ts';
-import { clothName, clothOf, counted, diagonalOf, pieceOf, placeOf, roleOf, sideAlong, SIDES, thing, together, type Vocabulary } from './naming.ts';
+import { clothName, clothOf, counted, cutOf, diagonalOf, pieceOf, placeOf, roleOf, sideAlong, SIDES, thing, together, type Vocabulary } from './naming.ts';
 import type { Pairs } from './phrases/half-squares.ts';
 import type { Halves, HalvesLie } from './phrases/quarter-squares.ts';
 import type { SlantedPart } from './phrases/slanted.ts';
-import { allowance, cutOf, roundsFor, slantedPart, spareOf, templatesLie, type Told } from './recipes.ts';
+import { allowance, roundsFor, slantedPart, spareOf, templatesLie, type Told } from './recipes.ts';
 import type { StepPart } from './step.ts';
 
 /*

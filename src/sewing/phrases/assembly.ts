@@ -1,6 +1,7 @@
+import type { Count } from '../../block/counting.ts';
 import type { Some } from './joins.ts';
 import type { Lying } from './pressing.ts';
-import type { Count, Run } from './said.ts';
+import type { Run } from './said.ts';
 
 /** Rows that are alike, by their numbers from the top. */
 export interface Rows<What> {

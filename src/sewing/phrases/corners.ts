@@ -1,4 +1,5 @@
-import type { Corner, Count, Piece, Pieces, Size, Thing } from './said.ts';
+import type { Count } from '../../block/counting.ts';
+import type { Corner, Piece, Pieces, Size, Thing } from './said.ts';
 
 /** Whose corners these are: those of geese and of squares in a square are sewn on with more care. */
 export type CornersOf = 'flying geese' | 'square in a square' | 'corner-triangle unit';

@@ -1,4 +1,5 @@
-import type { Count, Piece, Pieces } from './said.ts';
+import type { Count } from '../../block/counting.ts';
+import type { Piece, Pieces } from './said.ts';
 
 /** Squares that are laid on each other in pairs. */
 export interface Pairs {

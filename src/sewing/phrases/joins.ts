@@ -1,4 +1,5 @@
-import type { Count, Side, Thing } from './said.ts';
+import type { Count } from '../../block/counting.ts';
+import type { Side, Thing } from './said.ts';
 
 /** Things that are alike, one after another. */
 export interface Some {

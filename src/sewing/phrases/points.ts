@@ -1,4 +1,5 @@
-import type { Count, Run } from './said.ts';
+import type { Count } from '../../block/counting.ts';
+import type { Run } from './said.ts';
 
 /** Some of the places where seams meet. */
 export interface Places {

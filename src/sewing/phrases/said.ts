@@ -5,12 +5,6 @@ import type { Hand } from '../../cutting/shapes.ts';
  * printed, or kept alive. What a phrase decides, it decides by the numbers and words here that are no text of the sentence.
  */
 
-/** How many of something: the number that decides about singular and plural, and how it is said. */
-export interface Count {
-  readonly n: number;
-  readonly said: string;
-}
-
 /** The side of a square, or width and height; of two the first is said without its unit. */
 export type Size = readonly [string] | readonly [string, string];
 

@@ -1,4 +1,5 @@
-import type { Count, Size, Thing } from './said.ts';
+import type { Count } from '../../block/counting.ts';
+import type { Size, Thing } from './said.ts';
 
 /** What every step says beside how it is sewn: whole sentences. */
 export interface StepPhrases {

@@ -1,4 +1,5 @@
-import type { Count, Size } from './said.ts';
+import type { Count } from '../../block/counting.ts';
+import type { Size } from './said.ts';
 
 /** Strips of one cloth that lie beside each other in a set; each as wide and as long as the size says. */
 export interface SetStrip {

@@ -1,4 +1,5 @@
-import type { Count, Piece } from '../said.ts';
+import type { Count } from '../../../block/counting.ts';
+import type { Piece } from '../said.ts';
 import type { HalfSquarePhrases, Pairs } from '../half-squares.ts';
 import { pieceName, piecesName } from './things.ts';
 

@@ -6,40 +6,18 @@ import { numbers } from './numbers.ts';
 
 const toward = (way: Toward): string => (typeof way === 'string' ? way : `toward ${way.cloth}`);
 
-interface Custom {
-  /** Every seam, where all lie so. */
-  readonly all: (seams: number) => string;
-  readonly outward: string;
-  readonly inward: string;
-}
+/** Every seam as custom has it; one as custom has it; one the other way. */
+type Custom = readonly [all: string, outward: string, inward: string];
+
+const ONTO = ['toward what was just sewn on', 'toward what was there before'] as const;
 
 const OUTWARD: Readonly<Record<Outward, Custom>> = {
-  round: { all: () => 'every seam outward, away from the centre', outward: 'outward', inward: 'toward the centre' },
-  'small triangles': {
-    all: () => 'toward the small triangles',
-    outward: 'toward the small triangle',
-    inward: 'toward the large triangle',
-  },
-  corners: {
-    all: (seams) => `toward the corner${seams > 1 ? 's' : ''}`,
-    outward: 'toward the corner',
-    inward: 'toward the middle',
-  },
-  'side triangles': {
-    all: () => 'toward the side triangles',
-    outward: 'toward the side triangle',
-    inward: 'toward the middle triangle',
-  },
-  'sewn on': {
-    all: () => 'each seam toward the piece just sewn on',
-    outward: 'toward what was just sewn on',
-    inward: 'toward what was there before',
-  },
-  crossing: {
-    all: () => 'each seam to one side before another crosses it',
-    outward: 'toward what was just sewn on',
-    inward: 'toward what was there before',
-  },
+  round: ['every seam outward, away from the centre', 'outward', 'toward the centre'],
+  'small triangles': ['toward the small triangles', 'toward the small triangle', 'toward the large triangle'],
+  corners: ['toward the corners', 'toward the corner', 'toward the middle'],
+  'side triangles': ['toward the side triangles', 'toward the side triangle', 'toward the middle triangle'],
+  'sewn on': ['each seam toward the piece just sewn on', ...ONTO],
+  crossing: ['each seam to one side before another crosses it', ...ONTO],
 };
 
 const every = (seams: number): string => (seams > 1 ? 'every seam' : 'the seam');
@@ -60,10 +38,10 @@ export const pressing: PressingPhrases = {
     sentence(
       `Press the short seam ${toward(short)}, the long one ${long === 'open' ? long : `${long === 'away' ? 'away from' : long} the large triangle`}`,
     ),
-  outward: (what, seams) => `Press ${OUTWARD[what].all(seams)}.`,
-  otherwise: (what, way, seams) => `Press ${every(seams)} ${way === 'open' ? way : OUTWARD[what].inward}.`,
+  outward: (what, seams) => `Press ${OUTWARD[what][what === 'corners' && seams === 1 ? 1 : 0]}.`,
+  otherwise: (what, way, seams) => `Press ${every(seams)} ${way === 'open' ? way : OUTWARD[what][2]}.`,
   each: (what, lying) =>
-    `Press the seams, in the order in which they are sewn: ${byWay(lying, (way) => (way === 'open' ? way : OUTWARD[what][way]))}.`,
+    `Press the seams, in the order in which they are sewn: ${byWay(lying, (way) => (way === 'open' ? way : OUTWARD[what][way === 'outward' ? 1 : 2]))}.`,
   toward: (name) => sentence(`Press toward ${name}`),
   towardPlain: 'Press toward the plain pieces.',
   oneWay: (way, seams) => `Press the seam${seams > 1 ? 's' : ''} ${side(way)}.`,
