@@ -230,7 +230,7 @@ function CutLine({ cut, pattern, fabricName }: { readonly cut: Cut; readonly pat
         </strong>
         {cut.shape === 'template' && <span className="sub">, from a template</span>}
         {cut.subcut !== 'none' && <span className="sub">, {SUBCUTS[cut.subcut]}</span>}
-        {cut.set && <span className="sub">, each set cut across into {cut.set.segments}</span>}
+        {cut.set && <span className="sub">, for sets of {cut.set.segments} segments</span>}
         {cut.diagonals && <span className="sub">: {handsOf(cut.diagonals)}, standing on the short side</span>}
         {cut.spare > 0 && <span className="quiet spare"> · {cut.spare} spare</span>}
       </p>
