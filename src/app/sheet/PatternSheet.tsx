@@ -61,8 +61,10 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
             {late ? 'working it out …' : ''}
           </span>
         </p>
-        <h2 id="sheet-title">{block.name}</h2>
-        {block.patches.length > 0 && <PublishButton block={block} pattern={pattern} working={working} problem={problem} clothStates={clothStates} acts={acts} />}
+        <div className="sheet-title">
+          <h2 id="sheet-title">{block.name}</h2>
+          {block.patches.length > 0 && <PublishButton block={block} pattern={pattern} working={working} problem={problem} clothStates={clothStates} acts={acts} />}
+        </div>
         {written && (
           <p className="sheet-size">
             <span>
