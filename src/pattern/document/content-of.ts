@@ -79,7 +79,7 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
     colors: new Map(block.fabrics.map(({ id, color }) => [id, color])),
     fabrics: [...pattern.fabrics.map(({ fabric }) => fabric.id), ...pattern.scraps.map(({ id }) => id)],
     words: words.layout,
-    alarm: pattern.proof.holds ? null : words.cover.notTheDrawing,
+    alarm: pattern.proof.holds ? null : words.templates.pages.alarm,
     aside: [
       ...own.aside(() => SECTIONS.filter((name) => !chosen.includes(name)).forEach((name) => write[name]())),
       ...parts.aside.map((part) => ({ at: placeOfPart(part), now: part.text, was: '' })),

@@ -41,13 +41,13 @@ export function cuttingSection(writing: Writing): Section {
     name: 'cutting',
     title: said(at('title'), words.titles.cutting),
     ownPage: false,
-    items: [rulesBox(writing), { flow: 'paragraph', said: said(at('intro'), words.cutting.intro), look: 'plain' }, table, ...leads, ...notes],
+    items: [rulesBox(writing), table, ...leads, ...notes],
   };
 }
 
 /** What a published pattern says once, for all its steps. */
 function rulesBox(writing: Writing): Flow {
-  const { pattern, words: { rules }, style, said, speech } = writing;
+  const { pattern, words: { rules, cutting }, style, said, speech } = writing;
   const names = speech.language.pattern.values.kinds;
   const { choices } = pattern;
   const byLength = pattern.fabrics.some(({ order }) => order.bought.length === null);
@@ -60,6 +60,7 @@ function rulesBox(writing: Writing): Flow {
     ['seam', rules.seam(length(writing, choices.seam))],
     ['rounded', rules.rounded(length(writing, choices.ruler))],
     ...(byLength ? [['strips', rules.strips] as const] : []),
+    ...(pattern.cuts.length > 1 ? [['order', cutting.intro] as const] : []),
     ...(sewn ? ([['right sides', rules.rightSides], ['pressing', rules.pressing], ['measure', rules.measure]] as const) : []),
     ...(style.kinds === 'short' && shortened.length > 0 ? [['abbreviations', rules.abbreviations(shortened)] as const] : []),
   ];

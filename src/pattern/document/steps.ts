@@ -1,4 +1,4 @@
-import { isWeb } from '../../geometry/piecing/reassembly.ts';
+import { isWeb } from '../../geometry/piecing/web.ts';
 import { assemblyPicture } from '../diagrams/assembly.ts';
 import { stepPanels } from '../diagrams/step-panels.ts';
 import { isOnFoundations } from '../../sewing/sections.ts';

@@ -7,7 +7,7 @@ import type { Pattern } from '../pattern.ts';
 import { cornersOf } from '../polygons.ts';
 import { withFractions, type Setting } from './face.ts';
 import { drawFoundation, foundationInk, withAllowance, type FoundationInk, type TurnedFoundation } from './foundation-drawing.ts';
-import { headHeight, headItems, measureItems, measureRoom, type Head } from './furniture.ts';
+import { headHeight, headItems, measureItems, measureRoom, type Head, type MeasureWords } from './furniture.ts';
 import { packed, type Laid, type Room } from './packing.ts';
 import { movedItem, type Document, type Page } from './page.ts';
 import { MARGIN, POINTS, sheetOf, type Lie, type Paper } from './paper.ts';
@@ -35,19 +35,19 @@ export function foundationPages(pattern: Pattern, paper: Paper, setting: Setting
   const inks = inksOf(pattern, speech);
   const seam = withFractions(telling.length(choices.seam, block.unit));
   const lines = [...(proof.holds ? [] : [said.alarm]), ...said.lines(seam, choices.blocks)];
-  const portrait = planFor(inks, paper, 'portrait', lines.length, setting);
-  const landscape = portrait.large.length === 0 && portrait.sheets.length < 2 ? portrait : planFor(inks, paper, 'landscape', lines.length, setting);
+  const portrait = planFor(inks, paper, 'portrait', lines.length, setting, said);
+  const landscape = portrait.large.length === 0 && portrait.sheets.length < 2 ? portrait : planFor(inks, paper, 'landscape', lines.length, setting, said);
   const fewer = landscape.large.length - portrait.large.length || landscape.sheets.length - portrait.sheets.length;
   const plan = fewer < 0 ? landscape : portrait;
   const large = plan.large.flatMap((ink) =>
-    tiledPages(ink, paper, (part, parts, place) => ({ title: name, place, lines: parts > 1 ? [...lines, said.part(said.section(ink.letter), part, parts)] : lines }), setting),
+    tiledPages(ink, paper, (part, parts, place) => ({ title: name, place, lines: parts > 1 ? [...lines, said.part(said.section(ink.letter), part, parts)] : lines }), setting, said),
   );
   const count = plan.sheets.length + large.length;
   return {
     title,
     language: language.tag,
     pages: [
-      ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: said.place(i + 1, count), lines }, setting)),
+      ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: said.place(i + 1, count), lines }, setting, said)),
       ...large.map((page, i) => page(said.place(plan.sheets.length + i + 1, count))),
     ],
   };
@@ -75,10 +75,10 @@ interface Plan {
   readonly large: readonly FoundationInk[];
 }
 
-function planFor(inks: readonly FoundationInk[], paper: Paper, lie: Lie, lines: number, setting: Setting): Plan {
+function planFor(inks: readonly FoundationInk[], paper: Paper, lie: Lie, lines: number, setting: Setting, words: MeasureWords): Plan {
   const { width, height } = sheetOf(paper, lie);
   const top = MARGIN + headHeight(lines);
-  const measure = measureRoom(setting);
+  const measure = measureRoom(setting, words);
   const inner = { width: width - 2 * MARGIN, height: height - MARGIN - top };
   const corner = cornersOf({ left: 0, top: inner.height - measure.height - GAP / 2, right: measure.width + GAP, bottom: inner.height });
   const room: Room = { ...inner, taken: [corner] };
@@ -90,7 +90,7 @@ function planFor(inks: readonly FoundationInk[], paper: Paper, lie: Lie, lines: 
   return { width, height, top, loose, sheets: loose.length === 0 ? [] : pack(loose)!, large: inks.filter((_, i) => !fits[i]) };
 }
 
-function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting): Page {
+function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting, words: MeasureWords): Page {
   const foundations = [...laid]
     .sort((a, b) => a.item - b.item)
     .flatMap(({ item, turn, at }) => loose[item]![turn]!.items.map((one) => movedItem(one, MARGIN + at[0], top + at[1])));
@@ -101,7 +101,7 @@ function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, h
     items: [
       ...headItems(head, MARGIN, MARGIN, width - 2 * MARGIN, setting),
       ...foundations,
-      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting).height - 0.5, setting),
+      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting, words).height - 0.5, setting, words),
     ],
   };
 }
@@ -112,11 +112,12 @@ function tiledPages(
   paper: Paper,
   headOf: (part: number, parts: number, place: string) => Head,
   setting: Setting,
+  words: MeasureWords,
 ): readonly ((place: string) => Page)[] {
   const ways = (['portrait', 'landscape'] as const).flatMap((lie) => [0, 90].map((degrees) => {
     const size = sheetOf(paper, lie);
     const top = MARGIN + headHeight(headOf(1, 2, '').lines.length) + INSET;
-    const window = { width: size.width - 2 * MARGIN - 2 * INSET, height: size.height - MARGIN - measureRoom(setting).height - 10 - INSET - top, top };
+    const window = { width: size.width - 2 * MARGIN - 2 * INSET, height: size.height - MARGIN - measureRoom(setting, words).height - 10 - INSET - top, top };
     const drawn = drawFoundation(ink, degrees, setting);
     const tiling = tilingOver(drawn.cut, window.width, window.height, OVERLAP);
     return { size, window, drawn, tiling, tiles: tiling.tiles.filter((tile) => shows(drawn.cut, tile, window)) };
@@ -131,7 +132,7 @@ function tiledPages(
       items: [
         ...headItems(headOf(i + 1, tiles.length, place), MARGIN, MARGIN, size.width - 2 * MARGIN, setting),
         ...items.map((item) => movedItem(item, MARGIN + INSET, window.top)),
-        ...measureItems(MARGIN + 0.5, size.height - MARGIN - measureRoom(setting).height - 0.5, setting),
+        ...measureItems(MARGIN + 0.5, size.height - MARGIN - measureRoom(setting, words).height - 0.5, setting, words),
       ],
     };
   });

@@ -1,3 +1,4 @@
+import { rational } from '../../measure/rational.ts';
 import type { Blank, Facts, Measure, Photo } from '../document/content.ts';
 import { printed } from '../telling/kept.ts';
 import type { Composing } from './composing.ts';
@@ -86,13 +87,13 @@ export function factRows({ facts }: Facts, width: number, composing: Composing):
 
 /** Squares to measure: of an inch, and of two centimetres. */
 const SQUARES = [
-  { side: POINTS.in, text: '1 in.', what: 'square of 1 in.' },
-  { side: 2 * POINTS.cm, text: '2 cm', what: 'square of 2 cm' },
+  { side: POINTS.in, length: rational(1), unit: 'in', what: 'square of 1 in.' },
+  { side: 2 * POINTS.cm, length: rational(2), unit: 'cm', what: 'square of 2 cm' },
 ] as const;
 
 /** @returns the squares to measure at true size, with what is said of them beside them */
 export function measureRow({ said }: Measure, width: number, composing: Composing): Row {
-  const { type, setting } = composing;
+  const { type, setting, telling } = composing;
   const gap = type.half * 1.4;
   const [line, high] = [0.5, POINTS.in + 1];
   const words = SQUARES.reduce((sum, { side }) => sum + side + gap, line);
@@ -105,7 +106,8 @@ export function measureRow({ said }: Measure, width: number, composing: Composin
     held: false,
     at: (x, y) => {
       let left = x + line;
-      const squares = SQUARES.flatMap(({ side, text: name, what }): readonly Item[] => {
+      const squares = SQUARES.flatMap(({ side, length, unit, what }): readonly Item[] => {
+        const name = setting.shown(telling.length(length, unit));
         const area: Area = { left, top: y + high - line - side, width: side, height: side };
         const size = 10;
         const wide = setting.widthOf(name, size, 'strong');

@@ -1,5 +1,7 @@
-/** What stands on printed foundations. */
-export interface FoundationPhrases {
+import type { TemplatePhrases } from './template-phrases.ts';
+
+/** What stands on printed foundations; the squares to measure as on templates. */
+export interface FoundationPhrases extends Pick<TemplatePhrases, 'measure' | 'inch'> {
   /** "Harbour light: foundations" */
   readonly title: (block: string) => string;
   readonly place: (page: number, pages: number) => string;

@@ -1,6 +1,9 @@
 import type { FoundationPhrases } from '../foundation-phrases.ts';
+import { TEMPLATES_IN_ENGLISH } from './templates.ts';
 
 export const foundations: FoundationPhrases = {
+  measure: TEMPLATES_IN_ENGLISH.measure,
+  inch: TEMPLATES_IN_ENGLISH.inch,
   title: (block) => `${block}: foundations`,
   place: (page, pages) => `Foundations, page ${page} of ${pages}`,
   lines: (seam, blocks) => [

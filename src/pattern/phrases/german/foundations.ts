@@ -1,6 +1,9 @@
 import type { FoundationPhrases } from '../foundation-phrases.ts';
+import { TEMPLATES_IN_GERMAN } from './templates.ts';
 
 export const foundations: FoundationPhrases = {
+  measure: TEMPLATES_IN_GERMAN.measure,
+  inch: TEMPLATES_IN_GERMAN.inch,
   title: (block) => `${block}: Nähvorlagen`,
   place: (page, pages) => `Nähvorlagen, Seite ${page} von ${pages}`,
   lines: (seam, blocks) => [
