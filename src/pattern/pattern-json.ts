@@ -7,6 +7,7 @@ import { formatLength } from '../measure/lengths.ts';
 import { equals, type Rational } from '../measure/rational.ts';
 import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
 import type { Step } from '../sewing/step.ts';
+import { alsoOf } from './also.ts';
 import { optionsFor } from './effects.ts';
 import { inEnglish } from './english.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
@@ -31,6 +32,7 @@ export const sizeText = ({ width, height }: Size): SizeText => [formatLength(wid
 export function patternJson(pattern: Pattern) {
   const { block, choices, figures, lattice } = pattern;
   const families = scrapsOf(pattern);
+  const also = alsoOf(pattern);
   const large = new Map(cutLarge(pattern.cuts, pattern.steps).map((line) => [line.cut, line]));
   return {
     block: { name: block.name, finished: sizeText(block.finished), unfinished: sizeText(block.unfinished), unit: block.unit },
@@ -59,7 +61,7 @@ export function patternJson(pattern: Pattern) {
     ...boundJson(figures),
     units: pattern.units.map((line) => unitJson(pattern, line)),
     cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
-    steps: pattern.steps.map((step) => stepJson(step, lattice.step)),
+    steps: pattern.steps.map((step, i) => stepJson(step, also[i]!, lattice.step)),
     pressing: pressingJson(pattern),
     figures: figuresJson(pattern),
     fabrics: pattern.fabrics.map(clothJson),
@@ -133,7 +135,7 @@ const largeJson = (line: CutLarge | undefined, { steps }: Pattern) =>
     untrimmed: line.kept,
   };
 
-const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, also, points, layers }: Step, step: Rational) => ({
+const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, points, layers }: Step, also: string | null, step: Rational) => ({
   number,
   text,
   makes,
@@ -144,7 +146,7 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
   unfinished: sizeText(unfinished),
   trimmed,
   press,
-  ...(also !== undefined && { also }),
+  ...(also !== null && { also }),
   /** Where seams meet along its seams, across and down from the top-left corner of what it makes; those that lie opposite ways nest. */
   meet: points.map(({ at, lie }) => ({ at: pointJson(at, step), lie })),
   /** Of cloth, where its thickest seam is thickest. */

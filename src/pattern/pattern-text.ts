@@ -6,6 +6,7 @@ import type { Cut } from '../cutting/cut.ts';
 import type { Figures } from '../geometry/piecing/assembly.ts';
 import { GOOD_FOR } from '../geometry/piecing/way.ts';
 import type { Step } from '../sewing/step.ts';
+import { alsoOf } from './also.ts';
 import { detailsOf, purposeOf } from './cut-words.ts';
 import { ENGLISH, inEnglish } from './english.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
@@ -29,6 +30,7 @@ type Lines = readonly string[];
 /** @returns the pattern as plain text for a terminal or a printer, no line wider than 80 columns, ending in a line break */
 export function patternText(pattern: Pattern): string {
   const families = scrapsOf(pattern);
+  const also = alsoOf(pattern);
   const parts: readonly Lines[] = [
     headOf(pattern),
     warningOf(pattern),
@@ -37,7 +39,7 @@ export function patternText(pattern: Pattern): string {
     section('Cutting', apart([...pattern.fabrics.map((cloth) => clothCuts(cloth, pattern)), ...families.map((family) => scrapCuts(family, pattern))])),
     section('Rounded up to the ruler', bullets(largeLines(pattern).map(({ says }) => says))),
     section('Units', units(pattern)),
-    section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, pattern)])),
+    section('Sewing', pattern.steps.flatMap((step, i) => [...(i > 0 ? [''] : []), ...stepLines(step, also[i]!, pattern)])),
     section('Proof', proofLines(pattern)),
     section('Figures', figures(pattern)),
     section('Seams through one fabric', divided(pattern)),
@@ -178,13 +180,13 @@ function divided({ divisions }: Pattern): Lines {
   return [...paragraph(cost), ...bullets(divisions.map(({ says }) => says))];
 }
 
-function stepLines(step: Step, pattern: Pattern): Lines {
+function stepLines(step: Step, also: string | null, pattern: Pattern): Lines {
   const start = `${INDENT}${padded(`${step.number}`, `${pattern.steps.length}`.length, 'right')}. `;
   const below = ' '.repeat(start.length);
   const block = step.count === 1 ? 'The block' : `The ${step.count} blocks`;
   return [
     ...paragraph(step.makes === 'block' ? block : `Unit ${step.makes}, ${step.kind}`, start),
-    ...paragraph(step.also ? `${step.text} ${step.also}` : step.text, below),
+    ...paragraph(also === null ? step.text : `${step.text} ${also}`, below),
     ...(step.press === '' ? [] : paragraph(step.press, below)),
   ];
 }

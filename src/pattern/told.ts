@@ -28,7 +28,7 @@ export function told(block: Block, pattern: Pattern, language: Language, telling
   return {
     ...pattern,
     divisions: pattern.divisions.map((line) => ({ ...line, says: divisionText(line, measure) })),
-    steps: worded(pattern.steps, pattern.piecing.units, words, pattern.way),
+    steps: worded(pattern.steps, pattern.piecing.units, words),
     fabrics,
     refusedPins: pattern.refusedPins.map((refused) => refusedPin(refused, speech)),
     warnings: warningsOf({ ...pattern, list, fabrics, units: units.map(({ finished }) => finished), speech }),

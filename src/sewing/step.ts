@@ -81,8 +81,6 @@ export interface Step {
   /** `how`, then what the result measures and how many to make, as sentences of their own. */
   readonly text: string;
   readonly press: string;
-  /** How else it goes well: many equal ones sewn in a chain, pieces sewn onto foundations. */
-  readonly also?: string;
   /** Ids of the block's pieces that lie in any of the results. */
   readonly pieces: readonly number[];
 }

@@ -1,12 +1,10 @@
 import { box } from '../geometry/convex.ts';
 import type { Assembly, Piecing, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
-import type { Way } from '../geometry/piecing/way.ts';
 import type { PressedSeam } from '../block/block.ts';
 import { add, compare, multiply, rational, ZERO, type Rational } from '../measure/rational.ts';
 import type { Cut } from '../cutting/cut.ts';
 import type { CutList } from '../cutting/cutting.ts';
-import { alsoWords } from './also-words.ts';
 import { layoutOf } from './layout.ts';
 import { mirrorTwins, mirrorWords } from './mirrored.ts';
 import type { Vocabulary } from './naming.ts';
@@ -78,7 +76,6 @@ export function sewingPlan(piecing: Piecing, list: CutList, rules: SewingRules):
     all.map((made, i) => ({ number: i + 1, ...made, pressed: plan.pressed[i]!, points: plan.points[i]!, layers: plan.layers[i]! })),
     piecing.units,
     words,
-    piecing.way,
   );
   return { steps, pressing: pressingOf(steps, plan, rules.blocks), unpressed: forced.unplaced };
 }
@@ -94,16 +91,13 @@ type Wordless = Omit<Step, 'how' | 'text' | 'press'>;
 
 /**
  * @param units that the steps make
- * @param way the way they sew the block
  * @returns the same steps, told in these words
  */
-export function worded(steps: readonly Wordless[], units: readonly Unit[], words: Vocabulary, way: Way): readonly Step[] {
+export function worded(steps: readonly Wordless[], units: readonly Unit[], words: Vocabulary): readonly Step[] {
   const twins = mirrorTwins(units);
-  const also = alsoWords(steps, way, words);
-  return steps.map((step, i) => {
+  return steps.map((step) => {
     const how = `${howTo(step, words, step.points)}${mirrorWords(twins.get(step.makes), words)}`;
-    const told = { ...step, how, text: instruction(how, step, words), press: pressingWords(step, step.pressed, words) };
-    return also[i] === null ? told : { ...told, also: also[i]! };
+    return { ...step, how, text: instruction(how, step, words), press: pressingWords(step, step.pressed, words) };
   });
 }
 

@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { Choices } from '../../src/block/choices.ts';
 import { toNumber } from '../../src/measure/rational.ts';
+import { alsoOf } from '../../src/pattern/also.ts';
 import { assemblyOrders } from '../../src/pattern/assembly-orders.ts';
 import { assemblyPicture } from '../../src/pattern/diagrams/assembly.ts';
 import type { Mark, Panel } from '../../src/pattern/diagrams/diagram.ts';
 import { playThrough } from '../../src/pattern/diagrams/play-through.ts';
+import { inEnglish } from '../../src/pattern/english.ts';
 import { GERMAN } from '../../src/pattern/german.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
@@ -160,7 +162,7 @@ describe('the orders that are offered', () => {
 });
 
 describe('chain-piecing', () => {
-  const also = (pattern: Pattern): readonly string[] => pattern.steps.flatMap((step) => step.also ?? []);
+  const also = (pattern: Pattern): readonly string[] => alsoOf(pattern).flatMap((said) => said ?? []);
 
   it('is told where there are many, explained once, and then in a few words', () => {
     const said = also(patternOf('sawtooth-star-12-on-16', { blocks: 6 }));
@@ -180,7 +182,7 @@ describe('chain-piecing', () => {
     const block = { ...blockNamed('gallery', 'shoo-fly-9-on-9') };
     const pattern = patternOf('shoo-fly-9-on-9', { assembly: 'web', blocks: 6 });
     const { steps } = told(block, pattern, GERMAN);
-    expect(steps[0]!.also).toMatch(/^In einer Kette nähen: alle .* Paare/);
+    expect(alsoOf(pattern, { language: GERMAN, telling: inEnglish(pattern).telling })[0]).toMatch(/^In einer Kette nähen: alle .* Paare/);
     expect(steps.at(-1)!.how).toContain('Die Fäden zwischen den Reihen nicht durchschneiden');
   });
 });

@@ -4,6 +4,7 @@ import type { Block } from '../../src/block/block.ts';
 import type { Choices } from '../../src/block/choices.ts';
 import { parseBlock } from '../../src/files/block-file.ts';
 import { rational } from '../../src/measure/rational.ts';
+import { alsoOf } from '../../src/pattern/also.ts';
 import { allDirectionNotes } from '../../src/pattern/directions.ts';
 import { detailsOf, purposeOf } from '../../src/pattern/cut-words.ts';
 import { stepPanels } from '../../src/pattern/diagrams/step-panels.ts';
@@ -66,7 +67,8 @@ const all: readonly (readonly [Block, Pattern])[] = [
 function sentencesOf(pattern: Pattern, speech: Speech): ReadonlyMap<string, string> {
   const said: (readonly [string, string])[] = [
     ...pattern.divisions.map(({ says }, i) => [`division ${i}`, says] as const),
-    ...pattern.steps.flatMap(({ number, text, press, also = '' }) => [[`step ${number}`, text], [`press ${number}`, press], [`also ${number}`, also]] as const),
+    ...pattern.steps.flatMap(({ number, text, press }) => [[`step ${number}`, text], [`press ${number}`, press]] as const),
+    ...alsoOf(pattern, speech).map((also, i) => [`also ${i}`, also ?? ''] as const),
     ...pattern.steps.flatMap((step) =>
       stepPanels({ step, pattern, speech }).flatMap(({ says, measures }, i) => [[`panel ${step.number} ${i}`, says], [`size ${step.number} ${i}`, measures ?? '']] as const),
     ),

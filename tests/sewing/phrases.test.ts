@@ -24,7 +24,7 @@ const CHOICES: readonly Choices[] = [
   { method: 'strip-sets' },
 ];
 
-type Words = Pick<Step, 'how' | 'text' | 'press' | 'also'>;
+type Words = Pick<Step, 'how' | 'text' | 'press'>;
 type Retelling = (telling: Telling, phrases: SewingPhrases) => readonly Words[];
 
 /** @returns what tells the steps of a block in other words, by every method */
@@ -38,11 +38,11 @@ function* retold(file: string, unit: 'in' | 'cm' = 'in', all: readonly Choices[]
     const piecing = sewnInRows(found, new Set(Object.keys(list.methods).filter((id) => list.methods[id] === 'strip-sets')));
     const words = { telling: KEPT, phrases: SEWING_IN_ENGLISH, unit, seam };
     const { steps } = sewingPlan(piecing, list, { ...rules, words, darkness });
-    yield (telling, phrases) => worded(steps, piecing.units, wordsFor(list.cuts, { ...words, telling, phrases }), piecing.way);
+    yield (telling, phrases) => worded(steps, piecing.units, wordsFor(list.cuts, { ...words, telling, phrases }));
   }
 }
 
-const sentences = (steps: readonly Words[]): readonly string[] => steps.flatMap(({ how, text, press, also }) => [how, text, press, also ?? '']);
+const sentences = (steps: readonly Words[]): readonly string[] => steps.flatMap(({ how, text, press }) => [how, text, press]);
 
 describe('what is sewn, told with its values alive', () => {
   // Two cloths of one name, and names that hold words of the sentences: nothing may be decided by what a value looks like.

@@ -16,6 +16,7 @@ const AssemblyDialog = lazy(() => import('./assembly/AssemblyDialog.tsx'));
 const ErrorDialog = lazy(() => import('./errors/ErrorDialog.tsx'));
 const PressingDialog = lazy(() => import('./pressing/PressingDialog.tsx'));
 const Templates = lazy(() => import('./templates/Templates.tsx'));
+const StepAlso = lazy(() => import('./steps/StepAlso.tsx'));
 const StepPanels = lazy(() => import('./steps/StepPanels.tsx'));
 
 /** The word a pressing instruction begins with, so that the eye finds it. */
@@ -92,11 +93,13 @@ function StepRow({ step, pattern, colors }: {
         <p className="step-text">
           <Prose text={step.how} />
         </p>
-        {step.also && (
-          <p className="step-text">
-            <Prose text={step.also} />
-          </p>
-        )}
+        <InView className="panels-to-come">
+          {() => (
+            <Suspense>
+              <StepAlso step={step} pattern={pattern} />
+            </Suspense>
+          )}
+        </InView>
         {step.press !== '' && (
           <p className="press">
             {step.press.startsWith(PRESS) && <span className="word">{PRESS}</span>}

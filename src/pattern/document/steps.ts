@@ -1,4 +1,5 @@
 import { isWeb } from '../../geometry/piecing/web.ts';
+import { alsoOf } from '../also.ts';
 import { assemblyPicture } from '../diagrams/assembly.ts';
 import { stepPanels } from '../diagrams/step-panels.ts';
 import { isOnFoundations } from '../../sewing/sections.ts';
@@ -61,6 +62,7 @@ const placeOf = ({ named }: Writing, { makes }: Step): string => `step/${makes =
 export const figureName = ({ number, makes }: Step): string => `step-${`${number}`.padStart(2, '0')}-${makes === 'block' ? 'block' : `unit-${makes.toLowerCase()}`}`;
 
 function stepFlow(writing: Writing, step: Step): Flow {
+  const also = alsoOf(writing.pattern, writing.speech)[step.number - 1]!;
   const { words: { units }, said } = writing;
   const at = placeOf(writing, step);
   const whole = step.makes === 'block';
@@ -81,6 +83,7 @@ function stepFlow(writing: Writing, step: Step): Flow {
       ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : units.method[step.method]), 'quiet')]),
       ...(step.joins.length === 0 ? [] : [stepFigures(writing, step, at)]),
       line('how', step.how, 'plain'),
+      ...(also === null ? [] : [line('also', also, 'plain')]),
       ...(step.press === '' ? [] : [line('press', step.press, 'plain')]),
       line('measure', measure, 'strong'),
     ],

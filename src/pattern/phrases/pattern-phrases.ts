@@ -3,6 +3,7 @@ import type { Method } from '../../block/choices.ts';
 import type { Cut } from '../../cutting/cut.ts';
 import type { Act, Stage } from '../work-time.ts';
 import type { ValueWords } from './kind-names.ts';
+import type { AlsoPhrases } from './also-phrases.ts';
 import type { FoundationPhrases } from './foundation-phrases.ts';
 import type { WrittenPhrases } from './written-phrases.ts';
 
@@ -105,5 +106,6 @@ export interface PatternPhrases extends WrittenPhrases {
 
   /** Under the pictures of the sewing. */
   readonly panel: Readonly<Record<PanelCaption, string>>;
+  readonly also: AlsoPhrases;
   readonly foundations: FoundationPhrases;
 }

@@ -3,6 +3,7 @@ import { capital, listed } from '../../../measure/words.ts';
 import { sentence } from '../../../sewing/sentences.ts';
 import type { FigureName, PatternPhrases, UnitsOf } from '../pattern-phrases.ts';
 import type { WrittenPhrases } from '../written-phrases.ts';
+import { also } from './also.ts';
 import { foundations } from './foundations.ts';
 import { VALUES_IN_ENGLISH } from './values.ts';
 
@@ -148,6 +149,7 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
   stage: { cutting: 'Cutting and marking', sewing: 'Sewing', pressing: 'Pressing', trimming: 'Cutting apart and trimming' },
   assumed: 'No source gives these times: they are assumptions, from memory, and every maker has others.',
 
+  also,
   foundations,
   panel: {
     'one piece': 'One piece',

@@ -5,6 +5,7 @@ import { capital } from '../../../measure/words.ts';
 import { sentence } from '../../../sewing/sentences.ts';
 import type { FigureName, PatternPhrases, UnitsOf } from '../pattern-phrases.ts';
 import type { WrittenPhrases } from '../written-phrases.ts';
+import { also } from './also.ts';
 import { foundations } from './foundations.ts';
 import { VALUES_IN_GERMAN } from './values.ts';
 
@@ -157,6 +158,7 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
   stage: { cutting: 'Zuschneiden und Anzeichnen', sewing: 'Nähen', pressing: 'Bügeln', trimming: 'Auseinander- und Zurückschneiden' },
   assumed: 'Für diese Zeiten gibt es keine Quelle: Sie sind aus der Erfahrung angenommen, und bei jeder sind es andere.',
 
+  also,
   foundations,
   panel: {
     'one piece': 'Ein Stück',

@@ -1,4 +1,3 @@
-import { counted, type Vocabulary } from './naming.ts';
 import type { Step } from './step.ts';
 
 /*
@@ -13,7 +12,7 @@ const ENOUGH = 4;
 const YIELD = { pair: 2, eight: 8 } as const;
 
 /** @returns how many of a step are fed through one after another, and how many seams each has; null where that is not worth a word */
-export function chainOf({ makes, method, count, parts, joins }: Omit<Step, 'how' | 'text' | 'press'>): {
+export function chainOf({ makes, method, count, parts, joins }: Pick<Step, 'makes' | 'method' | 'count' | 'parts' | 'joins'>): {
   readonly fed: number;
   readonly seams: 'one' | 'both sides' | 'several';
 } | null {
@@ -24,13 +23,4 @@ export function chainOf({ makes, method, count, parts, joins }: Omit<Step, 'how'
   if (shared && parts.length > 2) return null;
   const fed = shared ? Math.ceil(count / YIELD[shared]) : count;
   return fed < ENOUGH ? null : { fed, seams: shared ? 'both sides' : joins.length === 1 ? 'one' : 'several' };
-}
-
-/**
- * @param explained whether a step before has told what a chain is
- * @returns how many equal ones are sewn in a chain; null where there are too few
- */
-export function chainWords(step: Parameters<typeof chainOf>[0], explained: boolean, words: Vocabulary): string | null {
-  const chain = chainOf(step);
-  return chain && words.phrases.assembly.chain(counted(chain.fed, words), chain.seams, explained);
 }
