@@ -1,4 +1,3 @@
-import { templatesOf } from '../../cutting/template-list.ts';
 import type { Telling } from '../../block/telling.ts';
 import { ink, inkAt } from '../diagrams/diagram.ts';
 import type { SheetMark } from '../diagrams/sheet-marks.ts';
@@ -9,8 +8,11 @@ import { KEPT } from '../telling/kept.ts';
 import type { Figure, Section } from './content.ts';
 import { size, type Writing } from './writing.ts';
 
-/** @returns every size that is to be measured, with a box to tick; null where nothing is sewn */
-export function sizesSection(writing: Writing): Section | null {
+/**
+ * @param squares whether the squares to measure stand here; on pages of templates they are already
+ * @returns every size that is to be measured, with a box to tick; null where nothing is sewn
+ */
+export function sizesSection(writing: Writing, squares: boolean): Section | null {
   const { pattern, words: { sizes, titles }, said, named } = writing;
   const steps = pattern.steps.filter(({ joins }) => joins.length > 0);
   if (steps.length === 0) return null;
@@ -38,30 +40,27 @@ export function sizesSection(writing: Writing): Section | null {
           };
         }),
       },
-      { flow: 'measure', at: 'sizes/measure', said: [said('sizes/measure/how', sizes.measure)] },
+      ...(squares ? [{ flow: 'measure', at: 'sizes/measure', said: [said('sizes/measure/how', sizes.measure)] } as const] : []),
     ],
   };
 }
 
-/** @returns the templates at full size, on pages of their own; null where a ruler cuts everything */
+/** @returns whether there is something to print at full size */
+export const hasTemplates = ({ pattern }: Pick<Writing, 'pattern'>): boolean => pattern.cuts.some(({ template }) => template !== null) || hasFoundations(pattern);
+
+/** @returns the templates and foundations at full size, on pages that say all there is to say of them; null where a ruler cuts everything */
 export function templatesSection(writing: Writing, setting: Setting, telling: Telling): Section | null {
+  if (!hasTemplates(writing)) return null;
   const { pattern, words: { tag, templates, titles }, said, style, speech: { language } } = writing;
-  const outlines = templatesOf(pattern);
-  const sheets = [
-    ...templatePages(pattern, style.paper, setting, { language: tag, phrases: templates.pages, telling }).pages,
-    ...foundationPages(pattern, style.paper, setting, { language, telling }).pages,
-  ];
-  if (sheets.length === 0) return null;
   return {
     name: 'templates',
     title: said('templates/title', titles.templates),
     ownPage: true,
-    items: [
-      ...(outlines.length > 0 ? [{ flow: 'paragraph', said: said('templates/intro', templates.intro(outlines.length)), look: 'plain' } as const] : []),
-      ...(hasFoundations(pattern) ? [{ flow: 'paragraph', said: said('templates/foundations', templates.foundations), look: 'plain' } as const] : []),
-      { flow: 'paragraph', said: said('templates/measure', templates.measure), look: 'strong' },
+    items: [],
+    pages: [
+      ...templatePages(pattern, style.paper, setting, { language: tag, phrases: templates.pages, telling }).pages,
+      ...foundationPages(pattern, style.paper, setting, { language, telling }).pages,
     ],
-    pages: sheets,
   };
 }
 

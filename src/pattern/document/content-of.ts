@@ -6,7 +6,7 @@ import type { Language } from '../language.ts';
 import type { Pattern } from '../pattern.ts';
 import type { Setting } from '../pages/face.ts';
 import { KEPT, printed } from '../telling/kept.ts';
-import { careSection, colouringSection, notesSection, sizesSection, templatesSection } from './closing.ts';
+import { careSection, colouringSection, hasTemplates, notesSection, sizesSection, templatesSection } from './closing.ts';
 import type { Content, Section } from './content.ts';
 import { clothSection } from './cloth-sheets.ts';
 import { coverSection, warningBoxes } from './cover.ts';
@@ -53,6 +53,7 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
   const own = wordsOf(publication?.words ?? [], words.tag);
   const { said } = own;
   const writing: Writing = { block, pattern, style, speech: { language, telling: KEPT }, words, said, named: (unit) => names.get(unit) ?? unit, print: (text) => printed(text, telling) };
+  const chosen = sectionsShown(publication?.sections ?? style.sections);
   const write: Readonly<Record<SectionName, () => Section | null>> = {
     cover: () => coverSection(writing),
     skills: () => skillsSection(writing),
@@ -62,14 +63,13 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
     units: () => unitsSection(writing),
     assembly: () => assemblySection(writing),
     pressing: () => pressingSection(writing),
-    'sizes to check': () => sizesSection(writing),
+    'sizes to check': () => sizesSection(writing, !(chosen.includes('templates') && hasTemplates(writing))),
     templates: () => templatesSection(writing, setting, telling),
     'colouring page': () => colouringSection(writing),
     'other sizes': () => otherSizesSection(writing),
     care: () => careSection(writing),
     notes: () => notesSection(writing),
   };
-  const chosen = sectionsShown(publication?.sections ?? style.sections);
   const shown = chosen.flatMap((name) => write[name]() ?? []);
   const parts = withOwnParts(withWarnings(shown, writing), publication?.parts ?? [], publication?.pictures ?? []);
   return {

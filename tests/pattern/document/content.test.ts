@@ -137,6 +137,14 @@ describe('the content of a published pattern', () => {
     }
   });
 
+  test('squares to measure are in every pattern once: on pages of templates, else beside the sizes to check', () => {
+    const squares = (one: WrittenPattern): number =>
+      flowsIn(one.content, 'measure').length + (one.content.sections.some(({ pages = [] }) => pages.length > 0) ? 1 : 0);
+    const withTemplate = demoBlock('11-lamp-room');
+    expect([withTemplate, demoBlock('01-point-light')].map((block) => squares(written(block)))).toEqual([1, 1]);
+    expect(squares(written({ ...withTemplate, publication: { sections: [{ section: 'templates', shown: false }] } }))).toBe(1);
+  });
+
   test('of scraps the list tells how many are cut of each print', () => {
     const block = demoBlock('01-point-light');
     const fabrics = block.fabrics.map((fabric) => (fabric.id === 'deep' ? { ...fabric, scraps: { prints: 4, seed: 1 } } : fabric));

@@ -186,10 +186,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
   },
 
   templates: {
-    intro: (outlines) => (outlines === 1 ? 'The template on the next page is printed at full size, its seam allowance included.' : `The ${KEPT.count(outlines)} templates on the next pages are printed at full size, their seam allowances included.`),
-    measure: 'Print at actual size, 100 %, not “fit to page”; then measure the squares before you cut any cloth.',
     leads: 'The templates are printed at full size on pages of their own.',
-    foundations: 'The foundations on the next pages are printed at full size; sew on the side with the print.',
     pages: TEMPLATES_IN_ENGLISH,
   },
 

@@ -206,13 +206,7 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
   },
 
   templates: {
-    intro: (outlines) =>
-      outlines === 1
-        ? 'Die Schablone auf der nächsten Seite ist in voller Größe gedruckt, mit Nahtzugabe.'
-        : `Die ${KEPT.count(outlines)} Schablonen auf den nächsten Seiten sind in voller Größe gedruckt, mit Nahtzugabe.`,
-    measure: 'In Originalgröße drucken, mit 100 %, nicht „an Seite anpassen“; dann die Quadrate nachmessen, bevor Stoff geschnitten wird.',
     leads: 'Die Schablonen sind auf eigenen Seiten in voller Größe gedruckt.',
-    foundations: 'Die Nähvorlagen auf den nächsten Seiten sind in voller Größe gedruckt; genäht wird auf der bedruckten Seite.',
     pages: TEMPLATES_IN_GERMAN,
   },
 

@@ -148,10 +148,7 @@ export interface DocumentPhrases {
   };
 
   readonly templates: {
-    readonly intro: (outlines: number) => string;
-    readonly measure: string;
     readonly leads: string;
-    readonly foundations: string;
     /** On the pages themselves. */
     readonly pages: TemplatePhrases;
   };
