@@ -51,11 +51,15 @@ export async function bookmarksIn(file: Uint8Array): Promise<readonly Bookmark[]
   return Promise.all((((await pdf.getOutline()) ?? []) as unknown as Entry[]).map(read));
 }
 
-/** @returns which page, from 0, a named place is on; null where there is none */
-export async function placeIn(file: Uint8Array, name: string): Promise<number | null> {
+/** @returns which pages, from 0, named places are on; null where there is none */
+export async function pagesOf(file: Uint8Array, names: readonly string[]): Promise<readonly (number | null)[]> {
   const pdf = await getDocumentProxy(file.slice());
-  const dest = (await pdf.getDestination(name)) as [never] | null;
-  return dest === null ? null : pdf.getPageIndex(dest[0]);
+  return Promise.all(
+    names.map(async (name) => {
+      const dest = (await pdf.getDestination(name)) as [never] | null;
+      return dest === null ? null : pdf.getPageIndex(dest[0]);
+    }),
+  );
 }
 
 /** @returns title, language and the like, as the file says them */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { pagesPdf, plainPdf } from '../../../src/pattern/pages/page-pdf.ts';
 import { boxPath, type Document, type Item, type TextItem } from '../../../src/pattern/pages/page.ts';
 import { faces, setting } from './laid.ts';
-import { bookmarksIn, infoOf, pagesIn, placeIn } from './pdf-reader.ts';
+import { bookmarksIn, infoOf, pagesIn, pagesOf } from './pdf-reader.ts';
 import { fontsIn, hasPoppler, infoIn, placesIn, tagsIn, textsIn } from './poppler.ts';
 
 const JPEG =
@@ -79,7 +79,7 @@ describe('a document as PDF, read back by another program', () => {
     const links = (await pagesIn(bytes)).flatMap(({ links }, i) => links.map(({ dest, rect }) => ({ dest, rect, from: i })));
     expect(links).toHaveLength(1);
     const [{ dest, rect, from }] = links as [(typeof links)[number]];
-    expect([from, await placeIn(bytes, dest), await placeIn(bytes, 'unit Q')]).toEqual([1, 0, null]);
+    expect([from, ...(await pagesOf(bytes, [dest, 'unit Q']))]).toEqual([1, 0, null]);
     // y upwards, as PDF has it.
     [200, 792 - 163, 200 + toUnit.width, 792 - 152].forEach((edge, i) => expect(rect[i]).toBeCloseTo(edge, 3));
   });
