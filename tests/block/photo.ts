@@ -28,3 +28,11 @@ export function photoWith(comment: string): Omit<Picture, 'id'> {
   const segment = `\xff\xfe${String.fromCharCode(length >> 8, length & 255)}${comment}`;
   return { ...photo, jpeg: btoa(file.slice(0, 2) + segment + file.slice(2)) };
 }
+
+/** The same file as a camera writes it that was held on its side: a quarter turn to the right is to be shown (Exif 2.3, Orientation 6). */
+export function onItsSide(): Uint8Array {
+  const file = atob(JPEG);
+  const exif = 'Exif\0\0MM\0\x2a\0\0\0\x08\0\x01\x01\x12\0\x03\0\0\0\x01\0\x06\0\0\0\0\0\0';
+  const segment = `\xff\xe1${String.fromCharCode(0, exif.length + 2)}${exif}`;
+  return Uint8Array.from(file.slice(0, 2) + segment + file.slice(2), (sign) => sign.charCodeAt(0));
+}

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
+import { onItsSide } from '../block/photo.ts';
 import { inside } from '../cli/program.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, eventually, openBlock, sheetIsCurrent } from './on-the-table.ts';
@@ -118,6 +119,8 @@ describe('the publishing room', () => {
     await eventually(() => choices(page, 'Your own parts').textContent()).toBe('Your own parts (1)');
     expect(await alerts(page)).toEqual([]);
     expect(await page.evaluate(() => 'planted' in window)).toBe(false);
+    await room(page).getByLabel('Choose a photo').setInputFiles({ name: 'gull.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(onItsSide()) });
+    await eventually(() => choices(page, 'Your own parts').textContent()).toBe('Your own parts (2)');
 
     await eventually(() => room(page).getByText('are still looked for').count()).toBe(0);
     const save = room(page).getByRole('button', { name: 'Save PDF' });
@@ -131,6 +134,8 @@ describe('the publishing room', () => {
     writeFileSync(join(folder, 'block.json'), file);
     expect(await inside('pattern', join(folder, 'block.json'), '-o', join(folder, 'pattern.pdf'))).toMatchObject({ exit: 0 });
     expect(pdf.equals(readFileSync(join(folder, 'pattern.pdf')))).toBe(true);
+    const { pictures } = (JSON.parse(file.toString()) as { publication: { pictures: { width: number; height: number }[] } }).publication;
+    expect(pictures).toMatchObject([{ width: 1000, height: 500 }, { width: 2, height: 3 }]);
     rmSync(folder, { recursive: true });
     expect(complaints).toEqual([]);
     await context.close();

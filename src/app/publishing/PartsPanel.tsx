@@ -8,6 +8,7 @@ import { placeOfPart } from '../../pattern/document/own-parts.ts';
 import type { Acts } from '../table.ts';
 import type { LaidSection } from './pages-maker.ts';
 import { PART_WORDS, SECTION_WORDS } from './room-words.ts';
+import { PartEditor } from './PartEditor.tsx';
 import { TypedLine } from './TypedLine.tsx';
 
 /** A part that is about to be written, and where. */
@@ -44,12 +45,7 @@ export function PartsPanel({ block, laid, change, begun, begin, askForPhoto }: {
     <>
       <p className="quiet">Paragraphs, tips in a box and photos. To put one at a certain place, press a sentence on its page and add below it.</p>
       {begun ? (
-        <div className="room-part">
-          <TypedLine key={`${begun.part} ${begun.section} ${begun.after ?? ''}`} words={`${PART_WORDS[begun.part]} in “${SECTION_WORDS[begun.section]}”`} value="" most={MAX_SAID} rows={4} take={write(begun)} hint="Enter keeps it." />
-          <button type="button" className="plain" onClick={() => begin(null)}>
-            Never mind
-          </button>
-        </div>
+        <PartEditor key={`${begun.part} ${begun.section} ${begun.after ?? ''}`} words={`${PART_WORDS[begun.part]} in “${SECTION_WORDS[begun.section]}”`} keep={write(begun)} close={() => begin(null)} />
       ) : (
         <div className="room-acts">
           <button type="button" className="plain framed" onClick={() => begin({ part: 'paragraph', ...atTheEnd('cover', laid) })}>

@@ -8,6 +8,7 @@ import type { HouseStyle } from '../../pattern/house-style.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import type { ClothState } from '../cloths.ts';
 import { FileChooser } from '../FileChooser.tsx';
+import { pageVerb } from '../page-keys.ts';
 import { showFaces } from '../sheet/templates/faces.ts';
 import { useStore } from '../store.ts';
 import type { Acts } from '../table.ts';
@@ -135,6 +136,13 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
       aria-labelledby={titleId}
       onClose={() => {
         if (!dialog.current?.open) close();
+      }}
+      onKeyDown={(event) => {
+        // Over the whole window the page's own keys rest.
+        const verb = beside || event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement ? null : pageVerb(event);
+        if (verb !== 'undo' && verb !== 'redo') return;
+        event.preventDefault();
+        acts[verb]();
       }}
     >
       <header className="room-top">

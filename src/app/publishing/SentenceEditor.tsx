@@ -17,7 +17,9 @@ export function SentenceEditor({ typed, values, mine, keep, back, add, close }: 
   readonly add: (part: OwnPart['part']) => void;
   readonly close: () => void;
 }): ReactNode {
-  const [text, setText] = useState(typed);
+  /** null as long as nothing was typed: then it follows the drawing. */
+  const [draft, setDraft] = useState<string | null>(null);
+  const text = draft ?? typed;
   const [problem, setProblem] = useState<string | null>(null);
   const field = useRef<HTMLTextAreaElement>(null);
   const id = useId();
@@ -53,7 +55,7 @@ export function SentenceEditor({ typed, values, mine, keep, back, add, close }: 
       <label className="field">
         <span>The sentence in your words</span>
         <textarea ref={field} rows={3} value={text} aria-describedby={id} aria-invalid={problem !== null || undefined} onChange={(event) => {
-          setText(event.target.value);
+          setDraft(event.target.value);
           setProblem(null);
         }} />
       </label>

@@ -50,7 +50,7 @@ export function useWording({ block, style, telling, laid, change, setStyle, begi
     const { section, after } = sentence;
     return (
       <SentenceEditor
-        key={`${sentence.at} ${typed}`}
+        key={sentence.at}
         typed={typed}
         values={values}
         mine={mine}
