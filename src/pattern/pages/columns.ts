@@ -24,8 +24,8 @@ interface Placed {
  * @returns the items of each page, in reading order, and how far the last page is filled
  */
 export function filledPages(strips: readonly Strip[], body: Body, begun: number = body.top): { readonly pages: readonly (readonly Item[])[]; readonly end: number } {
-  const rows = placedRows(strips);
   const full = body.bottom - body.top;
+  let rows = placedRows(strips, full);
   const pages: Item[][] = [[]];
   let y = begun;
   const newPage = (): void => {
@@ -40,13 +40,17 @@ export function filledPages(strips: readonly Strip[], body: Body, begun: number 
     if (wide || body.columns.length === 1) {
       const { height, again } = atTop(row, fresh);
       // What always comes with the row before it was asked for there.
-      const need = row.held === 'always' ? height : needFrom(rows, i, full);
-      if (!fresh && need > room + NEAR) {
-        newPage();
-        continue;
+      const need = row.held === 'always' ? { high: height, to: i + 1 } : chainOf(rows, i, full);
+      if (need.high > room + NEAR) {
+        const lower = lowered(rows, i, need.to, need.high - room);
+        if (lower) rows = lower;
+        else if (!fresh) {
+          newPage();
+          continue;
+        }
       }
       y += above;
-      for (const each of [...again, row]) {
+      for (const each of [...again, rows[i]!.row]) {
         pages.at(-1)!.push(...each.at(body.columns[0]!, y));
         y += each.height;
       }
@@ -83,13 +87,17 @@ export function filledPages(strips: readonly Strip[], body: Body, begun: number 
 /** Sums of doubles, in points. */
 const NEAR = 1e-6;
 
-function placedRows(strips: readonly Strip[]): readonly Placed[] {
+/** @returns all rows; strips to be kept whole are lower where only so a column holds them */
+function placedRows(strips: readonly Strip[], full: number): readonly Placed[] {
   const rows: Placed[] = [];
   for (const strip of strips) {
     const to = rows.length + strip.rows.length;
     strip.rows.forEach((row, i) => rows.push({ row, wide: strip.wide, wholeTo: strip.whole && i === 0 ? to : null }));
   }
-  return rows;
+  return rows.reduce<readonly Placed[]>((all, { wholeTo }, i) => {
+    const over = wholeTo === null ? 0 : heightOfRows(all.slice(i, wholeTo).map(({ row }) => row)) - full;
+    return (over > 0 && lowered(all, i, wholeTo!, over)) || all;
+  }, rows);
 }
 
 /** What a row takes at a place: at the top of a column what is said again comes before it. */
@@ -99,27 +107,58 @@ const atTop = (row: Row, top: boolean): { readonly height: number; readonly agai
 };
 
 /** @returns how high a row is with all that should not be parted from it; where no column holds that, with all that must not */
-function needFrom(rows: readonly Placed[], from: number, full: number): number {
-  const wished = chainFrom(rows, from, full, true);
-  return wished <= full ? wished : chainFrom(rows, from, full, false);
+const needFrom = (rows: readonly Placed[], from: number, full: number): number => chainOf(rows, from, full).high;
+
+/** Rows up to one of them, and how high they are. */
+interface Chain {
+  readonly high: number;
+  /** How high they are at least. */
+  readonly least: number;
+  readonly to: number;
 }
 
-function chainFrom(rows: readonly Placed[], from: number, full: number, wished: boolean): number {
-  let [high, at] = [0, from];
+function chainOf(rows: readonly Placed[], from: number, full: number): Chain {
+  const wished = chainFrom(rows, from, full, true);
+  return wished.least <= full ? wished : chainFrom(rows, from, full, false);
+}
+
+/** @returns rows of which some before one are lower by so much in all; null where that is more than they may be */
+function lowered(rows: readonly Placed[], from: number, to: number, by: number): readonly Placed[] | null {
+  const spare = rows.slice(from, to).reduce((sum, { row }) => sum + spareOf(row), 0);
+  if (spare === 0 || spare < by) return null;
+  const lower = rows.map((placed, i): Placed => {
+    const { row } = placed;
+    if (i < from || i >= to || !row.lower) return placed;
+    const set = row.lower.to(row.height - (by * spareOf(row)) / spare - NEAR);
+    return { ...placed, row: { ...set, held: row.held, above: row.above } };
+  });
+  const saved = rows.slice(from, to).reduce((sum, { row }, k) => sum + row.height - lower[from + k]!.row.height, 0);
+  return saved >= by - NEAR ? lower : null;
+}
+
+function chainFrom(rows: readonly Placed[], from: number, full: number, wished: boolean): Chain {
+  let [high, saved, at] = [0, 0, from];
   do {
     const { row, wholeTo } = rows[at]!;
     const above = at === from ? 0 : row.above;
-    const strip = wholeTo === null ? Infinity : heightOfRows(rows.slice(at, wholeTo).map((each) => each.row));
-    if (wholeTo !== null && high + above + strip <= full) {
-      high += above + strip;
+    const strip = wholeTo === null ? [] : rows.slice(at, wholeTo).map((each) => each.row);
+    const whole = heightOfRows(strip);
+    const spare = strip.reduce((sum, each) => sum + spareOf(each), 0);
+    if (wholeTo !== null && high + above + whole - saved - spare <= full) {
+      high += above + whole;
+      saved += spare;
       at = wholeTo;
     } else {
       high += above + row.height;
+      saved += spareOf(row);
       at++;
     }
-  } while (at < rows.length && (rows[at]!.row.held === 'always' || (wished && rows[at]!.row.held !== false)) && high <= full);
-  return high;
+  } while (at < rows.length && (rows[at]!.row.held === 'always' || (wished && rows[at]!.row.held !== false)) && high - saved <= full);
+  return { high, least: high - saved, to: at };
 }
+
+/** @returns how much lower a row may be */
+const spareOf = ({ height, lower }: Row): number => (lower ? height - lower.least : 0);
 
 interface Band {
   readonly columns: readonly (readonly Row[])[];

@@ -86,14 +86,36 @@ export function figureRows(flow: Figures, width: number, composing: Composing): 
   const plan = planOf(flow, width, composing);
   const most = composing.height - composing.type.half * ROOM;
   for (let scale = plan.scale; ; scale *= 0.85) {
-    const cells = plan.rows.flatMap((row) => {
+    const rows = rowsAt(plan, scale, width, composing);
+    // Pictures make room for long words under them, down to a size where they would no longer be pictures.
+    if (rows.every(({ height }) => height <= most) || scale < plan.scale / 4) return yielding(rows, plan, scale, width, composing);
+  }
+}
+
+const rowsAt = (plan: Plan, scale: number, width: number, composing: Composing): readonly Row[] =>
+  plan.rows
+    .flatMap((row) => {
       const share = (width - composing.type.half * GAP * (row.length - 1)) / row.length;
       return inRowsOf(row.map((shown) => cellOf(shown, scale, share, width, composing)), width, composing);
-    });
-    const rows = cells.map((row, i): Row => rowOf(row, i, width, composing));
-    // Pictures make room for long words under them, down to a size where they would no longer be pictures.
-    if (rows.every(({ height }) => height <= most) || scale < plan.scale / 4) return rows;
-  }
+    })
+    .map((cells, i): Row => rowOf(cells, i, width, composing));
+
+/** How much of its height a large picture, so high at least in half lines, gives way for a page that is well filled. */
+const YIELDS = 0.25;
+const LARGE = 16;
+
+/** A single row of large pictures may be set a little smaller. */
+function yielding(rows: readonly Row[], plan: Plan, scale: number, width: number, composing: Composing): readonly Row[] {
+  const [row] = rows;
+  if (rows.length !== 1 || !row || row.height < composing.type.half * LARGE) return rows;
+  const to = (height: number): Row => {
+    for (let by = height / row.height; ; by *= 0.97) {
+      const lower = rowsAt(plan, scale * by, width, composing);
+      if (lower.length === 1 && lower[0]!.height <= height) return { ...lower[0]!, above: row.above };
+      if (by < 0.5) return row;
+    }
+  };
+  return [{ ...row, lower: { least: row.height * (1 - YIELDS), to } }];
 }
 
 /** What a page holds beside a row of pictures, in half lines: a section's title and a heading. */

@@ -11,6 +11,8 @@ export interface Row {
   readonly held: Held;
   /** Said again above it where it begins a column: a table's heads. */
   readonly again?: readonly Row[];
+  /** Where it may be a little lower, so that it comes onto a page with what it belongs to. */
+  readonly lower?: { readonly least: number; readonly to: (height: number) => Row };
   /** @returns its items, with its upper left corner here */
   readonly at: (x: number, y: number) => readonly Item[];
 }

@@ -112,7 +112,12 @@ describe('a content laid out on pages', () => {
         if (alone.pages.length > 1 || where(alone).size !== 1) continue;
         kept++;
         expect(pagesOf(where(document)).size).toBe(1);
-        expect(where(document).size).toBe(1);
+        // Pictures right across the page may reach into its other half when they are larger than alone.
+        const columns = document.pages.flatMap((page) => {
+          const words = own(page).filter(({ of }) => section.items[0]!.items.some((item) => paragraphsIn(item).includes(of ?? '')));
+          return words.filter(({ x, of }) => beginsLine(page, x, of!)).map(({ x }) => columnOf(page, x, style));
+        });
+        expect(new Set(columns).size).toBeLessThanOrEqual(1);
       }
     });
     expect(kept).toBeGreaterThan(RUNS / 4);
