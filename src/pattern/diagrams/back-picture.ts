@@ -12,7 +12,12 @@ export function backPicture(pattern: Pattern): { readonly frame: Frame; readonly
   const { seams, loose } = backOf(pattern);
   const mirrored = ([x, y]: Spot): Spot => [width - x, y];
   const size = Math.max(width, height);
-  const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({ mark: 'cloth', fabric, side: 'wrong', outline: outline.map((point) => mirrored(inkAt(point, scale))) }));
+  const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({
+    mark: 'cloth',
+    fabric,
+    side: 'wrong',
+    outline: outline.map((point) => mirrored(inkAt(point, scale))),
+  }));
   const arrows = seams.flatMap(({ places }) =>
     places.map((place): Mark => {
       const { from, to } = arrowAcross(place, size);
@@ -20,5 +25,8 @@ export function backPicture(pattern: Pattern): { readonly frame: Frame; readonly
     }),
   );
   const rings = loose.map(({ at }): SheetMark => ({ mark: 'loose', at: mirrored(at) }));
-  return { frame: { left: 0, top: 0, width, height }, marks: [...cloth, { mark: 'edge', outline: rectangle(0, 0, width, height) }, ...arrows, ...rings] };
+  return {
+    frame: { left: 0, top: 0, width, height },
+    marks: [...cloth, { mark: 'edge', outline: rectangle(0, 0, width, height) }, ...arrows, ...rings],
+  };
 }

@@ -26,7 +26,11 @@ const LINE = 0.021;
 const LETTER = 0.0085;
 
 /** @returns one cloth with everything that is cut from it, in the block's unit, from its upper left corner; widths of strips to its left */
-export function clothLayout(tiles: ClothTiles, fabric: string, words: LayoutWords): { readonly frame: Frame; readonly marks: readonly (Mark | SheetMark)[] } {
+export function clothLayout(
+  tiles: ClothTiles,
+  fabric: string,
+  words: LayoutWords,
+): { readonly frame: Frame; readonly marks: readonly (Mark | SheetMark)[] } {
   const scale = ink(tiles.step);
   const width = tiles.width * scale;
   const pen: Pen = { scale, width, fabric, words, step: tiles.step, cloth: [], left: [], cuts: [], labels: [] };
@@ -40,11 +44,25 @@ export function clothLayout(tiles: ClothTiles, fabric: string, words: LayoutWord
       pen.cuts.push({ mark: 'cut', cut: 'strip', from: [0, y], to: [width, y] });
     }
     const wide = words.strip(drawn, rational(strip.height * tiles.step.n, tiles.step.d));
-    pen.labels.push({ mark: 'label', told: wide, at: [-width * MARGIN * 0.5, (begins + y) / 2], width: width * MARGIN * 0.96, height: y - begins, upright: false });
+    pen.labels.push({
+      mark: 'label',
+      told: wide,
+      at: [-width * MARGIN * 0.5, (begins + y) / 2],
+      width: width * MARGIN * 0.96,
+      height: y - begins,
+      upright: false,
+    });
     if (strip.times > drawn) {
       const band = 2 * width * LINE;
       pen.left.push({ mark: 'outline', outline: rectangle(0, y, width, band) });
-      pen.labels.push({ mark: 'label', told: words.more(strip.times - drawn), at: [width / 2, y + band / 2], width, height: band, upright: false });
+      pen.labels.push({
+        mark: 'label',
+        told: words.more(strip.times - drawn),
+        at: [width / 2, y + band / 2],
+        width,
+        height: band,
+        upright: false,
+      });
       y += band;
       pen.cuts.push({ mark: 'cut', cut: 'strip', from: [0, y], to: [width, y] });
     }
@@ -80,7 +98,8 @@ interface Box {
 /** Draws a strip with its upper edge at y; sizes are written on the first of equal strips. */
 function drawStrip(strip: StripTiles, y: number, pen: Pen, first: boolean): void {
   const { scale, fabric, cloth, cuts } = pen;
-  for (const at of strip.crosscuts) cuts.push({ mark: 'cut', cut: 'across', from: [at * scale, y], to: [at * scale, y + strip.height * scale] });
+  for (const at of strip.crosscuts)
+    cuts.push({ mark: 'cut', cut: 'across', from: [at * scale, y], to: [at * scale, y + strip.height * scale] });
   for (const tile of strip.pieces) {
     placesOf(tile, y, scale).forEach((at, i) => {
       cloth.push({ mark: 'cloth', fabric, side: 'right', outline: rectangle(at.x, at.y, at.width, at.height) });
@@ -108,8 +127,14 @@ function diagonalsOf({ subcut, falling, nested }: LaidTiles, drawn: number, at: 
     const high = along ? height : width;
     return headToTail(nested.form, nested.triangles, nested.measure * scale, high).map(([from, to]) => [take(from), take(to)] as const);
   }
-  const fall = [[x, y], [x + width, y + height]] as const;
-  const rise = [[x, y + height], [x + width, y]] as const;
+  const fall = [
+    [x, y],
+    [x + width, y + height],
+  ] as const;
+  const rise = [
+    [x, y + height],
+    [x + width, y],
+  ] as const;
   if (subcut === 'twice') return [fall, rise];
   return subcut === 'once' && falling !== null ? [drawn < falling ? fall : rise] : [];
 }
@@ -131,6 +156,13 @@ function drawLeftover(tile: Tiles, y: number, { scale, left, labels, words, step
     left.push({ mark: 'leftover', outline: rectangle(at.x, at.y, at.width, at.height) });
     if (!named || i > 0 || Math.min(at.width, at.height) < cloth * LINE) return;
     const told = words.size(rational(tile.width * step.n, step.d), rational(tile.height * step.n, step.d));
-    labels.push({ mark: 'label', told, at: [at.x + at.width / 2, at.y + at.height / 2], width: at.width, height: at.height, upright: at.height > at.width });
+    labels.push({
+      mark: 'label',
+      told,
+      at: [at.x + at.width / 2, at.y + at.height / 2],
+      width: at.width,
+      height: at.height,
+      upright: at.height > at.width,
+    });
   });
 }

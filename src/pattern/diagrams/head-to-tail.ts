@@ -7,8 +7,16 @@ import type { Spot } from '../polygons.ts';
  * @returns the cuts between triangles that lie head to tail along a strip, in order, each from its upper to its lower edge; x along the
  * strip from its end, y across it: see `cutting/from-strips.ts`
  */
-export function headToTail(form: NestedTriangles['form'], triangles: number, measure: number, high: number): readonly (readonly [Spot, Spot])[] {
-  const cut = (upper: number, lower: number): readonly [Spot, Spot] => [[upper, 0], [lower, high]];
+export function headToTail(
+  form: NestedTriangles['form'],
+  triangles: number,
+  measure: number,
+  high: number,
+): readonly (readonly [Spot, Spot])[] {
+  const cut = (upper: number, lower: number): readonly [Spot, Spot] => [
+    [upper, 0],
+    [lower, high],
+  ];
   return Array.from({ length: triangles + (form === 'quarter' ? 1 : 0) }, (_, i) => {
     if (form === 'half') {
       const pair = Math.floor(i / 2) * (2 * measure - high);

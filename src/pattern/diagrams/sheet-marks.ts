@@ -17,6 +17,13 @@ export type SheetMark =
    * Words about a place, with values kept (`telling/kept.ts`), in the middle of a rectangle of so much room; as high as the rest of the
    * figure's words, smaller where they do not fit, left out where they would be too small to read. `upright`: read from below.
    */
-  | { readonly mark: 'label'; readonly told: string; readonly at: Spot; readonly width: number; readonly height: number; readonly upright: boolean }
+  | {
+      readonly mark: 'label';
+      readonly told: string;
+      readonly at: Spot;
+      readonly width: number;
+      readonly height: number;
+      readonly upright: boolean;
+    }
   /** A point where seams meet that do not nest. */
   | { readonly mark: 'loose'; readonly at: Spot };

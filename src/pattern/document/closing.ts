@@ -13,7 +13,12 @@ import { size, type Writing } from './writing.ts';
  * @returns every size that is to be measured, with a box to tick; null where nothing is sewn
  */
 export function sizesSection(writing: Writing, squares: boolean): Section | null {
-  const { pattern, words: { sizes, titles }, said, named } = writing;
+  const {
+    pattern,
+    words: { sizes, titles },
+    said,
+    named,
+  } = writing;
   const steps = pattern.steps.filter(({ joins }) => joins.length > 0);
   if (steps.length === 0) return null;
   return {
@@ -46,12 +51,19 @@ export function sizesSection(writing: Writing, squares: boolean): Section | null
 }
 
 /** @returns whether there is something to print at full size */
-export const hasTemplates = ({ pattern }: Pick<Writing, 'pattern'>): boolean => pattern.cuts.some(({ template }) => template !== null) || hasFoundations(pattern);
+export const hasTemplates = ({ pattern }: Pick<Writing, 'pattern'>): boolean =>
+  pattern.cuts.some(({ template }) => template !== null) || hasFoundations(pattern);
 
-/** @returns the templates and foundations at full size, on pages that say all there is to say of them; null where a ruler cuts everything */
+/** @returns the templates and foundations at full size, on pages that say all that is to be said of them; null where there are none */
 export function templatesSection(writing: Writing, setting: Setting, telling: Telling): Section | null {
   if (!hasTemplates(writing)) return null;
-  const { pattern, words: { tag, templates, titles }, said, style, speech: { language } } = writing;
+  const {
+    pattern,
+    words: { tag, templates, titles },
+    said,
+    style,
+    speech: { language },
+  } = writing;
   return {
     name: 'templates',
     title: said('templates/title', titles.templates),
@@ -73,7 +85,15 @@ export function colouringSection({ pattern, words: { colouring, titles }, said, 
   const [width, height] = [ink(pattern.block.finished.width), ink(pattern.block.finished.height)];
   const marks: readonly SheetMark[] = [
     ...pattern.pieces.map(({ outline }): SheetMark => ({ mark: 'outline', outline: outline.map((point) => inkAt(point, scale)) })),
-    { mark: 'edge', outline: [[0, 0], [width, 0], [width, height], [0, height]] },
+    {
+      mark: 'edge',
+      outline: [
+        [0, 0],
+        [width, 0],
+        [width, height],
+        [0, height],
+      ],
+    },
   ];
   const frame = { left: 0, top: 0, width, height };
   const figure = (name: string, says: string): Figure => ({ name, says: print(says), frame, marks });

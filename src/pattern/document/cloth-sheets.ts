@@ -14,7 +14,11 @@ const WORTH: Readonly<Record<LengthUnit, Rational>> = { in: rational(1), cm: rat
 
 /** @returns how everything lies on its cloth, fabric by fabric; null where all is cut from scraps */
 export function clothSection(writing: Writing): Section | null {
-  const { pattern, words: { cloth, titles }, said } = writing;
+  const {
+    pattern,
+    words: { cloth, titles },
+    said,
+  } = writing;
   const sheets = pattern.fabrics.filter(({ layout }) => layout.cloths.length > 0);
   if (sheets.length === 0) return null;
   return {
@@ -29,7 +33,12 @@ export function clothSection(writing: Writing): Section | null {
 }
 
 function clothFlow(writing: Writing, { fabric, layout, bought, buy, length: taken }: Cloth): Flow {
-  const { pattern, words: { cloth }, said, print } = writing;
+  const {
+    pattern,
+    words: { cloth },
+    said,
+    print,
+  } = writing;
   const at = `cloth/fabric ${fabric.id}`;
   const spare = bought && subtract(subtract(bought, pattern.choices.squaringUp), taken);
   const tiles = clothTiles(layout.cloths, pattern.cuts, spare ?? ZERO);
@@ -57,10 +66,18 @@ function clothFlow(writing: Writing, { fabric, layout, bought, buy, length: take
         at: `${at}/pictures`,
         figures: tiles.map((each, i) => {
           const { source, times, width, height, step } = each;
-          const measures = cloth.form(source.form, buy, size(writing, { width: source.width, height: source.length ?? { n: height * step.n, d: step.d } }));
+          const measures = cloth.form(
+            source.form,
+            buy,
+            size(writing, { width: source.width, height: source.length ?? { n: height * step.n, d: step.d } }),
+          );
           const more = times > 1 ? ` ${cloth.alike(times)}` : '';
           return {
-            figure: { name: `cloth-${file}-${i + 1}`, says: print(cloth.shows(name, measures)), ...clothLayout({ ...each, width }, fabric.id, inPicture) },
+            figure: {
+              name: `cloth-${file}-${i + 1}`,
+              says: print(cloth.shows(name, measures)),
+              ...clothLayout({ ...each, width }, fabric.id, inPicture),
+            },
             caption: said(`${at}/cloth ${i + 1}`, `${measures}${more}`),
           };
         }),

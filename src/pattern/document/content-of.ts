@@ -52,7 +52,16 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
   const { publication } = block;
   const own = wordsOf(publication?.words ?? [], words.tag);
   const { said } = own;
-  const writing: Writing = { block, pattern, style, speech: { language, telling: KEPT }, words, said, named: (unit) => names.get(unit) ?? unit, print: (text) => printed(text, telling) };
+  const writing: Writing = {
+    block,
+    pattern,
+    style,
+    speech: { language, telling: KEPT },
+    words,
+    said,
+    named: (unit) => names.get(unit) ?? unit,
+    print: (text) => printed(text, telling),
+  };
   const chosen = sectionsShown(publication?.sections ?? style.sections);
   const write: Readonly<Record<SectionName, () => Section | null>> = {
     cover: () => coverSection(writing),

@@ -9,12 +9,28 @@ export function blockPicture({ pattern, words, print }: Writing): Figure {
   const scale = ink(pattern.lattice.step);
   const { finished } = pattern.block;
   const [width, height] = [ink(finished.width), ink(finished.height)];
-  const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({ mark: 'cloth', fabric, side: 'right', outline: outline.map((point) => inkAt(point, scale)) }));
+  const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({
+    mark: 'cloth',
+    fabric,
+    side: 'right',
+    outline: outline.map((point) => inkAt(point, scale)),
+  }));
   return {
     name: 'block',
     says: print(words.cover.picture(plain(titleOf({ pattern, words })))),
     frame: { left: 0, top: 0, width, height },
-    marks: [...cloth, { mark: 'edge', outline: [[0, 0], [width, 0], [width, height], [0, height]] }],
+    marks: [
+      ...cloth,
+      {
+        mark: 'edge',
+        outline: [
+          [0, 0],
+          [width, 0],
+          [width, height],
+          [0, height],
+        ],
+      },
+    ],
   };
 }
 

@@ -18,10 +18,18 @@ export function cuttingSection(writing: Writing): Section {
   const families = scrapsOf(pattern, writing.speech);
   const ofPrints = new Map(families.flatMap(({ cuts }) => cuts.map(({ cut, each }) => [cut.id, eachWords(each, writing.speech)] as const)));
   const rowsFor = (fabric: string): readonly TableRow[] =>
-    pattern.cuts.filter((cut) => cut.fabric === fabric).map((cut) => cutRow(writing, cut, { name: names.get(cut.id)!, templates, ofPrints: ofPrints.get(cut.id) ?? null }));
+    pattern.cuts
+      .filter((cut) => cut.fabric === fabric)
+      .map((cut) => cutRow(writing, cut, { name: names.get(cut.id)!, templates, ofPrints: ofPrints.get(cut.id) ?? null }));
   const rows = [
-    ...pattern.fabrics.flatMap((cloth) => [...groupRows(writing, cloth.fabric.id, clothWords(writing, cloth)), ...rowsFor(cloth.fabric.id)]),
-    ...pattern.scraps.flatMap(({ id }) => [...groupRows(writing, id, [capital(writing.speech.language.pattern.fromScraps)]), ...rowsFor(id)]),
+    ...pattern.fabrics.flatMap((cloth) => [
+      ...groupRows(writing, cloth.fabric.id, clothWords(writing, cloth)),
+      ...rowsFor(cloth.fabric.id),
+    ]),
+    ...pattern.scraps.flatMap(({ id }) => [
+      ...groupRows(writing, id, [capital(writing.speech.language.pattern.fromScraps)]),
+      ...rowsFor(id),
+    ]),
   ];
   // Where nothing is cut again a column says nothing.
   const heads = pattern.cuts.some(({ subcut }) => subcut !== 'none') ? [0, 1, 2, 3] : [0, 1, 3];
@@ -34,9 +42,13 @@ export function cuttingSection(writing: Writing): Section {
   };
   // What she chose and comes to nothing is told first; a maker has no use for it.
   const { notes: all, unmet } = pattern;
-  const notes = [...all.slice(unmet.length), ...allDirectionNotes(pattern, writing.speech), ...families.flatMap(({ says }) => says)].map((note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }));
+  const notes = [...all.slice(unmet.length), ...allDirectionNotes(pattern, writing.speech), ...families.flatMap(({ says }) => says)].map(
+    (note, i): Flow => ({ flow: 'paragraph', said: said(at(`note/${i + 1}`), note), look: 'quiet' }),
+  );
   const leads: readonly Flow[] =
-    templates.size === 0 ? [] : [{ flow: 'paragraph', said: said(at('templates'), words.templates.leads), look: 'plain', leadsTo: 'section templates' }];
+    templates.size === 0
+      ? []
+      : [{ flow: 'paragraph', said: said(at('templates'), words.templates.leads), look: 'plain', leadsTo: 'section templates' }];
   return {
     name: 'cutting',
     title: said(at('title'), words.titles.cutting),
@@ -47,7 +59,13 @@ export function cuttingSection(writing: Writing): Section {
 
 /** What a published pattern says once, for all its steps. */
 function rulesBox(writing: Writing): Flow {
-  const { pattern, words: { rules, cutting }, style, said, speech } = writing;
+  const {
+    pattern,
+    words: { rules, cutting },
+    style,
+    said,
+    speech,
+  } = writing;
   const names = speech.language.pattern.values.kinds;
   const { choices } = pattern;
   const byLength = pattern.fabrics.some(({ order }) => order.bought.length === null);
@@ -61,7 +79,13 @@ function rulesBox(writing: Writing): Flow {
     ['rounded', rules.rounded(length(writing, choices.ruler))],
     ...(byLength ? [['strips', rules.strips] as const] : []),
     ...(pattern.cuts.length > 1 ? [['order', cutting.intro] as const] : []),
-    ...(sewn ? ([['right sides', rules.rightSides], ['pressing', rules.pressing], ['measure', rules.measure]] as const) : []),
+    ...(sewn
+      ? ([
+          ['right sides', rules.rightSides],
+          ['pressing', rules.pressing],
+          ['measure', rules.measure],
+        ] as const)
+      : []),
     ...(style.kinds === 'short' && shortened.length > 0 ? [['abbreviations', rules.abbreviations(shortened)] as const] : []),
   ];
   return {
@@ -118,7 +142,12 @@ interface LineKnown {
 }
 
 function cutRow(writing: Writing, cut: Cut, { name, templates, ofPrints }: LineKnown): TableRow {
-  const { said, speech: { language: { pattern: phrases } } } = writing;
+  const {
+    said,
+    speech: {
+      language: { pattern: phrases },
+    },
+  } = writing;
   const some = (n: number): Count | null => (n > 0 ? counted(n, KEPT) : null);
   const at = `cutting/${name}`;
   const below = [
@@ -148,7 +177,10 @@ function thenWords(writing: Writing, { quantity, subcut, nested }: Cut): string 
 /** The units a line is cut for, each once. */
 function placesOf(writing: Writing, { uses }: Cut): string {
   const units = [...new Set(uses.map(({ unit }) => unit))];
-  return listed(writing, units.map((unit) => (unit === 'block' ? writing.words.cutting.block : KEPT.unit(unit))));
+  return listed(
+    writing,
+    units.map((unit) => (unit === 'block' ? writing.words.cutting.block : KEPT.unit(unit))),
+  );
 }
 
 /**

@@ -15,7 +15,11 @@ export function materialsSection(writing: Writing): Section {
     ...pattern.fabrics.map((cloth) => clothRow(writing, cloth)),
     ...pattern.scraps.map(({ id, scraps }): TableRow => row(writing, id, familyWords(scraps!.prints, writing.speech), [])),
   ];
-  const line = (place: string, told: string, look: 'plain' | 'item' = 'plain'): Flow => ({ flow: 'paragraph', said: said(at(place), told), look });
+  const line = (place: string, told: string, look: 'plain' | 'item' = 'plain'): Flow => ({
+    flow: 'paragraph',
+    said: said(at(place), told),
+    look,
+  });
   const usual = pattern.choices.width;
   const byLength = pattern.fabrics.filter(({ order }) => order.bought.length === null);
   const other = byLength.filter(({ order }) => !equals(order.bought.width, usual));
@@ -33,7 +37,9 @@ export function materialsSection(writing: Writing): Section {
         rows,
       },
       ...(byLength.length > other.length ? [line('width', materials.width(length(writing, usual)))] : []),
-      ...other.map(({ fabric, order }) => line(`width/${fabric.id}`, materials.widthOf(KEPT.cloth(fabric.id), length(writing, order.bought.width)))),
+      ...other.map(({ fabric, order }) =>
+        line(`width/${fabric.id}`, materials.widthOf(KEPT.cloth(fabric.id), length(writing, order.bought.width))),
+      ),
       line('not in it', materials.backing),
       { flow: 'heading', level: 3, said: said(at('also'), materials.alsoNeeded) },
       ...toolLines(writing).map(([place, told]) => line(`tool/${place}`, told, 'item')),
@@ -44,7 +50,9 @@ export function materialsSection(writing: Writing): Section {
 /** What is needed beside cloth, as far as the methods ask for it. */
 function toolLines({ pattern, words: { materials } }: Writing): readonly (readonly [place: string, told: string])[] {
   const { block, choices, steps } = pattern;
-  const drawn = steps.some(({ method }) => method !== null && ['two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip'].includes(method));
+  const drawn = steps.some(
+    ({ method }) => method !== null && ['two-at-a-time', 'four-at-a-time', 'eight-at-a-time', 'stitch-and-flip'].includes(method),
+  );
   const templates = pattern.cuts.some(({ template }) => template !== null);
   return [
     ['cutting', materials.tools(block.unit, KEPT.length(choices.ruler, block.unit))],

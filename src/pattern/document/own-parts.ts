@@ -57,7 +57,8 @@ function placed({ title, items }: Section, own: readonly OwnFlow[]): readonly Fl
     const places = placesIn(flow);
     return [flow, ...taken(({ after }) => after !== undefined && places.includes(after))];
   };
-  const opened = (flow: Flow): readonly Flow[] => (flow.flow === 'together' ? [{ ...flow, items: flow.items.flatMap(opened) }] : followed(flow));
+  const opened = (flow: Flow): readonly Flow[] =>
+    flow.flow === 'together' ? [{ ...flow, items: flow.items.flatMap(opened) }] : followed(flow);
   const beginning = taken(({ after }) => after === undefined || after === title.at);
   return [...beginning, ...items.flatMap(opened), ...taken(() => true)];
 }
@@ -69,9 +70,20 @@ export function placesIn(flow: Flow): readonly string[] {
     case 'heading':
       return [flow.said.at];
     case 'table':
-      return [flow.at, ...flow.heads.map(({ at }) => at), ...flow.rows.flatMap((row) => [...(row.group ? [row.group.at] : []), ...row.cells.map(({ at }) => at), ...(row.below ?? []).map(({ at }) => at)])];
+      return [
+        flow.at,
+        ...flow.heads.map(({ at }) => at),
+        ...flow.rows.flatMap((row) => [
+          ...(row.group ? [row.group.at] : []),
+          ...row.cells.map(({ at }) => at),
+          ...(row.below ?? []).map(({ at }) => at),
+        ]),
+      ];
     case 'figures':
-      return [flow.at, ...flow.figures.flatMap(({ caption, measure }) => [...(caption ? [caption.at] : []), ...(measure ? [measure.at] : [])])];
+      return [
+        flow.at,
+        ...flow.figures.flatMap(({ caption, measure }) => [...(caption ? [caption.at] : []), ...(measure ? [measure.at] : [])]),
+      ];
     case 'facts':
       return [flow.at, ...flow.facts.flatMap(({ label, value }) => [label.at, value.at])];
     case 'boxed':

@@ -22,7 +22,12 @@ export function pressingSection({ pattern, words: { pressing, titles }, said }: 
           ...(isOpen ? [line('open', pressing.open)] : []),
           line('nest', nest),
           line('layers', pressing.layers(layers)),
-          { flow: 'figures', at: 'pressing/picture', figures: [{ figure: { name: 'back', says: pressing.picture, ...backPicture(pattern) } }], most: 0.4 },
+          {
+            flow: 'figures',
+            at: 'pressing/picture',
+            figures: [{ figure: { name: 'back', says: pressing.picture, ...backPicture(pattern) } }],
+            most: 0.4,
+          },
         ],
       },
     ],

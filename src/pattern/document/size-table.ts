@@ -12,7 +12,11 @@ const TOLD = 3;
 
 /** @returns at which other sizes everything falls on the ruler, and what is cut there; null where the block cannot be sewn otherwise */
 export function otherSizesSection(writing: Writing): Section | null {
-  const { pattern, words: { otherSizes: words, titles }, said } = writing;
+  const {
+    pattern,
+    words: { otherSizes: words, titles },
+    said,
+  } = writing;
   const { finished, unit } = pattern.block;
   const range = usualRange(pattern);
   const found = otherSizes(pattern, range);
@@ -41,11 +45,18 @@ export function otherSizesSection(writing: Writing): Section | null {
 /** Sizes one after another: of square blocks one side, and the unit once. */
 function listOf(writing: Writing, sizes: readonly OtherSize[]): string {
   const square = sizes.every(({ finished }) => equals(finished.width, finished.height));
-  if (!square) return listed(writing, sizes.map(({ finished }) => size(writing, finished)));
-  return listed(writing, sizes.map(({ finished }, i) => (i < sizes.length - 1 ? bare : length)(writing, finished.width)));
+  if (!square)
+    return listed(
+      writing,
+      sizes.map(({ finished }) => size(writing, finished)),
+    );
+  return listed(
+    writing,
+    sizes.map(({ finished }, i) => (i < sizes.length - 1 ? bare : length)(writing, finished.width)),
+  );
 }
 
-/** @returns some sizes, in order: first those that are asked for, in whole inches or centimetres, then what is nearest to the block's own */
+/** @returns some sizes, in order: those in whole inches or centimetres before others, what is nearest to the block's own before the rest */
 function nearest(sizes: readonly OtherSize[], own: Rational, most: number): readonly OtherSize[] {
   const away = ({ finished }: OtherSize): Rational => {
     const by = subtract(finished.width, own);
@@ -60,7 +71,11 @@ function nearest(sizes: readonly OtherSize[], own: Rational, most: number): read
 
 /** The cutting list at some sizes beside the block's own; null where a list does not go line by line with it. */
 function sizeTable(writing: Writing, sizes: readonly OtherSize[]): Flow | null {
-  const { pattern, words: { otherSizes: words }, said } = writing;
+  const {
+    pattern,
+    words: { otherSizes: words },
+    said,
+  } = writing;
   const lists = sizes.flatMap(({ finished }) => {
     const lines = matched(pattern, finished.width);
     return lines === null ? [] : [{ width: finished.width, lines }];
@@ -68,7 +83,11 @@ function sizeTable(writing: Writing, sizes: readonly OtherSize[]): Flow | null {
   if (lists.length === 0) return null;
   const all = [...lists, { width: pattern.block.finished.width, lines: pattern.cuts }].sort((a, b) => compare(a.width, b.width));
   const sides = (cut: Cut): string =>
-    cut.shape === 'template' ? '–' : equals(cut.width, cut.height) ? bare(writing, cut.width) : `${bare(writing, cut.width)} × ${bare(writing, cut.height)}`;
+    cut.shape === 'template'
+      ? '–'
+      : equals(cut.width, cut.height)
+        ? bare(writing, cut.width)
+        : `${bare(writing, cut.width)} × ${bare(writing, cut.height)}`;
   const fabrics = [...new Set(pattern.cuts.map(({ fabric }) => fabric))];
   const rows = fabrics.flatMap((fabric): readonly TableRow[] => [
     { group: said(`other sizes/fabric ${fabric}`, KEPT.cloth(fabric)), fabric, cells: [] },
@@ -105,5 +124,7 @@ function matched(pattern: Pattern, width: Rational): readonly Cut[] | null {
   // Drawing and piecing are the same, and so are the numbers of its pieces.
   const there = new Map(cuts.map((cut) => [cut.pieces.join(), cut]));
   const lines = pattern.cuts.map((cut) => there.get(cut.pieces.join()));
-  return lines.every((line, i) => line?.shape === pattern.cuts[i]!.shape && line.quantity === pattern.cuts[i]!.quantity) ? (lines as readonly Cut[]) : null;
+  return lines.every((line, i) => line?.shape === pattern.cuts[i]!.shape && line.quantity === pattern.cuts[i]!.quantity)
+    ? (lines as readonly Cut[])
+    : null;
 }

@@ -7,11 +7,25 @@ import type { Flow, Section } from './content.ts';
 import { about, length, listed, type Writing } from './writing.ts';
 
 /** In the order in which they are learnt (common practice). */
-const METHODS: readonly Method[] = ['two-at-a-time', 'eight-at-a-time', 'four-at-a-time', 'stitch-and-flip', 'one-at-a-time', 'triangles', 'triangles-from-strips', 'strip-sets', 'template'];
+const METHODS: readonly Method[] = [
+  'two-at-a-time',
+  'eight-at-a-time',
+  'four-at-a-time',
+  'stitch-and-flip',
+  'one-at-a-time',
+  'triangles',
+  'triangles-from-strips',
+  'strip-sets',
+  'template',
+];
 
 /** @returns what a maker must be able to do, derived from the plan: no word about how hard it is */
 export function skillsSection(writing: Writing): Section {
-  const { pattern, words: { skills, titles }, said } = writing;
+  const {
+    pattern,
+    words: { skills, titles },
+    said,
+  } = writing;
   const { figures, choices } = pattern;
   const work = workFigures(pattern);
   const lines: (readonly [place: string, told: string])[] = [];
@@ -19,11 +33,22 @@ export function skillsSection(writing: Writing): Section {
   if (pattern.cuts.some(({ shape }) => shape !== 'template')) add('rotary', skills.rotary);
   for (const method of METHODS) {
     const kinds = [...new Set(pattern.steps.filter((step) => step.method === method && step.kind !== 'block').map(({ kind }) => kind))];
-    if (kinds.length > 0) add(`method/${method}`, skills.method(method, listed(writing, kinds.map((kind) => KEPT.kind(kind as Exclude<typeof kind, 'block'>, 'many')))));
+    if (kinds.length > 0)
+      add(
+        `method/${method}`,
+        skills.method(
+          method,
+          listed(
+            writing,
+            kinds.map((kind) => KEPT.kind(kind as Exclude<typeof kind, 'block'>, 'many')),
+          ),
+        ),
+      );
   }
   const outlines = templatesOf(pattern).length;
   if (outlines > 0) add('templates', skills.templates(outlines));
-  if (compare(choices.trim, ZERO) > 0 && pattern.steps.some(({ trimmed }) => trimmed)) add('trimming', skills.trimming(length(writing, choices.trim)));
+  if (compare(choices.trim, ZERO) > 0 && pattern.steps.some(({ trimmed }) => trimmed))
+    add('trimming', skills.trimming(length(writing, choices.trim)));
   if (figures.partialSeams > 0) add('partial', skills.partial(figures.partialSeams));
   if (work.bias.seams > 0) add('bias', skills.bias(work.bias.seams));
   if (figures.matchedPoints > 0) {

@@ -21,7 +21,10 @@ export function unitsSection(writing: Writing): Section | null {
     name: 'units',
     title: said('units/title', words.titles.units),
     ownPage: false,
-    items: [{ flow: 'paragraph', said: said('units/intro', words.units.intro), look: 'plain' }, ...steps.map((step) => stepFlow(writing, step))],
+    items: [
+      { flow: 'paragraph', said: said('units/intro', words.units.intro), look: 'plain' },
+      ...steps.map((step) => stepFlow(writing, step)),
+    ],
   };
 }
 
@@ -34,7 +37,14 @@ export function assemblySection(writing: Writing): Section {
     title: said('assembly/title', words.titles.assembly),
     ownPage: false,
     items: [
-      ...(isPictured(pattern) ? [{ flow: 'together', items: [{ flow: 'paragraph', said: said('assembly/intro', words.assembly.intro), look: 'plain' }, assemblyFigure(writing)] } as const] : []),
+      ...(isPictured(pattern)
+        ? [
+            {
+              flow: 'together',
+              items: [{ flow: 'paragraph', said: said('assembly/intro', words.assembly.intro), look: 'plain' }, assemblyFigure(writing)],
+            } as const,
+          ]
+        : []),
       ...steps.map((step) => stepFlow(writing, step)),
     ],
   };
@@ -50,7 +60,9 @@ function assemblyFigure({ pattern, words: { assembly }, said, print }: Writing):
   return {
     flow: 'figures',
     at: 'assembly/picture',
-    figures: [{ figure: { name: 'assembly', says: print(assembly.picture), frame, marks }, caption: said('assembly/picture/caption', caption) }],
+    figures: [
+      { figure: { name: 'assembly', says: print(assembly.picture), frame, marks }, caption: said('assembly/picture/caption', caption) },
+    ],
     most: 0.4,
   };
 }
@@ -59,17 +71,25 @@ function assemblyFigure({ pattern, words: { assembly }, said, print }: Writing):
 const placeOf = ({ named }: Writing, { makes }: Step): string => `step/${makes === 'block' ? 'block' : named(makes)}`;
 
 /** @returns what figures of a step are called: "step-03-unit-b" */
-export const figureName = ({ number, makes }: Step): string => `step-${`${number}`.padStart(2, '0')}-${makes === 'block' ? 'block' : `unit-${makes.toLowerCase()}`}`;
+export const figureName = ({ number, makes }: Step): string =>
+  `step-${`${number}`.padStart(2, '0')}-${makes === 'block' ? 'block' : `unit-${makes.toLowerCase()}`}`;
 
 function stepFlow(writing: Writing, step: Step): Flow {
   const also = alsoOf(writing.pattern, writing.speech)[step.number - 1]!;
-  const { words: { units }, said } = writing;
+  const {
+    words: { units },
+    said,
+  } = writing;
   const at = placeOf(writing, step);
   const whole = step.makes === 'block';
   const sides = size(writing, step.unfinished);
   const kind = step.kind === 'block' ? null : KEPT.kind(step.kind, step.count === 1 ? 'one' : 'many');
   const measure = step.trimmed ? units.trims(sides) : whole ? units.blockMeasures(sides) : units.measures(sides);
-  const line = (place: string, told: string, look: 'plain' | 'strong' | 'quiet'): Flow => ({ flow: 'paragraph', said: said(`${at}/${place}`, told), look });
+  const line = (place: string, told: string, look: 'plain' | 'strong' | 'quiet'): Flow => ({
+    flow: 'paragraph',
+    said: said(`${at}/${place}`, told),
+    look,
+  });
   return {
     flow: 'together',
     items: [
@@ -80,7 +100,15 @@ function stepFlow(writing: Writing, step: Step): Flow {
         number: step.number,
         leadsHere: [`unit ${step.makes}`],
       },
-      ...(kind === null ? [] : [line('what', units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : units.method[step.method]), 'quiet')]),
+      ...(kind === null
+        ? []
+        : [
+            line(
+              'what',
+              units.what(step.count, kind, step.method === null || step.method === 'pieces' ? null : units.method[step.method]),
+              'quiet',
+            ),
+          ]),
       ...(step.joins.length === 0 ? [] : [stepFigures(writing, step, at)]),
       line('how', step.how, 'plain'),
       ...(also === null ? [] : [line('also', also, 'plain')]),
@@ -91,7 +119,13 @@ function stepFlow(writing: Writing, step: Step): Flow {
 }
 
 function stepFigures(writing: Writing, step: Step, at: string): Figures {
-  const { words: { units }, said, pattern, print, speech } = writing;
+  const {
+    words: { units },
+    said,
+    pattern,
+    print,
+    speech,
+  } = writing;
   const name = figureName(step);
   const of = step.makes === 'block' ? units.block(1) : units.unit(KEPT.unit(step.makes));
   const all = stepPanels({ step, pattern, speech });

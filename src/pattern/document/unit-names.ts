@@ -9,7 +9,10 @@ import type { Pattern } from '../pattern.ts';
  * sizes with the block's, their fabrics with her taste.
  * @returns for every unit by its letter its kind, its size in grid units and a number among equals: "half-square triangle 1x1 2"
  */
-export function unitNames({ units, lattice }: Pick<Pattern, 'units' | 'lattice'>, { grid }: Pick<Block, 'grid'>): ReadonlyMap<string, string> {
+export function unitNames(
+  { units, lattice }: Pick<Pattern, 'units' | 'lattice'>,
+  { grid }: Pick<Block, 'grid'>,
+): ReadonlyMap<string, string> {
   const counts = new Map<string, number>();
   return new Map(
     units.map(({ unit }) => {

@@ -11,7 +11,9 @@ import { allSaid, demoBlock, demoNames, flowsIn, saidIn, saidInSection, written,
 const blocks: readonly (readonly [string, Block])[] = [
   ...demoNames.map((name) => [name, demoBlock(name)] as const),
   ...namesIn('cases').map((name) => [name, blockNamed('cases', name)] as const),
-  ...namesIn('gallery').filter((_, i) => i % 7 === 0).map((name) => [name, blockNamed('gallery', name)] as const),
+  ...namesIn('gallery')
+    .filter((_, i) => i % 7 === 0)
+    .map((name) => [name, blockNamed('gallery', name)] as const),
 ];
 
 /** How a size is printed, with an inch mark. */
@@ -19,19 +21,26 @@ const sizeIn = (width: Rational, height: Rational, unit: 'in' | 'cm', by: string
   `${printLength(width, unit, 'bare')} ${by} ${printLength(height, unit)}`.replace(' in.', '″');
 
 describe('the content of a published pattern', () => {
-  test.each(blocks)('%s: everything that is cut and measured is told in both languages, each sentence at a place of its own', (_, block) => {
-    const pattern = patternOf(block);
-    for (const language of LANGUAGES) {
-      const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
-      expect(allSaid(one.content).map(one.print).filter((text) => /[{}]|undefined|NaN/.test(text))).toEqual([]);
-      expectOwnPlaces(one);
-      expectCuts(one);
-      expectSteps(one);
-      const says = flowsIn(one.content, 'figures').flatMap(({ figures }) => figures.map(({ figure }) => figure));
-      expect(says.filter((figure) => /[{}]/.test(figure.says) || figure.says.trim() === '')).toEqual([]);
-      expect(new Set(says.map(({ name }) => name)).size).toBe(says.length);
-    }
-  });
+  test.each(blocks)(
+    '%s: everything that is cut and measured is told in both languages, each sentence at a place of its own',
+    (_, block) => {
+      const pattern = patternOf(block);
+      for (const language of LANGUAGES) {
+        const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
+        expect(
+          allSaid(one.content)
+            .map(one.print)
+            .filter((text) => /[{}]|undefined|NaN/.test(text)),
+        ).toEqual([]);
+        expectOwnPlaces(one);
+        expectCuts(one);
+        expectSteps(one);
+        const says = flowsIn(one.content, 'figures').flatMap(({ figures }) => figures.map(({ figure }) => figure));
+        expect(says.filter((figure) => /[{}]/.test(figure.says) || figure.says.trim() === '')).toEqual([]);
+        expect(new Set(says.map(({ name }) => name)).size).toBe(says.length);
+      }
+    },
+  );
 
   test('no German sentence of the document is left in English', () => {
     for (const name of ['01-point-light', '07-guild-sloop', '12-mooring-ring']) {
@@ -39,7 +48,13 @@ describe('the content of a published pattern', () => {
       const [english, german] = LANGUAGES.map((language) => allSaid(writtenOf(demoBlock(name), pattern, { language }).content));
       const there = new Map(german!.map(({ at, told }) => [at, told]));
       // A sentence: four words or more beside its values.
-      const sentences = english!.filter(({ told }) => told.replaceAll(/\{[^}]*\}/g, '').trim().split(/\s+/).length >= 4);
+      const sentences = english!.filter(
+        ({ told }) =>
+          told
+            .replaceAll(/\{[^}]*\}/g, '')
+            .trim()
+            .split(/\s+/).length >= 4,
+      );
       expect(sentences.length).toBeGreaterThan(30);
       expect(sentences.filter(({ at, told }) => there.get(at) === told)).toEqual([]);
     }
@@ -47,7 +62,10 @@ describe('the content of a published pattern', () => {
 
   test('a step is found by what it makes: at another size and in other colours every sentence has the same place', () => {
     const block = demoBlock('01-point-light');
-    const places = (one: Block): readonly string[] => allSaid(written(one).content).map(({ at }) => at).filter((at) => at.startsWith('step/'));
+    const places = (one: Block): readonly string[] =>
+      allSaid(written(one).content)
+        .map(({ at }) => at)
+        .filter((at) => at.startsWith('step/'));
     const larger: Block = { ...block, finished: { ...block.finished, width: { n: 16, d: 1 }, height: { n: 16, d: 1 } } };
     const other: Block = { ...block, fabrics: block.fabrics.map((fabric, i) => ({ ...fabric, color: `#${`${i + 1}`.repeat(6)}` })) };
     expect(places(block)).toContain('step/half-square-triangle-1x1-1/how');
@@ -61,7 +79,13 @@ describe('the content of a published pattern', () => {
     const names = (one: WrittenPattern): readonly string[] => one.content.sections.map(({ name }) => name);
     const usual = names(written(block));
     expect(usual).toEqual(SECTIONS.filter((name) => name !== 'templates'));
-    const style = { sections: [{ section: 'cover', shown: true }, { section: 'care', shown: true }, { section: 'notes', shown: false }] } as const;
+    const style = {
+      sections: [
+        { section: 'cover', shown: true },
+        { section: 'care', shown: true },
+        { section: 'notes', shown: false },
+      ],
+    } as const;
     expect(names(written(block, style))).toEqual(['cover', 'care', ...usual.filter((name) => !['cover', 'care', 'notes'].includes(name))]);
     const own = { ...block, publication: { sections: SECTIONS.map((section) => ({ section, shown: section === 'units' })) } };
     expect(names(written(own, style))).toEqual(['units']);
@@ -77,7 +101,10 @@ describe('the content of a published pattern', () => {
     for (const shown of [['cover', 'materials'], ['notes'], []]) {
       const sections = SECTIONS.map((section) => ({ section, shown: shown.includes(section) }));
       const one = written({ ...block, publication: { sections, words } }, { fractions: 'typed' });
-      const boxed = flowsIn(one.content, 'boxed').filter(({ look }) => look === 'warning').flatMap(saidIn).map(one.print);
+      const boxed = flowsIn(one.content, 'boxed')
+        .filter(({ look }) => look === 'warning')
+        .flatMap(saidIn)
+        .map(one.print);
       for (const { says } of warnings) expect(boxed).toContain(says);
     }
   });
@@ -106,7 +133,13 @@ describe('the content of a published pattern', () => {
     const drawn = patternOf({ ...block, finished: { ...block.finished, width, height: width } });
     const said = table!.rows.filter(({ cells }) => cells.length > 0).map(({ cells }) => one.print(cells[column]!));
     expect(said.toSorted()).toEqual(
-      drawn.cuts.map((cut) => (cut.shape === 'square' ? printLength(cut.width, 'in', 'bare') : `${printLength(cut.width, 'in', 'bare')} × ${printLength(cut.height, 'in', 'bare')}`)).toSorted(),
+      drawn.cuts
+        .map((cut) =>
+          cut.shape === 'square'
+            ? printLength(cut.width, 'in', 'bare')
+            : `${printLength(cut.width, 'in', 'bare')} × ${printLength(cut.height, 'in', 'bare')}`,
+        )
+        .toSorted(),
     );
   });
 
@@ -120,16 +153,29 @@ describe('the content of a published pattern', () => {
       [star, { way: 'foundation' }],
       [star, { way: 'fewest pieces', method: 'template' }],
       [star, { method: 'triangles-from-strips', trim: { n: 1, d: 8 }, margin: { percent: { n: 10, d: 1 } } }],
-      [star, { cloths: { deep: { sold: 'fat quarter', have: [{ count: 1, width: { n: 10, d: 1 }, length: { n: 10, d: 1 } }] } }, squaringUp: { n: 1, d: 2 } }],
+      [
+        star,
+        {
+          cloths: { deep: { sold: 'fat quarter', have: [{ count: 1, width: { n: 10, d: 1 }, length: { n: 10, d: 1 } }] } },
+          squaringUp: { n: 1, d: 2 },
+        },
+      ],
       [{ ...star, fabrics: star.fabrics.map((fabric) => ({ ...fabric, directional: true })) }, { way: 'rows' }],
-      [{ ...star, fabrics: star.fabrics.map((fabric) => (fabric.id === 'deep' ? { ...fabric, scraps: { prints: 4, seed: 1 } } : fabric)) }, {}],
+      [
+        { ...star, fabrics: star.fabrics.map((fabric) => (fabric.id === 'deep' ? { ...fabric, scraps: { prints: 4, seed: 1 } } : fabric)) },
+        {},
+      ],
       [blank, {}],
     ];
     for (const [block, choices] of all) {
       const pattern = patternOf(block, choices);
       for (const language of LANGUAGES) {
         const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
-        expect(allSaid(one.content).map(one.print).filter((text) => /[{}]|undefined|NaN/.test(text))).toEqual([]);
+        expect(
+          allSaid(one.content)
+            .map(one.print)
+            .filter((text) => /[{}]|undefined|NaN/.test(text)),
+        ).toEqual([]);
         expectOwnPlaces(one);
         expectCuts(one);
         expectSteps(one);
@@ -156,7 +202,14 @@ describe('the content of a published pattern', () => {
 
   test('fabrics, names and a maker’s own lines cannot be taken for values', () => {
     const block = demoBlock('05-eddy');
-    const odd = { ...block, name: '{length 1/0 in} & <b>', publication: { subtitle: '{count x} {unit A}', parts: [{ id: 'p', section: 'notes', part: 'paragraph', text: '{bare 1/0 in}' } as const] } };
+    const odd = {
+      ...block,
+      name: '{length 1/0 in} & <b>',
+      publication: {
+        subtitle: '{count x} {unit A}',
+        parts: [{ id: 'p', section: 'notes', part: 'paragraph', text: '{bare 1/0 in}' } as const],
+      },
+    };
     const one = written(odd, { maker: '{about 0/0 in}', licence: '{kind a b}' });
     const texts = allSaid(one.content).map(one.print);
     for (const text of ['{ length 1/0 in} & <b>', '{ count x} { unit A}', '{ bare 1/0 in}', '{ kind a b}']) expect(texts).toContain(text);
@@ -189,7 +242,9 @@ function expectSteps({ content, pattern, print, style }: WrittenPattern): void {
   const steps = flowsIn({ sections: content.sections.filter(({ name }) => name === 'units' || name === 'assembly') }, 'together').filter(
     ({ items }) => items[0]!.flow === 'heading',
   );
-  expect(steps.map(({ items }) => (items[0]!.flow === 'heading' ? items[0]!.number : null))).toEqual(pattern.steps.map(({ number }) => number));
+  expect(steps.map(({ items }) => (items[0]!.flow === 'heading' ? items[0]!.number : null))).toEqual(
+    pattern.steps.map(({ number }) => number),
+  );
   const checks = content.sections.flatMap((section) => (section.name === 'sizes to check' ? saidInSection(section).map(print) : []));
   pattern.steps.forEach(({ unfinished: { width, height }, count, makes, joins }, i) => {
     const texts = saidIn(steps[i]!).map(print);

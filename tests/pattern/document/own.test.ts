@@ -12,7 +12,8 @@ const at = ({ content, print }: WrittenPattern, place: string): string | undefin
   const said = allSaid(content).find((each) => each.at === place);
   return said && print(said);
 };
-const skeleton = (place: string, look = {}): string => skeletonOf(allSaid(written(block, look).content).find((each) => each.at === place)!.told);
+const skeleton = (place: string, look = {}): string =>
+  skeletonOf(allSaid(written(block, look).content).find((each) => each.at === place)!.told);
 
 /** "Pair {1} {2} {3} squares with …": the third value is how large the squares are. */
 const own: OwnWords = { at: HOW, language: 'en', was: skeleton(HOW), now: 'Take {1} pairs of squares, {3} each.' };
@@ -39,7 +40,20 @@ describe('her words', () => {
 
   test('survive other units beside theirs, which change every letter', () => {
     // A patch in a corner makes one more small unit.
-    const of: Block = { ...block, patches: [...block.patches, { fabric: 'lamp', points: [[3, 3], [4, 3], [3, 4]] }] };
+    const of: Block = {
+      ...block,
+      patches: [
+        ...block.patches,
+        {
+          fabric: 'lamp',
+          points: [
+            [3, 3],
+            [4, 3],
+            [3, 4],
+          ],
+        },
+      ],
+    };
     const [before, after] = [written(block), written(published({ words: [own] }, of))];
     expect(after.pattern.units.length).not.toBe(before.pattern.units.length);
     expect(at(after, HOW)).toMatch(/^Take \d+ pairs of squares/);
@@ -102,7 +116,9 @@ describe('her own parts', () => {
       ...SECTIONS.map((section) => part(`in ${section}`, { section })),
     ];
     const one = written(published({ parts }));
-    const there = allSaid(one.content).map(one.print).filter((text) => text.startsWith('Mine'));
+    const there = allSaid(one.content)
+      .map(one.print)
+      .filter((text) => text.startsWith('Mine'));
     expect(new Set(there).size).toBe(there.length);
     expect(one.content.aside.map(({ now }) => now).toSorted()).toEqual(['Mine d.', 'Mine e.', 'Mine in templates.']);
     expect([...there, ...one.content.aside.map(({ now }) => now)].toSorted()).toEqual(parts.map(({ text }) => text).toSorted());

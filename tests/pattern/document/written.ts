@@ -16,7 +16,9 @@ import { patternOf } from '../made.ts';
 import { setting } from '../pages/laid.ts';
 
 /** @returns the names of the blocks of the sampler */
-export const demoNames = readdirSync('demo-blocks').flatMap((file) => (file.endsWith('.block.json') ? [file.slice(0, -'.block.json'.length)] : []));
+export const demoNames = readdirSync('demo-blocks').flatMap((file) =>
+  file.endsWith('.block.json') ? [file.slice(0, -'.block.json'.length)] : [],
+);
 
 export function demoBlock(name: string): Block {
   const read = parseBlock(readFileSync(`demo-blocks/${name}.block.json`, 'utf8'));
@@ -79,7 +81,10 @@ export const saidInSection = ({ title, items }: Section): readonly Said[] => [ti
 export const allSaid = ({ sections }: Content): readonly Said[] => sections.flatMap(saidInSection);
 
 /** @returns all flows of a kind, also those that are kept together with others */
-export function flowsIn<Kind extends Flow['flow']>({ sections }: Pick<Content, 'sections'>, kind: Kind): readonly Extract<Flow, { flow: Kind }>[] {
+export function flowsIn<Kind extends Flow['flow']>(
+  { sections }: Pick<Content, 'sections'>,
+  kind: Kind,
+): readonly Extract<Flow, { flow: Kind }>[] {
   const within = (flow: Flow): readonly Flow[] => (flow.flow === 'together' ? [flow, ...flow.items.flatMap(within)] : [flow]);
   return sections.flatMap(({ items }) => items.flatMap(within)).filter((flow): flow is Extract<Flow, { flow: Kind }> => flow.flow === kind);
 }

@@ -75,11 +75,18 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
       }
     },
     straightSeams: 'Straight seams with an even allowance; there is nothing else to it.',
-    partial: (seams) => (seams === 1 ? 'One partial seam, which is sewn in two goes.' : `${several(seams, 'partial seam')}, each sewn in two goes.`),
+    partial: (seams) =>
+      seams === 1 ? 'One partial seam, which is sewn in two goes.' : `${several(seams, 'partial seam')}, each sewn in two goes.`,
     templates: (outlines) => `Cutting round ${several(outlines, 'printed template')}.`,
-    bias: (seams) => (seams === 1 ? 'One seam along a bias edge, which stretches if it is pulled.' : `${several(seams, 'seam')} along bias edges, which stretch if they are pulled.`),
+    bias: (seams) =>
+      seams === 1
+        ? 'One seam along a bias edge, which stretches if it is pulled.'
+        : `${several(seams, 'seam')} along bias edges, which stretch if they are pulled.`,
     points: (points) => `Matching ${several(points, 'point')} where seams come together.`,
-    loose: (points) => (points === 1 ? 'At one of them the seams do not lock into each other; it wants a pin.' : `At ${KEPT.count(points)} of them the seams do not lock into each other; these want a pin.`),
+    loose: (points) =>
+      points === 1
+        ? 'At one of them the seams do not lock into each other; it wants a pin.'
+        : `At ${KEPT.count(points)} of them the seams do not lock into each other; these want a pin.`,
     trimming: (amount) => `Units with a diagonal seam are sewn ${amount} too large and trimmed to size.`,
     smallest: (width) => `The narrowest piece finishes at ${width}.`,
   },
@@ -93,7 +100,8 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     widthOf: (cloth, width) => `${cloth} is reckoned for a usable width of ${width}.`,
     block: 'the block',
     alsoNeeded: 'You also need',
-    tools: (unit, mark) => `Rotary cutter, cutting mat and a ruler marked in ${unit === 'in' ? 'inches' : 'centimetres'}, with steps of ${mark}.`,
+    tools: (unit, mark) =>
+      `Rotary cutter, cutting mat and a ruler marked in ${unit === 'in' ? 'inches' : 'centimetres'}, with steps of ${mark}.`,
     sewing: (seam) => `Sewing machine with a foot or guide for a seam of ${seam}, thread, pins and an iron.`,
     pencil: 'A pencil or fabric marker for lines on the wrong side.',
     forTemplates: 'Paper or thin card for the templates, scissors and a pencil.',
@@ -104,14 +112,19 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     heads: ['Line', 'Cut', 'Then', 'For'],
     intro: 'In each fabric the largest pieces come first: cut from the top of the list down.',
     cuts: ({ quantity, shape, size, named }) =>
-      shape === 'template' ? `${several(quantity, 'piece')} round template ${named} (${size})` : `${several(quantity, SHAPES[shape])}, ${size}`,
+      shape === 'template'
+        ? `${several(quantity, 'piece')} round template ${named} (${size})`
+        : `${several(quantity, SHAPES[shape])}, ${size}`,
     once: (triangles) => `cut once on the diagonal: ${several(triangles, 'triangle')}`,
     twice: (triangles) => `cut twice on the diagonals: ${several(triangles, 'triangle')}`,
-    segments: (sets, each, wide) => `sewn into strip sets, ${sets === 1 ? 'cut' : 'each cut'} across into ${several(each, 'segment')} ${wide} wide`,
-    nested: (strips, each, measure) => `cut ${strips === 1 ? 'it' : 'each'} into ${several(each, 'triangle')}, head to tail, ${measure} along the edges by turns`,
+    segments: (sets, each, wide) =>
+      `sewn into strip sets, ${sets === 1 ? 'cut' : 'each cut'} across into ${several(each, 'segment')} ${wide} wide`,
+    nested: (strips, each, measure) =>
+      `cut ${strips === 1 ? 'it' : 'each'} into ${several(each, 'triangle')}, head to tail, ${measure} along the edges by turns`,
     block: 'the block',
     strips: (bands) => `Across the width: ${listed(bands.map(({ count, width }) => `${several(count, 'strip')}, ${width}`))}`,
-    joined: (line, n, widths, length) => `Line ${line}: ${several(n, 'piece')}, each from ${KEPT.count(widths)} widths of cloth, ${length} long, sewn together first`,
+    joined: (line, n, widths, length) =>
+      `Line ${line}: ${several(n, 'piece')}, each from ${KEPT.count(widths)} widths of cloth, ${length} long, sewn together first`,
     unplaced: (line, n) => `${several(n, 'piece')} of line ${line} cannot be cut from this cloth: take a larger one`,
   },
 
@@ -127,13 +140,15 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
   },
 
   cloth: {
-    intro: 'Cut right across along the strong lines first, then cut the strips apart. Numbers are lines of the cutting list; what is pale is left over.',
+    intro:
+      'Cut right across along the strong lines first, then cut the strips apart. Numbers are lines of the cutting list; what is ' +
+      'pale is left over.',
     shows: (cloth, form) => `How the pieces lie on ${cloth}. ${form}`,
     form: (form, buy, size) => `${form === 'by length' ? buy : capital(FORMS[form][0])}, ${size}.`,
     alike: (n) => `${KEPT.count(n)} of these are cut alike.`,
     more: (n) => `and ${KEPT.count(n)} more strips like this`,
     strip: (n, width) => (n === 1 ? width : `${KEPT.count(n)} × ${width}`),
-    left: (pieces) => `Left over: ${listed(pieces.map(({ count, size }) => count === 1 ? size : `${KEPT.count(count)} of ${size}`))}.`,
+    left: (pieces) => `Left over: ${listed(pieces.map(({ count, size }) => (count === 1 ? size : `${KEPT.count(count)} of ${size}`)))}.`,
     directional: 'No piece is turned: the print runs along the cloth, from the top of the picture down.',
   },
 
@@ -171,9 +186,14 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     intro: 'The back of the block, as it looks when all is pressed: each arrow points to where the seam allowances lie.',
     picture: 'The back of the block, with an arrow across every seam to the side it is pressed to.',
     noPoints: 'No seams come together at a point.',
-    allNest: (points) => (points === 1 ? 'At the one point where seams come together they lie opposite ways and lock into each other.' : `Seams come together at ${several(points, 'point')}, and at every one they lie opposite ways and lock into each other.`),
+    allNest: (points) =>
+      points === 1
+        ? 'At the one point where seams come together they lie opposite ways and lock into each other.'
+        : `Seams come together at ${several(points, 'point')}, and at every one they lie opposite ways and lock into each other.`,
     someLoose: (points, loose, proved) =>
-      `Seams come together at ${several(points, 'point')}. At ${loose === 1 ? 'the one with a ring' : `the ${KEPT.count(loose)} with a ring`} they do not lock into each other: pin ${loose === 1 ? 'it' : 'these'}${proved ? '; no other pressing does better' : ''}.`,
+      `Seams come together at ${several(points, 'point')}. ` +
+      `At ${loose === 1 ? 'the one with a ring' : `the ${KEPT.count(loose)} with a ring`} they do not lock into each other: ` +
+      `pin ${loose === 1 ? 'it' : 'these'}${proved ? '; no other pressing does better' : ''}.`,
     layers: (n) => `Where it is thickest there are ${several(n, 'layer')} of cloth.`,
     open: 'A bar with two points across a seam: press it open.',
   },
@@ -197,7 +217,9 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
   },
 
   otherSizes: {
-    intro: (mark) => `The same block can be sewn at other sizes. At these every plain cut and every unit falls on a mark of a ruler with steps of ${mark}.`,
+    intro: (mark) =>
+      'The same block can be sewn at other sizes. At these every plain cut and every unit falls on a mark of a ruler with steps ' +
+      `of ${mark}.`,
     friendly: (sizes) => `Finished: ${sizes}.`,
     none: (mark) => `At no other size near this one does everything fall on a mark of a ruler with steps of ${mark}.`,
     table: 'What is cut at some of them; at the top how wide the block finishes.',

@@ -81,7 +81,10 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
       }
     },
     straightSeams: 'Gerade Nähte mit gleichmäßiger Nahtzugabe; mehr braucht es nicht.',
-    partial: (seams) => (seams === 1 ? 'Eine Teilnaht, die in zwei Abschnitten genäht wird.' : `${KEPT.count(seams)} Teilnähte, die in zwei Abschnitten genäht werden.`),
+    partial: (seams) =>
+      seams === 1
+        ? 'Eine Teilnaht, die in zwei Abschnitten genäht wird.'
+        : `${KEPT.count(seams)} Teilnähte, die in zwei Abschnitten genäht werden.`,
     templates: (outlines) => `Nach ${several(outlines, 'gedruckter Schablone', 'gedruckten Schablonen')} zuschneiden.`,
     bias: (seams) =>
       seams === 1
@@ -105,7 +108,9 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
     widthOf: (cloth, width) => `${cloth} ist für eine nutzbare Breite von ${width} berechnet.`,
     block: 'den Block',
     alsoNeeded: 'Außerdem',
-    tools: (unit, mark) => `Rollschneider, Schneidematte und ein Lineal mit ${unit === 'in' ? 'Zolleinteilung' : 'Zentimetereinteilung'} in Schritten von ${mark}.`,
+    tools: (unit, mark) =>
+      `Rollschneider, Schneidematte und ein Lineal mit ${unit === 'in' ? 'Zolleinteilung' : 'Zentimetereinteilung'} in Schritten ` +
+      `von ${mark}.`,
     sewing: (seam) => `Nähmaschine mit Füßchen oder Führung für eine Nahtzugabe von ${seam}, Garn, Stecknadeln und Bügeleisen.`,
     pencil: 'Bleistift oder Markierstift für Linien auf der linken Stoffseite.',
     forTemplates: 'Papier oder dünner Karton für die Schablonen, Schere und Bleistift.',
@@ -116,17 +121,22 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
     heads: ['Nr.', 'Zuschnitt', 'Danach', 'Für'],
     intro: 'Bei jedem Stoff stehen die größten Teile zuerst: in der Reihenfolge der Liste zuschneiden.',
     cuts: ({ quantity, shape, size, named }) =>
-      shape === 'template' ? `${several(quantity, 'Teil', 'Teile')} nach Schablone ${named} (${size})` : `${several(quantity, ...SHAPES[shape])}, ${size}`,
+      shape === 'template'
+        ? `${several(quantity, 'Teil', 'Teile')} nach Schablone ${named} (${size})`
+        : `${several(quantity, ...SHAPES[shape])}, ${size}`,
     once: (triangles) => `einmal diagonal durchschneiden: ${several(triangles, 'Dreieck', 'Dreiecke')}`,
     twice: (triangles) => `zweimal diagonal durchschneiden: ${several(triangles, 'Dreieck', 'Dreiecke')}`,
     segments: (sets, each, wide) =>
-      `zu Streifensätzen genäht, ${sets === 1 ? '' : 'jeder '}quer in ${several(each, 'Segment', 'Segmente')} von ${wide} Breite geschnitten`,
+      `zu Streifensätzen genäht, ${sets === 1 ? '' : 'jeder '}quer in ${several(each, 'Segment', 'Segmente')} von ${wide} Breite ` +
+      'geschnitten',
     nested: (strips, each, measure) =>
       `${strips === 1 ? '' : 'jeden '}versetzt in ${several(each, 'Dreieck', 'Dreiecke')} schneiden, an den Kanten abwechselnd ${measure}`,
     block: 'den Block',
-    strips: (bands) => `Über die ganze Breite: ${listed(bands.map(({ count, width }) => `${several(count, 'Streifen', 'Streifen')}, ${width}`))}`,
+    strips: (bands) =>
+      `Über die ganze Breite: ${listed(bands.map(({ count, width }) => `${several(count, 'Streifen', 'Streifen')}, ${width}`))}`,
     joined: (line, n, widths, length) =>
-      `Zuschnitt ${line}: ${several(n, 'Teil', 'Teile')}, je aus ${KEPT.count(widths)} Stoffbreiten von ${length} Länge, die zuerst aneinandergenäht werden`,
+      `Zuschnitt ${line}: ${several(n, 'Teil', 'Teile')}, je aus ${KEPT.count(widths)} Stoffbreiten von ${length} Länge, die ` +
+      'zuerst aneinandergenäht werden',
     unplaced: (line, n) => `${several(n, 'Teil', 'Teile')} von Zuschnitt ${line}: auf diesem Stoff ist kein Platz, größeren nehmen`,
   },
 
@@ -142,13 +152,16 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
   },
 
   cloth: {
-    intro: 'Zuerst den kräftigen Linien nach über die ganze Breite schneiden, dann die Streifen zerteilen. Die Nummern sind die der Zuschnittliste; was blass ist, bleibt übrig.',
+    intro:
+      'Zuerst den kräftigen Linien nach über die ganze Breite schneiden, dann die Streifen zerteilen. Die Nummern sind die der ' +
+      'Zuschnittliste; was blass ist, bleibt übrig.',
     shows: (cloth, form) => `Wie die Teile auf ${cloth} liegen. ${form}`,
     form: (form, buy, size) => `${form === 'by length' ? buy : capital(FORMS[form])}, ${size}.`,
     alike: (n) => `${KEPT.count(n)} davon gleich zuschneiden.`,
     more: (n) => `und noch ${several(n, 'solcher Streifen', 'solche Streifen')}`,
     strip: (n, width) => (n === 1 ? width : `${KEPT.count(n)} × ${width}`),
-    left: (pieces) => `Übrig: ${listed(pieces.map(({ count, size }) => (count === 1 ? size : `${KEPT.count(count)} Stücke von ${size}`)))}.`,
+    left: (pieces) =>
+      `Übrig: ${listed(pieces.map(({ count, size }) => (count === 1 ? size : `${KEPT.count(count)} Stücke von ${size}`)))}.`,
     directional: 'Kein Teil wird gedreht: das Muster läuft am Stoff entlang, im Bild von oben nach unten.',
   },
 
@@ -218,7 +231,8 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
 
   otherSizes: {
     intro: (mark) =>
-      `Derselbe Block lässt sich auch in anderen Größen nähen. Bei diesen liegt jeder gerade Zuschnitt und jede Einheit auf einem Strich eines Lineals mit Schritten von ${mark}.`,
+      'Derselbe Block lässt sich auch in anderen Größen nähen. Bei diesen liegt jeder gerade Zuschnitt und jede Einheit auf ' +
+      `einem Strich eines Lineals mit Schritten von ${mark}.`,
     friendly: (sizes) => `Fertige Größe: ${sizes}.`,
     none: (mark) => `Bei keiner anderen Größe in der Nähe liegt alles auf einem Strich eines Lineals mit Schritten von ${mark}.`,
     table: 'Was bei einigen davon zugeschnitten wird; oben die fertige Breite des Blocks.',

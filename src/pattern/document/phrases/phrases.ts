@@ -30,7 +30,13 @@ export interface DocumentPhrases {
 
   readonly cover: {
     /** Each figure at a glance: what it is, in a word or two. */
-    readonly facts: { readonly finished: string; readonly unfinished: string; readonly pieces: string; readonly units: string; readonly blocks: string };
+    readonly facts: {
+      readonly finished: string;
+      readonly unfinished: string;
+      readonly pieces: string;
+      readonly units: string;
+      readonly blocks: string;
+    };
     readonly maker: (name: string) => string;
     readonly picture: (name: string) => string;
     readonly beforeCutting: string;

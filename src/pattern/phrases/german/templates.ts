@@ -7,11 +7,15 @@ export const TEMPLATES_IN_GERMAN: TemplatePhrases = {
   alarm: 'Noch nicht zuschneiden: exakt nachgerechnet ergibt diese Anleitung nicht die Zeichnung.',
   size: (width, height) => `${width} × ${height}`,
   about: (size, blocks, seam) =>
-    `Fertig ${size}; Zuschnitt für ${several(blocks, 'Block', 'Blöcke')}. Die Nahtzugabe von ${seam} ist enthalten. In Klammern: Nummern der Zuschnittliste.`,
-  lines: 'Auf der durchgezogenen Linie schneiden, auf der gestrichelten nähen. An den Punkten kreuzen sich Nähte; der Pfeil zeigt den Fadenlauf.',
+    `Fertig ${size}; Zuschnitt für ${several(blocks, 'Block', 'Blöcke')}. Die Nahtzugabe von ${seam} ist enthalten. In Klammern: ` +
+    'Nummern der Zuschnittliste.',
+  lines:
+    'Auf der durchgezogenen Linie schneiden, auf der gestrichelten nähen. An den Punkten kreuzen sich Nähte; der Pfeil zeigt den ' +
+    'Fadenlauf.',
   reversed: ' Gespiegelt: mit gewendeter Schablone.',
 
-  cut: (printed, reversed) => `${printed === 0 ? `${reversed} gespiegelt` : reversed === 0 ? `${printed} ×` : `${printed} und ${reversed} gespiegelt`}`,
+  cut: (printed, reversed) =>
+    `${printed === 0 ? `${reversed} gespiegelt` : reversed === 0 ? `${printed} ×` : `${printed} und ${reversed} gespiegelt`}`,
   fabric: (name, lines) => `${name} (Nr. ${listed(lines)})`,
   more: (fabrics) => `und ${fabrics} weitere Stoffe`,
   seeList: 'siehe Zuschnittliste',
