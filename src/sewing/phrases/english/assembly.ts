@@ -1,13 +1,8 @@
-import { listed } from '../../../measure/words.ts';
 import type { AssemblyPhrases } from '../assembly.ts';
-import type { Some } from '../joins.ts';
 import type { Lying } from '../pressing.ts';
 import type { Run } from '../said.ts';
 import { numbers } from './numbers.ts';
-import { thingName } from './things.ts';
-
-const things = (some: readonly Some[]): string =>
-  listed(some.map(({ thing, count }) => `${count.n > 1 ? `${count.said} × ` : ''}${thingName(thing)}`));
+import { thingsName } from './things.ts';
 
 /** @returns "row 2", "rows 1 and 3" */
 const rowsName = (rows: readonly Run[]): string => `row${isOne(rows) ? '' : 's'} ${numbers(rows)}`;
@@ -24,7 +19,7 @@ function lie(lying: readonly Lying<keyof typeof WAYS>[]): string {
 
 export const assembly: AssemblyPhrases = {
   web: (rows, columns) =>
-    `Lay out the whole block: ${rows.map((each) => `${rowsName(each.rows)}, left to right, ${things(each.what)}`).join('; ')}. ` +
+    `Lay out the whole block: ${rows.map((each) => `${rowsName(each.rows)}, left to right, ${thingsName(each.what)}`).join('; ')}. ` +
     `Sew the second column onto the first in one chain: ${columns > 2 ? 'from the top row down ' : ''}lay each unit on its neighbour, right sides together, ` +
     `and feed the pairs through one after another${columns > 2 ? '. Add the next column in the same way, until all are on' : ' from the top row down'}. ` +
     'Do not cut the threads between the rows: they hold the block together like a web, every unit in its place. Then sew the long seams between the rows.',

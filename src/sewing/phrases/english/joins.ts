@@ -1,6 +1,6 @@
 import { listed } from '../../../measure/words.ts';
 import type { Around, JoinPhrases } from '../joins.ts';
-import { pieceName, thingName } from './things.ts';
+import { pieceName, thingName, thingsName } from './things.ts';
 
 /** @returns "Sea 2 by 4 in. rectangle to the top", "2 × B to the left and the right" */
 function around({ thing, count, sides }: Around): string {
@@ -12,7 +12,7 @@ function around({ thing, count, sides }: Around): string {
 export const joins: JoinPhrases = {
   row: (lie, things) =>
     `Sew in a ${lie}, ${lie === 'row' ? 'left to right' : 'top to bottom'}: ` +
-    `${listed(things.map(({ thing, count }) => `${count.n > 1 ? `${count.said} × ` : ''}${thingName(thing)}`))}.`,
+    `${thingsName(things)}.`,
   rounds(centre, turning, rounds) {
     const said = rounds.map((round, i) => `${rounds.length > 1 ? `Round ${i + 1}` : 'Round it'}: ${round.map(around).join(', ')}.`);
     return (

@@ -1,4 +1,5 @@
 import { listed } from '../../../measure/words.ts';
+import type { Some } from '../joins.ts';
 import type { Piece, Pieces, Shape, Size, Thing } from '../said.ts';
 
 /** How things are called in an English sentence. */
@@ -28,6 +29,10 @@ export const pieceName = ({ cloth, shape }: Piece, many = false): string => `${c
 
 /** @returns "A turned half round", "Fog 4 7/8 in. square" */
 export const thingName = (thing: Thing): string => ('unit' in thing ? `${thing.unit}${TURNS[thing.turn]}` : pieceName(thing));
+
+/** @returns "7 × A and B", in their order */
+export const thingsName = (all: readonly Some[]): string =>
+  listed(all.map(({ thing, count }) => `${count.n > 1 ? `${count.said} × ` : ''}${thingName(thing)}`));
 
 /** @returns "Fog and Sea triangles (5 1/4 in. squares cut twice) and Oat 2 in. squares" */
 export const piecesName = (all: readonly Pieces[]): string =>

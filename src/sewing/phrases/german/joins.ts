@@ -1,7 +1,7 @@
 import { listed } from '../../../measure/german-words.ts';
 import type { Around, JoinPhrases } from '../joins.ts';
 import type { Side } from '../said.ts';
-import { pieceName, PLACES, thingName, withArticle } from './things.ts';
+import { pieceName, PLACES, thingName, thingsName, withArticle } from './things.ts';
 
 const EDGES: Readonly<Record<Side, string>> = { top: 'oberen', right: 'rechten', bottom: 'unteren', left: 'linken' };
 
@@ -15,7 +15,7 @@ function around({ thing, count, sides }: Around): string {
 export const joins: JoinPhrases = {
   row: (lie, things) =>
     `${lie === 'row' ? 'Von links nach rechts zu einer Reihe' : 'Von oben nach unten zu einer Spalte'} zusammennähen: ` +
-    `${listed(things.map(({ thing, count }) => `${count.n > 1 ? `${count.said} × ` : ''}${thingName(thing)}`))}.`,
+    `${thingsName(things)}.`,
   rounds(centre, turning, rounds) {
     const way = turning ? ` und ${turning === 'clockwise' ? 'im' : 'gegen den'} Uhrzeigersinn weitergehen` : '';
     const said = rounds.map((round, i) => `${rounds.length > 1 ? `Runde ${i + 1}` : 'Ringsum'}: ${round.map(around).join(', ')}.`);

@@ -1,4 +1,5 @@
 import { listed } from '../../../measure/german-words.ts';
+import type { Some } from '../joins.ts';
 import type { Piece, Pieces, Place, Shape, Side, Size, Thing } from '../said.ts';
 
 /** How things are called in a German sentence. All nouns for pieces of cloth are neuter. */
@@ -45,6 +46,10 @@ export const pieceName = ({ cloth, shape }: Piece, form: Form = 'one'): string =
 
 /** @returns "A (um 180° gedreht)", "Quadrat von 12,4 cm aus Fog" */
 export const thingName = (thing: Thing): string => ('unit' in thing ? `${thing.unit}${TURNS[thing.turn]}` : pieceName(thing));
+
+/** @returns "7 × A und B", in their order */
+export const thingsName = (all: readonly Some[]): string =>
+  listed(all.map(({ thing, count }) => `${count.n > 1 ? `${count.said} × ` : ''}${thingName(thing)}`));
 
 const ARTICLES = { the: 'das', The: 'Das', toThe: 'dem' } as const;
 
