@@ -33,7 +33,7 @@ function itemSvg(item: Item): string {
     const turned = turn ? ` transform="rotate(${turn * 90} ${svgNumber(x)} ${svgNumber(y)})"` : '';
     return (
       `<text x="${svgNumber(x)}" y="${svgNumber(y)}" font-family="${FAMILIES}" font-size="${svgNumber(size)}" ` +
-      `font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs"${turned}>${escaped(text)}</text>`
+      `xml:space="preserve" font-weight="${WEIGHTS[weight]}" fill="${color}" textLength="${svgNumber(width)}" lengthAdjust="spacingAndGlyphs"${turned}>${escaped(text)}</text>`
     );
   }
   if (item.kind === 'link' || item.kind === 'place') return '';

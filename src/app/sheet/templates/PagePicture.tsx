@@ -28,6 +28,8 @@ function ItemPicture({ item }: { readonly item: Item }): ReactNode {
         textLength={width}
         lengthAdjust="spacingAndGlyphs"
         transform={turned}
+        // A space at the end is part of the width.
+        xmlSpace="preserve"
       >
         {text}
       </text>
