@@ -32,7 +32,8 @@ interface Pair {
 export function pairOf(items: readonly Flow[]): Pair | null {
   const figures = items.filter((item) => item.flow === 'figures');
   const words = items.filter((item) => item.flow === 'paragraph');
-  if (figures.length !== 1 || figures[0]!.figures.length === 0 || words.length === 0 || figures.length + words.length < items.length) return null;
+  if (figures.length !== 1 || figures[0]!.figures.length === 0 || words.length === 0 || figures.length + words.length < items.length)
+    return null;
   return { words, figures: figures[0]!, before: items.indexOf(figures[0]!) };
 }
 
@@ -43,14 +44,17 @@ export function besideRow({ words, figures, before }: Pair, width: number, compo
   const left = Math.min(width * WORDS, type.half * MOST_WORDS);
   const gap = type.half * BETWEEN;
   const right = width - left - gap;
-  if (scaleIn(figures, right, composing) < scaleIn(figures, width, composing) * (figures.figures.length > 1 ? SMALLER : SINGLE)) return null;
+  if (scaleIn(figures, right, composing) < scaleIn(figures, width, composing) * (figures.figures.length > 1 ? SMALLER : SINGLE))
+    return null;
   const paragraphs = words.map((paragraph) => paragraphRows(paragraph, left, composing));
   const text = paragraphs.flat();
   const usual = figureRows(figures, right, composing);
   const high = Math.max(heightOfRows(text), heightOfRows(usual));
   if (high > height * HIGHEST) return null;
   // Beside many words pictures may be larger at no cost.
-  const larger = LARGER.map((by) => figureRows({ ...figures, most: figures.most * by }, right, composing)).find((rows) => heightOfRows(rows) <= high);
+  const larger = LARGER.map((by) => figureRows({ ...figures, most: figures.most * by }, right, composing)).find(
+    (rows) => heightOfRows(rows) <= high,
+  );
   const pictures = larger ?? usual;
   // The pictures' upper edge is level with small letters, not with the line above them.
   const drop = type.half * 0.45;

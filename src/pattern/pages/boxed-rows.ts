@@ -24,7 +24,11 @@ export function boxedRows({ look, title, said }: Boxed, width: number, composing
   const band = look === 'warning';
   const titleLook: TextLook = { ...type.strong, ...(band && { color: '#ffffff' }) };
   const head = title === null ? [] : saidLines(title, titleLook, width - left - pad, composing);
-  const parts = said.map((one, i): Part => ({ said: one, lines: saidLines(one, type.body, inner, composing), above: i === 0 ? 0 : type.half * 0.6 }));
+  const parts = said.map((one, i): Part => ({
+    said: one,
+    lines: saidLines(one, type.body, inner, composing),
+    above: i === 0 ? 0 : type.half * 0.6,
+  }));
   const boxes = parcels(parts, height * MOST - heightOf(head) - 4 * pad);
   return boxes.map((box, i): Row => {
     const top = i === 0 ? head : [];
@@ -37,7 +41,8 @@ export function boxedRows({ look, title, said }: Boxed, width: number, composing
       held: false,
       at: (x, y) => {
         const items: Item[] = [...frameItems(look, x, y, width, high, composing)];
-        if (band && top.length > 0) items.push({ kind: 'path', what: 'warning', steps: boxPath({ left: x, top: y, width, height: headHigh }), fill: INK });
+        if (band && top.length > 0)
+          items.push({ kind: 'path', what: 'warning', steps: boxPath({ left: x, top: y, width, height: headHigh }), fill: INK });
         items.push(...blockItems(top, x + left, y + (band ? pad / 2 : pad), { of: title?.at ?? '' }));
         let at = y + headHigh + pad;
         box.forEach((part, k) => {
@@ -70,7 +75,10 @@ function parcels(parts: readonly Part[], most: number): readonly (readonly Part[
   const small = parts.flatMap((part): readonly Part[] => {
     const each = Math.max(2, Math.floor(most / (part.lines[0]?.look.leading ?? 1)));
     if (part.lines.length <= each) return [part];
-    return Array.from({ length: Math.ceil(part.lines.length / each) }, (_, i) => ({ ...part, lines: part.lines.slice(i * each, (i + 1) * each) }));
+    return Array.from({ length: Math.ceil(part.lines.length / each) }, (_, i) => ({
+      ...part,
+      lines: part.lines.slice(i * each, (i + 1) * each),
+    }));
   });
   const boxes: Part[][] = [[]];
   let high = 0;

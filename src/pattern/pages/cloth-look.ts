@@ -41,7 +41,12 @@ const BACK = { angle: 70, gap: 6 };
  */
 export function clothItems(
   outlines: readonly Polygon[],
-  { fabric, side, origin, figure }: {
+  {
+    fabric,
+    side,
+    origin,
+    figure,
+  }: {
     readonly fabric: string;
     readonly side: 'right' | 'wrong';
     readonly origin: Spot;
@@ -80,5 +85,11 @@ export function clothItems(
 export function mixed(one: string, other: string, share: number): string {
   const parts = (color: string): readonly number[] => [1, 3, 5].map((at) => Number.parseInt(color.slice(at, at + 2), 16));
   const [a, b] = [parts(one), parts(other)];
-  return `#${a.map((part, i) => Math.round(part * share + b[i]! * (1 - share)).toString(16).padStart(2, '0')).join('')}`;
+  return `#${a
+    .map((part, i) =>
+      Math.round(part * share + b[i]! * (1 - share))
+        .toString(16)
+        .padStart(2, '0'),
+    )
+    .join('')}`;
 }

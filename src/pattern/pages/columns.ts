@@ -23,7 +23,11 @@ interface Placed {
  * @param begun how far the first page is taken already
  * @returns the items of each page, in reading order, and how far the last page is filled
  */
-export function filledPages(strips: readonly Strip[], body: Body, begun: number = body.top): { readonly pages: readonly (readonly Item[])[]; readonly end: number } {
+export function filledPages(
+  strips: readonly Strip[],
+  body: Body,
+  begun: number = body.top,
+): { readonly pages: readonly (readonly Item[])[]; readonly end: number } {
   const full = body.bottom - body.top;
   let rows = placedRows(strips, full);
   const pages: Item[][] = [[]];
@@ -32,7 +36,7 @@ export function filledPages(strips: readonly Strip[], body: Body, begun: number 
     pages.push([]);
     y = body.top;
   };
-  for (let i = 0; i < rows.length; ) {
+  for (let i = 0; i < rows.length;) {
     const { row, wide } = rows[i]!;
     const fresh = y === body.top;
     const above = fresh ? 0 : row.above;
@@ -194,7 +198,12 @@ function inColumns(given: Given, from: number, room: number, forced = false): Ba
 }
 
 /** @returns one column's rows, none where what comes first needs a higher column and there is one */
-function inColumn({ rows, to, full }: Given, from: number, room: number, forced: boolean): { readonly rows: readonly Row[]; readonly high: number; readonly to: number } {
+function inColumn(
+  { rows, to, full }: Given,
+  from: number,
+  room: number,
+  forced: boolean,
+): { readonly rows: readonly Row[]; readonly high: number; readonly to: number } {
   const kept: Row[] = [];
   const within = to === rows.length ? rows : rows.slice(0, to);
   let [high, at] = [0, from];

@@ -45,7 +45,12 @@ const TITLE_LINES = 3;
  * Lays out the cover: name, picture, what there is to know, and whose it is.
  * @returns its items, and what it has no room for
  */
-export function coverPage(section: Section, within: Area, style: Pick<HouseStyle, 'logo'>, composing: Composing): { readonly items: readonly Item[]; readonly rest: readonly Flow[] } {
+export function coverPage(
+  section: Section,
+  within: Area,
+  style: Pick<HouseStyle, 'logo'>,
+  composing: Composing,
+): { readonly items: readonly Item[]; readonly rest: readonly Flow[] } {
   const parts = partsOf(section, style);
   const { type } = composing;
   const ribbon = ribbonItems(within, composing);
@@ -71,7 +76,12 @@ export function coverPage(section: Section, within: Area, style: Pick<HouseStyle
   const moreHigh = heightOfRows(more.rows);
   const pictureArea: Area = beside
     ? { left: within.left + within.width * (1 - BESIDE), top, width: within.width * BESIDE, height: within.top + within.height - top }
-    : { left: within.left, top: y + leadHigh + type.half * 3, width: within.width, height: room - moreHigh - (moreHigh > 0 ? type.half * 2.5 : 0) - type.half * 4.5 };
+    : {
+        left: within.left,
+        top: y + leadHigh + type.half * 3,
+        width: within.width,
+        height: room - moreHigh - (moreHigh > 0 ? type.half * 2.5 : 0) - type.half * 4.5,
+      };
   const picture = parts.picture === null ? [] : pictureItems(parts.picture, pictureArea, composing);
   const moreTop = beside || parts.picture === null ? y + leadHigh + type.half * 3 : pictureArea.top + pictureArea.height + type.half * 2.5;
   return {
@@ -113,15 +123,29 @@ function ribbonItems({ left, top, width }: Area, { cloth }: Composing): readonly
     const places = Array.from({ length: Math.ceil((count - k) / fabrics.length) }, (_, i) => left + (i * fabrics.length + k) * each);
     const outlines = places.map((x) => {
       const [x1, x2, y1, y2] = [Math.max(x, left + inset), Math.min(x + each, left + width - inset), top + inset, top + RIBBON - inset];
-      return [[x1, y1], [x2, y1], [x2, y2], [x1, y2]] as const;
+      return [
+        [x1, y1],
+        [x2, y1],
+        [x2, y2],
+        [x1, y2],
+      ] as const;
     });
     return clothItems(outlines, { fabric, side: 'right', origin: [left, top] }, cloth);
   });
 }
 
 /** As many things as there is room for. */
-function fittedRows(items: readonly Flow[], width: number, room: number, composing: Composing): { readonly rows: readonly Row[]; readonly rest: readonly Flow[] } {
-  const rowsOf = (some: readonly Flow[]): readonly Row[] => withAbove(flowStrips(some, { column: width, wide: width }, { ...composing, gutter: 0 }).flatMap(({ rows }) => rows), 0);
+function fittedRows(
+  items: readonly Flow[],
+  width: number,
+  room: number,
+  composing: Composing,
+): { readonly rows: readonly Row[]; readonly rest: readonly Flow[] } {
+  const rowsOf = (some: readonly Flow[]): readonly Row[] =>
+    withAbove(
+      flowStrips(some, { column: width, wide: width }, { ...composing, gutter: 0 }).flatMap(({ rows }) => rows),
+      0,
+    );
   for (let count = items.length; count > 0; count--) {
     const rows = rowsOf(items.slice(0, count));
     if (heightOfRows(rows) <= room) return { rows, rest: items.slice(count) };
@@ -148,7 +172,12 @@ function pictureItems(picture: Figures | Photo, { left, top, width, height }: Ar
 }
 
 /** Whose it is, with the logo at the right, at the bottom of the page. */
-function footOf(said: readonly Paragraph[], { left, top, width, height }: Area, { logo }: Pick<HouseStyle, 'logo'>, composing: Composing): { readonly height: number; readonly items: readonly Item[] } {
+function footOf(
+  said: readonly Paragraph[],
+  { left, top, width, height }: Area,
+  { logo }: Pick<HouseStyle, 'logo'>,
+  composing: Composing,
+): { readonly height: number; readonly items: readonly Item[] } {
   const { type } = composing;
   if (said.length === 0 && !logo) return { height: 0, items: [] };
   const scale = logo ? Math.min((width * 0.3) / logo.width, (type.half * 7) / logo.height) : 0;
@@ -165,7 +194,16 @@ function footOf(said: readonly Paragraph[], { left, top, width, height }: Area, 
     height: high + pad,
     items: [
       ...stackedItems(rows, left, bottom - high),
-      ...(logo ? [{ kind: 'image', what: 'logo', area: { left: left + width - image.width, top: bottom - high, ...image }, picture: logo } as const] : []),
+      ...(logo
+        ? [
+            {
+              kind: 'image',
+              what: 'logo',
+              area: { left: left + width - image.width, top: bottom - high, ...image },
+              picture: logo,
+            } as const,
+          ]
+        : []),
     ],
   };
 }

@@ -49,7 +49,8 @@ interface Plan {
 export const scaleIn = (figures: Figures, width: number, composing: Composing): number => planOf(figures, width, composing).scale;
 
 /** @returns the height of the highest figure at a scale, in points */
-export const highestAt = ({ figures }: Figures, scale: number): number => Math.max(0, ...figures.map(({ figure }) => figure.frame.height)) * scale;
+export const highestAt = ({ figures }: Figures, scale: number): number =>
+  Math.max(0, ...figures.map(({ figure }) => figure.frame.height)) * scale;
 
 /** As few rows of figures as leave them nearly as large as they may be. */
 function planOf({ figures, most }: Figures, width: number, composing: Composing): Plan {
@@ -66,7 +67,9 @@ function planOf({ figures, most }: Figures, width: number, composing: Composing)
     const rows = parcelled(figures, count);
     const scale = Math.min(
       cap,
-      ...rows.map((row) => (width - gap * (row.length - 1) - room * row.length) / row.reduce((sum, { figure }) => sum + figure.frame.width, 0)),
+      ...rows.map(
+        (row) => (width - gap * (row.length - 1) - room * row.length) / row.reduce((sum, { figure }) => sum + figure.frame.width, 0),
+      ),
     );
     if (!best || scale > best.scale * 1.2) best = { scale, rows };
     if (scale >= cap * ENOUGH) break;
@@ -96,7 +99,11 @@ const rowsAt = (plan: Plan, scale: number, width: number, composing: Composing):
   plan.rows
     .flatMap((row) => {
       const share = (width - composing.type.half * GAP * (row.length - 1)) / row.length;
-      return inRowsOf(row.map((shown) => cellOf(shown, scale, share, width, composing)), width, composing);
+      return inRowsOf(
+        row.map((shown) => cellOf(shown, scale, share, width, composing)),
+        width,
+        composing,
+      );
     })
     .map((cells, i): Row => rowOf(cells, i, width, composing));
 
@@ -143,7 +150,8 @@ function cellOf(shown: Shown, scale: number, share: number, most: number, compos
   const wideOf = (said: Said | undefined, look: TextLook): number => (said ? widthsOf(said.told, look, composing).wide + 0.1 : 0);
   const wanted = Math.max(wideOf(shown.caption, type.caption), wideOf(shown.measure, strong));
   const least = Math.min(most, Math.max(width, Math.min(wanted + FLUSH, type.half * WORDS, share)));
-  const linesIn = (across: number, of: Said | undefined, look: TextLook): readonly Line[] => (of ? linesOf(of.told, look, across - FLUSH, composing) : []);
+  const linesIn = (across: number, of: Said | undefined, look: TextLook): readonly Line[] =>
+    of ? linesOf(of.told, look, across - FLUSH, composing) : [];
   // Many words want a broader place.
   const many = linesIn(least, shown.caption, type.caption).length + linesIn(least, shown.measure, strong).length > MOST_LINES;
   const across = many ? Math.min(most, Math.max(width, wanted + FLUSH)) : least;

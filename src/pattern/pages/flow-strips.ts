@@ -47,9 +47,12 @@ export function flowStrips(items: readonly Flow[], widths: Widths, composing: Co
     const rows = rowsOf(item, wide ? widths.wide : widths.column, composing);
     if (rows.length === 0) continue;
     const loose = item.flow !== 'paragraph' && item.flow !== 'together';
-    const after = headings.length === 0 && !loose && afterLoose ? withAbove(rows, Math.max(rows[0]!.above, composing.type.half * AFTER)) : rows;
+    const after =
+      headings.length === 0 && !loose && afterLoose ? withAbove(rows, Math.max(rows[0]!.above, composing.type.half * AFTER)) : rows;
     afterLoose = loose;
-    strips.push(...headed(headings, after, wide ? { ...widths, column: widths.wide } : widths, composing, loose).map((strip) => ({ ...strip, wide })));
+    strips.push(
+      ...headed(headings, after, wide ? { ...widths, column: widths.wide } : widths, composing, loose).map((strip) => ({ ...strip, wide })),
+    );
     strips[strips.length - 1] = { ...strips.at(-1)!, whole: isWhole(item) };
     headings = [];
   }
@@ -63,7 +66,13 @@ const AFTER = 1.7;
  * @param loose rows that need more air under a heading than text does
  * @returns headings, each held to the one before it, and rows that are held to the last
  */
-function headed(headings: readonly Flow[], rows: readonly Row[], { column }: Widths, composing: Composing, loose = false): readonly Strip[] {
+function headed(
+  headings: readonly Flow[],
+  rows: readonly Row[],
+  { column }: Widths,
+  composing: Composing,
+  loose = false,
+): readonly Strip[] {
   const heads = headings.filter((item) => item.flow === 'heading');
   const strips = heads.map((item, i): Strip => {
     const row = headingRow(item, column, composing);

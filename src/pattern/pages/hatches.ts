@@ -36,9 +36,19 @@ export const HATCHES: readonly Hatch[] = [
   { lines: [{ angle: 0, gap: 4, width: 0.45 }] },
   { lines: [{ angle: 45, gap: 3.6, width: 0.5 }] },
   { lines: [{ angle: 90, gap: 3, width: 0.5 }] },
-  { lines: [{ angle: 0, gap: 4.4, width: 0.5 }, { angle: 90, gap: 4.4, width: 0.5 }] },
+  {
+    lines: [
+      { angle: 0, gap: 4.4, width: 0.5 },
+      { angle: 90, gap: 4.4, width: 0.5 },
+    ],
+  },
   { lines: [{ angle: -45, gap: 2.3, width: 0.6 }] },
-  { lines: [{ angle: 45, gap: 3.6, width: 0.55 }, { angle: -45, gap: 3.6, width: 0.55 }] },
+  {
+    lines: [
+      { angle: 45, gap: 3.6, width: 0.55 },
+      { angle: -45, gap: 3.6, width: 0.55 },
+    ],
+  },
   { dots: { gap: 3, reach: 1.9 } },
   { lines: [{ angle: 0, gap: 1.9, width: 0.85 }] },
   { ground: '#4d4d4d' },
@@ -124,7 +134,11 @@ function crossingsOf(outline: Polygon, place: number, cos: number, sin: number):
     before = spot;
     was = is;
   }
-  return crossings.length > 2 ? crossings.sort((a, b) => a - b) : crossings[0]! > crossings[1]! ? [crossings[1]!, crossings[0]!] : crossings;
+  return crossings.length > 2
+    ? crossings.sort((a, b) => a - b)
+    : crossings[0]! > crossings[1]!
+      ? [crossings[1]!, crossings[0]!]
+      : crossings;
 }
 
 function dotsIn(outline: Polygon, { gap, reach, plus }: Dots, [left, top]: Spot): readonly PathStep[] {
@@ -142,7 +156,15 @@ function dotsIn(outline: Polygon, { gap, reach, plus }: Dots, [left, top]: Spot)
       for (let x = left + shift + Math.ceil((from - left - shift) / (2 * gap)) * 2 * gap; x < to; x += 2 * gap) {
         if (!isIn(0, x, reach) || !isIn(1, x, 0) || !isIn(2, x, 0)) continue;
         if (plus) steps.push(['M', x - reach, y], ['L', x + reach, y], ['M', x, y - reach], ['L', x, y + reach]);
-        else steps.push(...closedPath([[x, y - reach], [x + reach, y], [x, y + reach], [x - reach, y]]));
+        else
+          steps.push(
+            ...closedPath([
+              [x, y - reach],
+              [x + reach, y],
+              [x, y + reach],
+              [x - reach, y],
+            ]),
+          );
       }
     }
   }

@@ -7,9 +7,12 @@ import type { Row } from './rows.ts';
 import { levelRule } from './rules.ts';
 import { blockItems, heightOf, linesOf } from './text-lines.ts';
 
-
 /** @returns the place that links to a section lead to, and its bookmark */
-export const sectionPlace = ({ name, title }: Section, y: number, { telling, setting }: Pick<Composing, 'telling' | 'setting'>): PlaceItem => ({
+export const sectionPlace = (
+  { name, title }: Section,
+  y: number,
+  { telling, setting }: Pick<Composing, 'telling' | 'setting'>,
+): PlaceItem => ({
   kind: 'place',
   name: `section ${name}`,
   y,
@@ -80,15 +83,31 @@ export function headingRow({ level, said, number, leadsHere = [] }: Heading, wid
 const patchSide = (number: number, { type, setting }: Composing): number =>
   Math.max(type.number.leading * 1.45, setting.widthOf(String(number), type.number.size, 'strong') + type.half);
 
-function numberItems(number: number, left: number, top: number, side: number, of: string, { type, accent, setting }: Composing): readonly Item[] {
+function numberItems(
+  number: number,
+  left: number,
+  top: number,
+  side: number,
+  of: string,
+  { type, accent, setting }: Composing,
+): readonly Item[] {
   const text = String(number);
   const { size, weight, color } = type.number;
   const width = setting.widthOf(text, size, weight);
   return [
     { kind: 'path', what: `patch of ${text}`, steps: boxPath({ left, top, width: side, height: side }), fill: accent },
     {
-      kind: 'text', text, x: left + (side - width) / 2, y: top + side / 2 + 0.328 * size, size, weight, color, width,
-      role: 'heading', level: 3, of,
+      kind: 'text',
+      text,
+      x: left + (side - width) / 2,
+      y: top + side / 2 + 0.328 * size,
+      size,
+      weight,
+      color,
+      width,
+      role: 'heading',
+      level: 3,
+      of,
     },
   ];
 }
@@ -98,4 +117,3 @@ export const underHeading = (level: 2 | 3, { type }: Pick<Composing, 'type'>): n
 
 /** How much room is left under a section's title. */
 export const underTitle = ({ type }: Pick<Composing, 'type'>): number => type.half * 1.4;
-

@@ -45,7 +45,10 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
     setting,
     telling,
     cloth: clothLook(content.fabrics, content.colors, style.ink),
-    accent: accentOf(content.fabrics.flatMap((id) => content.colors.get(id) ?? []), style.ink),
+    accent: accentOf(
+      content.fabrics.flatMap((id) => content.colors.get(id) ?? []),
+      style.ink,
+    ),
     places: placesOf(content),
     words: content.words,
     height: bottom - top,
@@ -53,12 +56,14 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
     gutter,
   };
   // Each page waits to be told which of how many it is.
-  const sheet = (items: readonly Item[], foot = true): Sheet => (page, pages) => ({
-    width,
-    height,
-    margin: TEXT_MARGIN,
-    items: [...furniture.head(inner), ...items, ...(foot ? furniture.foot(inner, page, pages) : [])],
-  });
+  const sheet =
+    (items: readonly Item[], foot = true): Sheet =>
+    (page, pages) => ({
+      width,
+      height,
+      margin: TEXT_MARGIN,
+      items: [...furniture.head(inner), ...items, ...(foot ? furniture.foot(inner, page, pages) : [])],
+    });
   const sheets: Sheet[] = [];
   let strips: Strip[] = [];
   const flush = (): void => {
@@ -83,8 +88,10 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
     flush();
     const place = isTitled ? [] : [sectionPlace(section, section.pages[0]!.margin, composing)];
     sheets.push(
-      ...section.pages.map((ready, i): Sheet => (page, pages) =>
-        withHead({ ...ready, items: [...(i === 0 ? place : []), ...ready.items] }, content, page, pages, composing),
+      ...section.pages.map(
+        (ready, i): Sheet =>
+          (page, pages) =>
+            withHead({ ...ready, items: [...(i === 0 ? place : []), ...ready.items] }, content, page, pages, composing),
       ),
     );
   }

@@ -6,7 +6,19 @@ import { printed } from '../telling/kept.ts';
 import { clothItems, type ClothLook } from './cloth-look.ts';
 import type { Setting } from './face.ts';
 import { INK, QUIET } from './looks.ts';
-import { boxPath, circlePath, closedPath, linePath, type Area, type InFigure, type Item, type PathItem, type PathStep, type Stroke, type TextItem } from './page.ts';
+import {
+  boxPath,
+  circlePath,
+  closedPath,
+  linePath,
+  type Area,
+  type InFigure,
+  type Item,
+  type PathItem,
+  type PathStep,
+  type Stroke,
+  type TextItem,
+} from './page.ts';
 
 /** What figures are drawn with. */
 export interface FigureLook {
@@ -123,7 +135,9 @@ function inkOfLayer(layer: readonly (Mark | SheetMark)[], easel: Easel): readonl
       return haloed(first.line, lineStroke(first.line, easel), 1.4);
     case 'pressed':
     case 'pressed open': {
-      const arrows = layer.flatMap((mark) => ('from' in mark ? [arrowOf(at(mark.from), at(mark.to), mark.mark === 'pressed open', easel.area)] : []));
+      const arrows = layer.flatMap((mark) =>
+        'from' in mark ? [arrowOf(at(mark.from), at(mark.to), mark.mark === 'pressed open', easel.area)] : [],
+      );
       const shafts = arrows.flatMap(({ shaft }) => shaft);
       const heads = arrows.flatMap((arrow) => arrow.heads);
       return [
@@ -148,10 +162,14 @@ function inkOfLayer(layer: readonly (Mark | SheetMark)[], easel: Easel): readonl
       return layer.flatMap((mark) => (mark.mark === 'label' ? labelItems(mark, easel) : []));
     case 'loose':
       return [
-        path('points that do not nest', layer.flatMap((mark) => (mark.mark === 'loose' ? circlePath(at(mark.at), 2.6) : [])), {
-          fill: PAPER,
-          stroke: { color: colored(RED, easel), width: 1.1 },
-        }),
+        path(
+          'points that do not nest',
+          layer.flatMap((mark) => (mark.mark === 'loose' ? circlePath(at(mark.at), 2.6) : [])),
+          {
+            fill: PAPER,
+            stroke: { color: colored(RED, easel), width: 1.1 },
+          },
+        ),
       ];
   }
 }
@@ -167,7 +185,7 @@ const colored = (color: string, { cloth }: Easel): string => (cloth.ink === 'col
 function lineStroke(line: Extract<Mark, { mark: 'line' }>['line'], easel: Easel): Stroke {
   if (line === 'cut') return { color: INK, width: 0.9 };
   if (line === 'drawn') return { color: INK, width: 0.7, dash: [6, 1.6, 1.4, 1.6] };
-  if (line === 'thread') return { color: INK, width: 0.8, dash: [0.8, 1.8] };
+  if (line === 'thread') return { color: INK, width: 0.8 };
   return { color: colored(RED, easel), width: 1.3, dash: line === 'stitched' ? [3.2, 2.2] : [1.3, 2.4] };
 }
 
@@ -176,7 +194,12 @@ const ARROW = 8;
 /** How far its shaft stays from the edge. */
 const ARROW_EDGE = 2;
 
-function arrowOf(from: Spot, to: Spot, bothWays: boolean, area: Area): { readonly shaft: readonly PathStep[]; readonly heads: readonly PathStep[] } {
+function arrowOf(
+  from: Spot,
+  to: Spot,
+  bothWays: boolean,
+  area: Area,
+): { readonly shaft: readonly PathStep[]; readonly heads: readonly PathStep[] } {
   const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
   const [dx, dy] = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
   // Longer only backward, and as far as the picture goes.
@@ -189,7 +212,11 @@ function arrowOf(from: Spot, to: Spot, bothWays: boolean, area: Area): { readonl
   const headAt = ([x, y]: Spot, way: 1 | -1): readonly PathStep[] => {
     const back: Spot = [x - way * dx * head, y - way * dy * head];
     const wide = head * 0.42;
-    return closedPath([[x, y], [back[0] - dy * wide, back[1] + dx * wide], [back[0] + dy * wide, back[1] - dx * wide]]);
+    return closedPath([
+      [x, y],
+      [back[0] - dy * wide, back[1] + dx * wide],
+      [back[0] + dy * wide, back[1] - dx * wide],
+    ]);
   };
   return { shaft: linePath(tail, to), heads: [...headAt(to, 1), ...(bothWays ? headAt(tail, -1) : [])] };
 }
@@ -200,7 +227,14 @@ function centred(text: string, [x, y]: Spot, size: number, turn: 0 | 1 | 2 | 3, 
   const shown = setting.shown(text);
   const width = setting.widthOf(shown, size, weight);
   const [across, down] = [-width / 2, HALF_CAP * size];
-  const [dx, dy] = ([[across, down], [-down, across], [-across, -down], [down, -across]] as const)[turn];
+  const [dx, dy] = (
+    [
+      [across, down],
+      [-down, across],
+      [-across, -down],
+      [down, -across],
+    ] as const
+  )[turn];
   const item: TextItem = { kind: 'text', text: shown, x: x + dx, y: y + dy, size, weight, color: INK, width };
   return { ...item, ...(turn !== 0 && { turn }), ...(figure && { figure }) };
 }
@@ -215,7 +249,10 @@ function nameItems(mark: Extract<Mark, { mark: 'name' }>, easel: Easel): readonl
   const at = easel.at(mark.at);
   const text = centred(mark.text, at, size, mark.turn, 'strong', easel);
   const radius = Math.max(size * 0.62, text.width / 2 + size * 0.16);
-  return [{ kind: 'path', what: `under ${mark.text}`, steps: circlePath(at, radius), fill: PAPER, ...(easel.figure && { figure: easel.figure }) }, text];
+  return [
+    { kind: 'path', what: `under ${mark.text}`, steps: circlePath(at, radius), fill: PAPER, ...(easel.figure && { figure: easel.figure }) },
+    text,
+  ];
 }
 
 /** @returns how large discs with numbers are so that none lies on another, nor on a name */
@@ -225,7 +262,11 @@ function orderRadius(marks: readonly (Mark | SheetMark)[], scale: number, at: (s
   const apart = ([x, y]: Spot, [p, q]: Spot): number => Math.hypot(x - p, y - q);
   return orders.reduce(
     (least, order, i) =>
-      Math.min(least, ...orders.slice(i + 1).map((other) => apart(order, other) * 0.48), ...names.map((name) => apart(order, name.at) - name.reach)),
+      Math.min(
+        least,
+        ...orders.slice(i + 1).map((other) => apart(order, other) * 0.48),
+        ...names.map((name) => apart(order, name.at) - name.reach),
+      ),
     6.2 * Math.sqrt(letters),
   );
 }

@@ -64,12 +64,21 @@ function textAt(said: string, { size, weight, color }: TextLook, { shown, widthO
 }
 
 /** The pattern's name and her own line beside it, each shortened where there is no room for both. */
-function namesAtFoot(title: string, foot: string, width: number, look: TextLook, setting: Setting): readonly { readonly text: Bare; readonly x: number }[] {
+function namesAtFoot(
+  title: string,
+  foot: string,
+  width: number,
+  look: TextLook,
+  setting: Setting,
+): readonly { readonly text: Bare; readonly x: number }[] {
   const strong: TextLook = { ...look, weight: 'strong' };
   const gap = look.size * 1.4;
   const most = foot === '' ? width : width * 0.5;
   const name = textAt(fitted(title, most, look.size, 'strong', setting), strong, setting);
   if (foot === '') return [{ text: name, x: 0 }];
   const x = name.width + gap;
-  return [{ text: name, x: 0 }, { text: textAt(fitted(foot, width - x, look.size, 'regular', setting), look, setting), x }];
+  return [
+    { text: name, x: 0 },
+    { text: textAt(fitted(foot, width - x, look.size, 'regular', setting), look, setting), x },
+  ];
 }

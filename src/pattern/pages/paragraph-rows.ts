@@ -28,7 +28,12 @@ export function paragraphRows({ said, look, leadsTo }: Paragraph, width: number,
   return rows.map((row, i): Row => {
     const mark = (x: number, y: number): readonly Item[] => {
       const [left, top] = [x + 0.5, y + baselineIn(text) - text.size * 0.24 - side / 2];
-      const steps = closedPath([[left, top], [left + side, top], [left + side, top + side], [left, top + side]]);
+      const steps = closedPath([
+        [left, top],
+        [left + side, top],
+        [left + side, top + side],
+        [left, top + side],
+      ]);
       return [{ kind: 'path', what: 'item', steps, fill: accent }];
     };
     return { ...row, at: (x, y) => [...(i === 0 ? mark(x, y) : []), ...row.at(x + inset, y)] };

@@ -16,7 +16,13 @@ const COUNT = 8.5;
  * alarm in its place, and which page it is at its right end, if there is room.
  * @param page the first being 1
  */
-export function withHead(ready: Page, { alarm, words }: Pick<Content, 'alarm' | 'words'>, page: number, pages: number, { telling, setting }: { readonly telling: Telling; readonly setting: Setting }): Page {
+export function withHead(
+  ready: Page,
+  { alarm, words }: Pick<Content, 'alarm' | 'words'>,
+  page: number,
+  pages: number,
+  { telling, setting }: { readonly telling: Telling; readonly setting: Setting },
+): Page {
   const title = ready.items.find((item) => item.kind === 'text');
   if (title === undefined) return ready;
   const { margin, width } = ready;
@@ -32,8 +38,15 @@ export function withHead(ready: Page, { alarm, words }: Pick<Content, 'alarm' | 
       items: [
         { kind: 'path', what: 'alarm', steps: boxPath({ left: margin, top, width: width - 2 * margin, height: LINE }), fill: INK },
         {
-          kind: 'text', text, x: margin + PAD, y: top + LINE / 2 + 0.328 * size, size, weight: 'strong', color: '#ffffff',
-          width: setting.widthOf(text, size, 'strong'), role: 'alarm',
+          kind: 'text',
+          text,
+          x: margin + PAD,
+          y: top + LINE / 2 + 0.328 * size,
+          size,
+          weight: 'strong',
+          color: '#ffffff',
+          width: setting.widthOf(text, size, 'strong'),
+          role: 'alarm',
         },
         ...ready.items.filter((item) => !isInLine(item)),
       ],
@@ -44,6 +57,16 @@ export function withHead(ready: Page, { alarm, words }: Pick<Content, 'alarm' | 
   const others = ready.items.filter(isInLine).filter((item) => item !== title);
   const right = Math.min(width - margin, ...others.map(({ x }) => x - 1.6 * COUNT));
   if (right - wide < title.x + title.width + COUNT) return ready;
-  const count: Item = { kind: 'text', text, x: right - wide, y: title.y, size: COUNT, weight: 'strong', color: QUIET, width: wide, role: 'of the page' };
+  const count: Item = {
+    kind: 'text',
+    text,
+    x: right - wide,
+    y: title.y,
+    size: COUNT,
+    weight: 'strong',
+    color: QUIET,
+    width: wide,
+    role: 'of the page',
+  };
   return { ...ready, items: [...ready.items, count] };
 }

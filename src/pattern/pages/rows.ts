@@ -27,7 +27,8 @@ export interface Strip {
 }
 
 /** @returns how high rows are under one another at the top of a column */
-export const heightOfRows = (rows: readonly Row[]): number => rows.reduce((sum, { height, above }, i) => sum + height + (i > 0 ? above : 0), 0);
+export const heightOfRows = (rows: readonly Row[]): number =>
+  rows.reduce((sum, { height, above }, i) => sum + height + (i > 0 ? above : 0), 0);
 
 /** @returns the items of rows under one another, from this corner on */
 export function stackedItems(rows: readonly Row[], x: number, top: number): readonly Item[] {
@@ -44,4 +45,5 @@ export function stackedItems(rows: readonly Row[], x: number, top: number): read
 export const withAbove = (rows: readonly Row[], above: number): readonly Row[] => rows.map((row, i) => (i === 0 ? { ...row, above } : row));
 
 /** @returns rows of which the first stays with what is before it */
-export const heldTogether = (rows: readonly Row[], held: Held = 'always'): readonly Row[] => rows.map((row, i) => (i === 0 ? { ...row, held } : row));
+export const heldTogether = (rows: readonly Row[], held: Held = 'always'): readonly Row[] =>
+  rows.map((row, i) => (i === 0 ? { ...row, held } : row));

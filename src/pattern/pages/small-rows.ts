@@ -49,7 +49,13 @@ export function blankRows({ lines }: Blank, width: number, { type }: Composing):
 export function factRows({ facts }: Facts, width: number, composing: Composing): readonly Row[] {
   const { type } = composing;
   const gap = type.half * 2.4;
-  const wished = Math.max(...facts.flatMap(({ label, value }) => [widthsOf(label.told, type.caption, composing).wide, widthsOf(value.told, type.value, composing).wide]), 1);
+  const wished = Math.max(
+    ...facts.flatMap(({ label, value }) => [
+      widthsOf(label.told, type.caption, composing).wide,
+      widthsOf(value.told, type.value, composing).wide,
+    ]),
+    1,
+  );
   const most = Math.max(1, Math.min(facts.length, 5, Math.floor((width + gap) / (Math.min(wished, width) + gap))));
   // As many in each row.
   const across = Math.ceil(facts.length / Math.ceil(facts.length / most));
@@ -98,7 +104,10 @@ export function measureRow({ said }: Measure, width: number, composing: Composin
   const [line, high] = [0.5, POINTS.in + 1];
   const words = SQUARES.reduce((sum, { side }) => sum + side + gap, line);
   const beside = width - words >= type.half * 16;
-  const parts = said.map((one) => ({ one, lines: saidLines(one, type.body, Math.min(type.longest, beside ? width - words : width), composing) }));
+  const parts = said.map((one) => ({
+    one,
+    lines: saidLines(one, type.body, Math.min(type.longest, beside ? width - words : width), composing),
+  }));
   const text = parts.reduce((sum, { lines }, i) => sum + heightOf(lines) + (i > 0 ? type.half * 0.5 : 0), 0);
   return {
     height: beside ? Math.max(high, text) : high + type.half + text,
@@ -115,7 +124,13 @@ export function measureRow({ said }: Measure, width: number, composing: Composin
         return [
           { kind: 'path', what, steps: boxPath(area), stroke: { color: INK, width: line } },
           {
-            kind: 'text', text: name, x: area.left + (side - wide) / 2, y: area.top + side / 2 + 0.328 * size, size, weight: 'strong', color: INK,
+            kind: 'text',
+            text: name,
+            x: area.left + (side - wide) / 2,
+            y: area.top + side / 2 + 0.328 * size,
+            size,
+            weight: 'strong',
+            color: INK,
             width: wide,
           },
         ];

@@ -35,7 +35,10 @@ function wishOf({ heads, rows, ticks }: Table, composing: Composing): Wish {
   const each = heads.map((head, c) => {
     const cells = rows.flatMap(({ cells }) => (cells[c] ? [widthsOf(cells[c].told, type.cell, composing)] : []));
     const all = [widthsOf(head.told, type.head, composing), ...cells];
-    return { wide: Math.max(...all.map(({ wide }) => wide)) + 0.1, least: Math.min(type.half * WORD, Math.max(...all.map(({ least }) => least)) + 0.1) };
+    return {
+      wide: Math.max(...all.map(({ wide }) => wide)) + 0.1,
+      least: Math.min(type.half * WORD, Math.max(...all.map(({ least }) => least)) + 0.1),
+    };
   });
   const swatched = rows.some(({ fabric, group }) => fabric !== undefined && group === undefined);
   const step = lead + type.half * 0.9;
@@ -62,7 +65,12 @@ export function columnsOf(table: Table, width: number, composing: Composing): Co
   const { wide, least, before, lead, swatch } = wishOf(table, composing);
   const gap = composing.type.half * GAP;
   const room = Math.max(1, width - before - gap * (wide.length - 1));
-  const widths = shared(wide, least, room, table.figures.map((figures) => (figures ? 0 : composing.type.half * GROWTH)));
+  const widths = shared(
+    wide,
+    least,
+    room,
+    table.figures.map((figures) => (figures ? 0 : composing.type.half * GROWTH)),
+  );
   let left = before;
   const lefts = widths.map((each) => {
     const at = left;

@@ -34,7 +34,9 @@ export function tableRows(table: Table, width: number, composing: Composing): re
     if (row.group !== undefined) {
       group = row;
       first = true;
-      return [{ ...groupRow(row.group, row, number, table, width, composing), held: i === 0 && heads.length > 0 && 'always', again: againHeads }];
+      return [
+        { ...groupRow(row.group, row, number, table, width, composing), held: i === 0 && heads.length > 0 && 'always', again: againHeads },
+      ];
     }
     const again = [...againHeads, ...(group && !first ? [againGroup(group, number, table, width, composing)] : [])];
     first = false;
@@ -96,15 +98,28 @@ function groupRow(said: Said, row: TableRow, number: number, { at }: Table, widt
     at: (x, y) => [
       ...placesOf(row, y),
       ...(row.fabric === undefined ? [] : swatchItems(row.fabric, x, y + above + (type.group.leading - side) / 2, side, composing)),
-      ...blockItems(lines, x + inset, y + above, { of: said.at, ...(again ? { role: 'of the page' } : { cell: { name: at, row: number, column: 0, head: true } }) }),
+      ...blockItems(lines, x + inset, y + above, {
+        of: said.at,
+        ...(again ? { role: 'of the page' } : { cell: { name: at, row: number, column: 0, head: true } }),
+      }),
       levelRule(x, y + height, width, { color: INK, width: 0.5 }),
     ],
   };
 }
 
 /** @returns a square of a fabric */
-export const swatchItems = (fabric: string, left: number, top: number, side: number, { cloth }: Pick<Composing, 'cloth'>): readonly PathItem[] =>
-  clothItems([cornersOf({ left: left + 0.3, top: top + 0.3, right: left + side - 0.3, bottom: top + side - 0.3 })], { fabric, side: 'right', origin: [left, top] }, cloth);
+export const swatchItems = (
+  fabric: string,
+  left: number,
+  top: number,
+  side: number,
+  { cloth }: Pick<Composing, 'cloth'>,
+): readonly PathItem[] =>
+  clothItems(
+    [cornersOf({ left: left + 0.3, top: top + 0.3, right: left + side - 0.3, bottom: top + side - 0.3 })],
+    { fabric, side: 'right', origin: [left, top] },
+    cloth,
+  );
 
 /** A row of cells with the sentences under it; more than one only where its lines are too many to stay together. */
 function cellRows(row: TableRow, number: number, table: Table, columns: Columns, width: number, composing: Composing): readonly Row[] {
@@ -112,9 +127,14 @@ function cellRows(row: TableRow, number: number, table: Table, columns: Columns,
   const pad = type.half * PAD;
   const cells = row.cells.map(({ told }, c) => linesOf(told, type.cell, columns.widths[c]!, composing));
   const indent = columns.lefts[1] ?? columns.lefts[0]!;
-  const below = (row.below ?? []).map((said) => ({ said, lines: linesOf(said.told, type.quiet, Math.min(width - indent, type.longest), composing) }));
+  const below = (row.below ?? []).map((said) => ({
+    said,
+    lines: linesOf(said.told, type.quiet, Math.min(width - indent, type.longest), composing),
+  }));
   const most = Math.max(1, ...cells.map((lines) => lines.length));
-  const parts = Array.from({ length: Math.ceil(most / MOST_LINES) }, (_, k) => cells.map((lines) => lines.slice(k * MOST_LINES, (k + 1) * MOST_LINES)));
+  const parts = Array.from({ length: Math.ceil(most / MOST_LINES) }, (_, k) =>
+    cells.map((lines) => lines.slice(k * MOST_LINES, (k + 1) * MOST_LINES)),
+  );
   const leading = type.cell.leading;
   const rows = parts.map((part, k): Row => {
     const high = Math.max(leading, ...part.map(heightOf));
@@ -146,7 +166,10 @@ function cellRows(row: TableRow, number: number, table: Table, columns: Columns,
         above: 0,
         held: 'if it fits',
         at: (x, y) => [
-          ...blockItems([line], x + indent, y, { of: said.at, cell: { name: table.at, row: number, column: Math.min(1, table.heads.length - 1) } }),
+          ...blockItems([line], x + indent, y, {
+            of: said.at,
+            cell: { name: table.at, row: number, column: Math.min(1, table.heads.length - 1) },
+          }),
           ...(last ? [hairline(x, y + height, width)] : []),
         ],
       };
@@ -158,12 +181,26 @@ function cellRows(row: TableRow, number: number, table: Table, columns: Columns,
 const hairline = (x: number, y: number, width: number): PathItem => levelRule(x, y, width, HAIR);
 
 /** What stands before a row's first cell: a box to tick, a swatch. */
-function leadItems({ fabric }: TableRow, { ticks }: Table, columns: Columns, x: number, top: number, composing: Composing): readonly Item[] {
+function leadItems(
+  { fabric }: TableRow,
+  { ticks }: Table,
+  columns: Columns,
+  x: number,
+  top: number,
+  composing: Composing,
+): readonly Item[] {
   const { type } = composing;
   const side = columns.lead;
   const middle = top + baselineIn(type.cell) - 0.328 * type.cell.size;
   const box: readonly Item[] = ticks
-    ? [{ kind: 'path', what: 'box to tick', steps: boxPath({ left: x + 0.5, top: middle - side / 2 + 1, width: side - 2, height: side - 2 }), stroke: { color: INK, width: 0.6 } }]
+    ? [
+        {
+          kind: 'path',
+          what: 'box to tick',
+          steps: boxPath({ left: x + 0.5, top: middle - side / 2 + 1, width: side - 2, height: side - 2 }),
+          stroke: { color: INK, width: 0.6 },
+        },
+      ]
     : [];
   return [...box, ...(fabric === undefined ? [] : swatchItems(fabric, x + columns.swatch, middle - side / 2, side, composing))];
 }

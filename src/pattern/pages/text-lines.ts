@@ -27,7 +27,10 @@ export interface Line {
   readonly look: TextLook;
 }
 
-/** The same words are asked for when a column's width is sought, and when they are set; by the document's places, which are one of a kind. */
+/**
+ * The same words are asked for when a column's width is sought, and when they are set; by the document's places, which are one of a
+ * kind.
+ */
 const known = new WeakMap<ReadonlySet<string>, Map<string, readonly Word[]>>();
 
 /** @returns a sentence's words, measured; its values stay whole, and units' letters lead to their steps */
@@ -42,7 +45,11 @@ function wordsOf(told: string, look: TextLook, composing: Pick<Composing, 'telli
   return fresh;
 }
 
-function readWords(told: string, look: TextLook, { telling, setting, places }: Pick<Composing, 'telling' | 'setting' | 'places'>): readonly Word[] {
+function readWords(
+  told: string,
+  look: TextLook,
+  { telling, setting, places }: Pick<Composing, 'telling' | 'setting' | 'places'>,
+): readonly Word[] {
   const words: Open[] = [];
   // Whether what comes next goes on where the last word ended.
   let goesOn = false;
@@ -55,7 +62,12 @@ function readWords(told: string, look: TextLook, { telling, setting, places }: P
       if (i > 0) goesOn = false;
       if (part === '') return;
       const shown = measured(part, weight, setting);
-      const piece: Piece = { ...shown, wide: shown.wide * look.size, weight, ...(value !== undefined && places.has(value) && { to: value }) };
+      const piece: Piece = {
+        ...shown,
+        wide: shown.wide * look.size,
+        weight,
+        ...(value !== undefined && places.has(value) && { to: value }),
+      };
       const last = words.at(-1);
       if (goesOn && last) last.pieces.push(piece);
       else words.push({ pieces: [piece], glued: whole && i > 0, kind });
@@ -65,7 +77,12 @@ function readWords(told: string, look: TextLook, { telling, setting, places }: P
   const space = measured(' ', look.weight, setting).wide * look.size;
   return words.map(({ pieces, glued }, i): Word => {
     const before = words[i - 1];
-    return { pieces, wide: pieces.reduce((sum, { wide }) => sum + wide, 0), space, cost: glued ? GLUED : before ? costBetween(before, pieces) : 0 };
+    return {
+      pieces,
+      wide: pieces.reduce((sum, { wide }) => sum + wide, 0),
+      space,
+      cost: glued ? GLUED : before ? costBetween(before, pieces) : 0,
+    };
   });
 }
 
@@ -96,8 +113,15 @@ function parted(words: readonly Word[], width: number, setting: Composing['setti
   return words.flatMap((word): readonly Word[] => {
     const parts = word.pieces.flatMap((piece) => {
       const { text, weight } = piece;
-      const bits = text.split(AFTER_HYPHEN).flatMap((bit) => (widthOf(bit, weight, setting) * size <= width ? [bit] : cutUp(bit, weight, width / size, setting)));
-      return bits.map((bit, i): Piece & { readonly begins: boolean } => ({ ...piece, text: bit, wide: widthOf(bit, weight, setting) * size, begins: i > 0 }));
+      const bits = text
+        .split(AFTER_HYPHEN)
+        .flatMap((bit) => (widthOf(bit, weight, setting) * size <= width ? [bit] : cutUp(bit, weight, width / size, setting)));
+      return bits.map((bit, i): Piece & { readonly begins: boolean } => ({
+        ...piece,
+        text: bit,
+        wide: widthOf(bit, weight, setting) * size,
+        begins: i > 0,
+      }));
     });
     const rows: { pieces: Piece[]; wide: number }[] = [];
     for (const { begins, ...piece } of parts) {
@@ -134,7 +158,12 @@ function cutUp(text: string, weight: Weight, width: number, setting: Composing['
 }
 
 /** @returns a sentence in lines that are no wider; no line where nothing is said */
-export function linesOf(told: string, look: TextLook, width: number, composing: Pick<Composing, 'telling' | 'setting' | 'places'>): readonly Line[] {
+export function linesOf(
+  told: string,
+  look: TextLook,
+  width: number,
+  composing: Pick<Composing, 'telling' | 'setting' | 'places'>,
+): readonly Line[] {
   const words = parted(wordsOf(told, look, composing), width, composing.setting, look.size);
   const starts = breaksOf(words, width);
   return starts.map((start, i): Line => {
@@ -146,7 +175,11 @@ export function linesOf(told: string, look: TextLook, width: number, composing: 
 const wideOf = (words: readonly Word[]): number => words.reduce((sum, { wide, space }, i) => sum + wide + (i > 0 ? space : 0), 0);
 
 /** @returns how wide a sentence is on one line, and its widest word that is not parted */
-export function widthsOf(told: string, look: TextLook, composing: Pick<Composing, 'telling' | 'setting' | 'places'>): { readonly wide: number; readonly least: number } {
+export function widthsOf(
+  told: string,
+  look: TextLook,
+  composing: Pick<Composing, 'telling' | 'setting' | 'places'>,
+): { readonly wide: number; readonly least: number } {
   const words = wordsOf(told, look, composing);
   let [least, run] = [0, 0];
   for (const { wide, space, cost } of words) {
@@ -204,4 +237,5 @@ export function blockItems(lines: readonly Line[], x: number, top: number, carri
 export const heightOf = (lines: readonly Line[]): number => lines.reduce((sum, { look }) => sum + look.leading, 0);
 
 /** @returns a sentence in lines with where it stands */
-export const saidLines = (said: Said, look: TextLook, width: number, composing: Composing): readonly Line[] => linesOf(said.told, look, width, composing);
+export const saidLines = (said: Said, look: TextLook, width: number, composing: Composing): readonly Line[] =>
+  linesOf(said.told, look, width, composing);

@@ -36,7 +36,12 @@ export interface Typography {
   readonly longest: number;
 }
 
-const look = (size: number, leading: number, weight: Weight = 'regular', color: string = INK): TextLook => ({ size, leading, weight, color });
+const look = (size: number, leading: number, weight: Weight = 'regular', color: string = INK): TextLook => ({
+  size,
+  leading,
+  weight,
+  color,
+});
 
 const USUAL: Typography = {
   body: look(10.5, 15),

@@ -13,22 +13,58 @@ const LETTERS = ['A', 'B', 'C', 'AA'];
 const FABRICS = ['fog', 'rope', 'tide'];
 
 const word = fc.oneof(
-  { weight: 20, arbitrary: fc.constantFrom('sew', 'the', 'squares', 'together', 'press', 'a', 'half-square', 'seam', 'Dreieckseinheit', '2½', 'in.', '×', 'cut:', '“on”') },
+  {
+    weight: 20,
+    arbitrary: fc.constantFrom(
+      'sew',
+      'the',
+      'squares',
+      'together',
+      'press',
+      'a',
+      'half-square',
+      'seam',
+      'Dreieckseinheit',
+      '2½',
+      'in.',
+      '×',
+      'cut:',
+      '“on”',
+    ),
+  },
   { weight: 2, arbitrary: fc.constantFrom(...LETTERS).map((letter) => KEPT.unit(letter)) },
-  { weight: 3, arbitrary: fc.tuple(fc.integer({ min: 1, max: 99 }), fc.constantFrom(1, 2, 4, 8)).map(([n, d]) => KEPT.length(rational(n, d), 'in')) },
+  {
+    weight: 3,
+    arbitrary: fc.tuple(fc.integer({ min: 1, max: 99 }), fc.constantFrom(1, 2, 4, 8)).map(([n, d]) => KEPT.length(rational(n, d), 'in')),
+  },
   { weight: 2, arbitrary: fc.constantFrom(...FABRICS).map((id) => KEPT.cloth(id)) },
   { weight: 1, arbitrary: fc.integer({ min: 1, max: 40 }).map((n) => KEPT.count(n)) },
 );
-const longWord = fc.tuple(fc.constantFrom('Bootsmann', 'W', 'ill', '⅞', 'ab-'), fc.integer({ min: 5, max: 60 })).map(([part, n]) => part.repeat(n).slice(0, 200));
+const longWord = fc
+  .tuple(fc.constantFrom('Bootsmann', 'W', 'ill', '⅞', 'ab-'), fc.integer({ min: 5, max: 60 }))
+  .map(([part, n]) => part.repeat(n).slice(0, 200));
 const text = (least: number, most: number): fc.Arbitrary<string> =>
-  fc.array(fc.oneof({ weight: 60, arbitrary: word }, { weight: 1, arbitrary: longWord }), { minLength: least, maxLength: most }).map((words) => words.join(' '));
+  fc
+    .array(fc.oneof({ weight: 60, arbitrary: word }, { weight: 1, arbitrary: longWord }), { minLength: least, maxLength: most })
+    .map((words) => words.join(' '));
 
 /** A text whose place is given later, when all of the content is there. */
 const said = (least: number, most: number): fc.Arbitrary<Said> => text(least, most).map((told) => ({ at: '', told }));
 
-const square = (x: number, y: number, w: number, h: number): readonly (readonly [number, number])[] => [[x, y], [x + w, y], [x + w, y + h], [x, y + h]];
+const square = (x: number, y: number, w: number, h: number): readonly (readonly [number, number])[] => [
+  [x, y],
+  [x + w, y],
+  [x + w, y + h],
+  [x, y + h],
+];
 const figure = fc
-  .record({ w: fc.integer({ min: 1, max: 30 }), h: fc.integer({ min: 1, max: 30 }), fabric: fc.constantFrom(...FABRICS, 'none'), side: fc.constantFrom('right' as const, 'wrong' as const), turn: fc.constantFrom(0, 1, 2, 3) as fc.Arbitrary<0 | 1 | 2 | 3> })
+  .record({
+    w: fc.integer({ min: 1, max: 30 }),
+    h: fc.integer({ min: 1, max: 30 }),
+    fabric: fc.constantFrom(...FABRICS, 'none'),
+    side: fc.constantFrom('right' as const, 'wrong' as const),
+    turn: fc.constantFrom(0, 1, 2, 3) as fc.Arbitrary<0 | 1 | 2 | 3>,
+  })
   .map(({ w, h, fabric, side, turn }) => ({
     name: '',
     says: 'a piece',
@@ -42,18 +78,32 @@ const figure = fc
   }));
 const caption = fc.option(said(1, 8), { nil: undefined });
 
-const paragraph: fc.Arbitrary<Flow> = fc.record({ flow: fc.constant('paragraph' as const), said: said(1, 90), look: fc.constantFrom('plain', 'strong', 'quiet', 'item') });
+const paragraph: fc.Arbitrary<Flow> = fc.record({
+  flow: fc.constant('paragraph' as const),
+  said: said(1, 90),
+  look: fc.constantFrom('plain', 'strong', 'quiet', 'item'),
+});
 const figures: fc.Arbitrary<Flow> = fc.record({
   flow: fc.constant('figures' as const),
   at: fc.constant(''),
-  figures: fc.array(fc.record({ figure, caption, measure: caption }).map(({ figure: one, caption: a, measure: b }) => ({ figure: one, ...(a && { caption: a }), ...(b && { measure: b }) })), { minLength: 1, maxLength: 5 }),
+  figures: fc.array(
+    fc
+      .record({ figure, caption, measure: caption })
+      .map(({ figure: one, caption: a, measure: b }) => ({ figure: one, ...(a && { caption: a }), ...(b && { measure: b }) })),
+    { minLength: 1, maxLength: 5 },
+  ),
   most: fc.constantFrom(0.17, 0.24, 0.5, 1),
 });
 const table: fc.Arbitrary<Flow> = fc
   .record({
     columns: fc.integer({ min: 1, max: 5 }),
     rows: fc.array(
-      fc.record({ group: fc.option(said(1, 4), { freq: 4, nil: undefined }), fabric: fc.option(fc.constantFrom(...FABRICS), { nil: undefined }), cells: fc.tuple(said(1, 6), fc.array(said(0, 6), { minLength: 4, maxLength: 4 })).map(([one, more]) => [one, ...more]), below: fc.array(said(1, 20), { maxLength: 1 }) }),
+      fc.record({
+        group: fc.option(said(1, 4), { freq: 4, nil: undefined }),
+        fabric: fc.option(fc.constantFrom(...FABRICS), { nil: undefined }),
+        cells: fc.tuple(said(1, 6), fc.array(said(0, 6), { minLength: 4, maxLength: 4 })).map(([one, more]) => [one, ...more]),
+        below: fc.array(said(1, 20), { maxLength: 1 }),
+      }),
       { minLength: 1, maxLength: 40 },
     ),
     heads: fc.array(said(1, 2), { minLength: 5, maxLength: 5 }),
@@ -73,26 +123,70 @@ const table: fc.Arbitrary<Flow> = fc
       { cells: cells.slice(0, columns), ...(below.length > 0 && { below }), ...(fabric !== undefined && { fabric }) },
     ]),
   }));
-const facts: fc.Arbitrary<Flow> = fc.record({ flow: fc.constant('facts' as const), at: fc.constant(''), facts: fc.array(fc.record({ label: said(1, 2), value: said(1, 4) }), { minLength: 1, maxLength: 6 }) });
+const facts: fc.Arbitrary<Flow> = fc.record({
+  flow: fc.constant('facts' as const),
+  at: fc.constant(''),
+  facts: fc.array(fc.record({ label: said(1, 2), value: said(1, 4) }), { minLength: 1, maxLength: 6 }),
+});
 const boxed: fc.Arbitrary<Flow> = fc.record({
-  flow: fc.constant('boxed' as const), at: fc.constant(''), look: fc.constantFrom('warning', 'care', 'tip'), title: fc.option(said(1, 5), { nil: null }), said: fc.array(said(1, 120), { minLength: 1, maxLength: 5 }),
+  flow: fc.constant('boxed' as const),
+  at: fc.constant(''),
+  look: fc.constantFrom('warning', 'care', 'tip'),
+  title: fc.option(said(1, 5), { nil: null }),
+  said: fc.array(said(1, 120), { minLength: 1, maxLength: 5 }),
 });
 const blank: fc.Arbitrary<Flow> = fc.record({ flow: fc.constant('blank' as const), lines: fc.integer({ min: 1, max: 8 }) });
-const measure: fc.Arbitrary<Flow> = fc.record({ flow: fc.constant('measure' as const), at: fc.constant(''), said: fc.array(said(1, 30), { minLength: 1, maxLength: 2 }) });
+const measure: fc.Arbitrary<Flow> = fc.record({
+  flow: fc.constant('measure' as const),
+  at: fc.constant(''),
+  said: fc.array(said(1, 30), { minLength: 1, maxLength: 2 }),
+});
 const photo: fc.Arbitrary<Flow> = fc.record({
   flow: fc.constant('photo' as const),
   at: fc.constant(''),
-  picture: fc.record({ id: fc.constant('p'), width: fc.integer({ min: 40, max: 4000 }), height: fc.integer({ min: 40, max: 4000 }), jpeg: fc.constant('') }),
+  picture: fc.record({
+    id: fc.constant('p'),
+    width: fc.integer({ min: 40, max: 4000 }),
+    height: fc.integer({ min: 40, max: 4000 }),
+    jpeg: fc.constant(''),
+  }),
   caption: fc.option(said(1, 30), { nil: null }),
 });
-const heading = fc.record({ flow: fc.constant('heading' as const), level: fc.constantFrom(2 as const, 3 as const), said: said(1, 8), number: fc.option(fc.integer({ min: 1, max: 120 }), { nil: undefined }) }).map(({ number, ...rest }) => ({ ...rest, ...(number !== undefined && { number }) }));
+const heading = fc
+  .record({
+    flow: fc.constant('heading' as const),
+    level: fc.constantFrom(2 as const, 3 as const),
+    said: said(1, 8),
+    number: fc.option(fc.integer({ min: 1, max: 120 }), { nil: undefined }),
+  })
+  .map(({ number, ...rest }) => ({ ...rest, ...(number !== undefined && { number }) }));
 const body: fc.Arbitrary<Flow> = fc.oneof(paragraph, paragraph, figures, table, facts, boxed, blank, measure, photo);
-const together: fc.Arbitrary<Flow> = fc.record({ flow: fc.constant('together' as const), items: fc.tuple(heading, fc.array(fc.oneof(paragraph, paragraph, figures), { minLength: 1, maxLength: 5 })).map(([head, rest]) => [head, ...rest]) });
-const flows: fc.Arbitrary<readonly Flow[]> = fc.array(fc.oneof({ weight: 3, arbitrary: body.map((one) => [one]) }, { weight: 3, arbitrary: together.map((one) => [one]) }, { weight: 1, arbitrary: fc.tuple(heading, body) }), { minLength: 1, maxLength: 7 }).map((all) => all.flat());
-const section: fc.Arbitrary<Section> = fc.record({ name: fc.constant('units' as const), title: said(1, 9), ownPage: fc.boolean(), items: flows });
+const together: fc.Arbitrary<Flow> = fc.record({
+  flow: fc.constant('together' as const),
+  items: fc
+    .tuple(heading, fc.array(fc.oneof(paragraph, paragraph, figures), { minLength: 1, maxLength: 5 }))
+    .map(([head, rest]) => [head, ...rest]),
+});
+const flows: fc.Arbitrary<readonly Flow[]> = fc
+  .array(
+    fc.oneof(
+      { weight: 3, arbitrary: body.map((one) => [one]) },
+      { weight: 3, arbitrary: together.map((one) => [one]) },
+      { weight: 1, arbitrary: fc.tuple(heading, body) },
+    ),
+    { minLength: 1, maxLength: 7 },
+  )
+  .map((all) => all.flat());
+const section: fc.Arbitrary<Section> = fc.record({
+  name: fc.constant('units' as const),
+  title: said(1, 9),
+  ownPage: fc.boolean(),
+  items: flows,
+});
 
 /** Every text of a content with its place, in the order in which it is read. */
-export const allSaid = (content: Content): readonly Said[] => content.sections.flatMap(({ title, items }) => [title, ...items.flatMap(saidIn)]);
+export const allSaid = (content: Content): readonly Said[] =>
+  content.sections.flatMap(({ title, items }) => [title, ...items.flatMap(saidIn)]);
 
 function saidIn(flow: Flow): readonly Said[] {
   switch (flow.flow) {
@@ -126,7 +220,12 @@ function placed(sections: readonly Section[]): readonly Section[] {
   const place = (value: unknown): unknown => {
     if (Array.isArray(value)) return value.map(place);
     if (typeof value !== 'object' || value === null) return value;
-    const own = 'at' in value && value.at === '' ? { at: `at ${++number}` } : 'name' in value && value.name === '' ? { name: `figure ${++number}` } : {};
+    const own =
+      'at' in value && value.at === ''
+        ? { at: `at ${++number}` }
+        : 'name' in value && value.name === ''
+          ? { name: `figure ${++number}` }
+          : {};
     const leads = 'flow' in value && value.flow === 'heading' && letters.length > 0 ? { leadsHere: [`unit ${letters.shift()}`] } : {};
     return { ...Object.fromEntries(Object.entries(value).map(([key, one]) => [key, place(one)])), ...own, ...leads };
   };
@@ -138,7 +237,11 @@ export const anyContent = (words: { readonly alarm: string | null } = { alarm: n
     title: 'Holding Ground',
     language: 'en',
     sections: placed(sections),
-    colors: new Map([['fog', '#dfe3e6'], ['rope', '#b98e52'], ['tide', '#17324a']]),
+    colors: new Map([
+      ['fog', '#dfe3e6'],
+      ['rope', '#b98e52'],
+      ['tide', '#17324a'],
+    ]),
     fabrics: FABRICS,
     words: { page: '{1} of {2}', continued: '{1}, continued' },
     alarm: words.alarm,

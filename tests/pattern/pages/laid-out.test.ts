@@ -43,7 +43,8 @@ describe('a content laid out on pages', () => {
         const boxes = texts(page).map((item) => ({ ...inkBox(item), text: item.text }));
         for (const [i, a] of boxes.entries()) {
           for (const b of boxes.slice(i + 1)) {
-            const over = Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.05 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.05;
+            const over =
+              Math.min(a.right, b.right) - Math.max(a.left, b.left) > 0.05 && Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top) > 0.05;
             if (over) throw new Error(`“${a.text}” lies on “${b.text}”`);
           }
         }
@@ -55,11 +56,21 @@ describe('a content laid out on pages', () => {
     law((_content, style, { pages }) => {
       for (const page of pages) {
         for (const column of [0, 1]) {
-          const inColumn = page.items.filter((item) => item.kind !== 'link' && item.kind !== 'place' && !(item.kind === 'text' && item.role === 'of the page'));
-          const last = own(page).filter(({ x }) => columnOf(page, x, style) === column).sort((a, b) => a.y - b.y).at(-1);
+          const inColumn = page.items.filter(
+            (item) => item.kind !== 'link' && item.kind !== 'place' && !(item.kind === 'text' && item.role === 'of the page'),
+          );
+          const last = own(page)
+            .filter(({ x }) => columnOf(page, x, style) === column)
+            .sort((a, b) => a.y - b.y)
+            .at(-1);
           if (last?.role !== 'heading') continue;
           // A picture or lines to write on may be what it heads; the rule over the foot is not.
-          const below = inColumn.filter((item) => inkBox(item).top > last.y && inkBox(item).bottom < page.height - page.margin - 18 && columnOf(page, inkBox(item).left, style) === column);
+          const below = inColumn.filter(
+            (item) =>
+              inkBox(item).top > last.y &&
+              inkBox(item).bottom < page.height - page.margin - 18 &&
+              columnOf(page, inkBox(item).left, style) === column,
+          );
           expect(below.length, `“${last.text}” stands alone`).toBeGreaterThan(0);
         }
       }
@@ -74,7 +85,10 @@ describe('a content laid out on pages', () => {
         for (const [name, of] of heads) {
           for (const column of [0, 1]) {
             const inTable = texts(page).filter(
-              ({ x, cell, of: at }) => columnOf(page, x, style) === column && ((cell?.name === name && cell.column === 0) || at === of) && beginsLine(page, x, at!),
+              ({ x, cell, of: at }) =>
+                columnOf(page, x, style) === column &&
+                ((cell?.name === name && cell.column === 0) || at === of) &&
+                beginsLine(page, x, at!),
             );
             const cells = inTable.filter(({ cell }) => cell && cell.row > 0);
             if (cells.length === 0) continue;
@@ -93,17 +107,27 @@ describe('a content laid out on pages', () => {
   test('keeps together what a column holds', () => {
     let kept = 0;
     law((content, style, document) => {
-      const all = content.sections.flatMap((section) => section.items.flatMap((item) => (item.flow === 'together' ? [{ ...section, items: [item] }] : [])));
+      const all = content.sections.flatMap((section) =>
+        section.items.flatMap((item) => (item.flow === 'together' ? [{ ...section, items: [item] }] : [])),
+      );
       for (const section of all) {
         const only: Content = { ...content, sections: [section] };
         const alone = laidOut(only, style, telling, setting);
-        const figures = section.items[0]!.items.flatMap((item) => (item.flow === 'figures' ? item.figures.map(({ figure }) => figure.name) : []));
-        const ofItem = new Set([...allSaid(only).slice(1).map(({ at }) => at), ...figures]);
+        const figures = section.items[0]!.items.flatMap((item) =>
+          item.flow === 'figures' ? item.figures.map(({ figure }) => figure.name) : [],
+        );
+        const ofItem = new Set([
+          ...allSaid(only)
+            .slice(1)
+            .map(({ at }) => at),
+          ...figures,
+        ]);
         const where = ({ pages }: Document): Set<string> =>
           new Set(
             pages.flatMap((page, i) =>
               page.items.flatMap((each) => {
-                const isPart = (each.kind === 'text' && ofItem.has(each.of ?? '')) || (each.kind === 'path' && ofItem.has(each.figure?.name ?? ''));
+                const isPart =
+                  (each.kind === 'text' && ofItem.has(each.of ?? '')) || (each.kind === 'path' && ofItem.has(each.figure?.name ?? ''));
                 return isPart ? [`${i} ${columnOf(page, inkBox(each).left, style)}`] : [];
               }),
             ),
@@ -151,7 +175,9 @@ describe('a content laid out on pages', () => {
   test('leads from units’ letters to places that are there, each once', () => {
     let links = 0;
     law((_content, _style, { pages }) => {
-      const places = pages.flatMap(({ items }) => items.flatMap((item) => (item.kind === 'place' && item.name.startsWith('unit') ? [item.name] : [])));
+      const places = pages.flatMap(({ items }) =>
+        items.flatMap((item) => (item.kind === 'place' && item.name.startsWith('unit') ? [item.name] : [])),
+      );
       expect(new Set(places).size).toBe(places.length);
       for (const item of pages.flatMap(({ items }) => items)) {
         if (item.kind !== 'link') continue;
@@ -168,7 +194,13 @@ describe('a content laid out on pages', () => {
       for (const page of pages) {
         const lines = texts(page);
         const end = lines.findIndex(({ of, role }) => of !== undefined || role !== 'alarm');
-        expect(lines.slice(0, end < 0 ? undefined : end).map(({ text }) => text).join('').replaceAll(' ', '')).toContain(alarm.replaceAll(' ', ''));
+        expect(
+          lines
+            .slice(0, end < 0 ? undefined : end)
+            .map(({ text }) => text)
+            .join('')
+            .replaceAll(' ', ''),
+        ).toContain(alarm.replaceAll(' ', ''));
         expect(Math.min(...lines.map(({ y }) => y))).toBe(lines[0]!.y);
       }
     }, alarm);
@@ -176,8 +208,11 @@ describe('a content laid out on pages', () => {
 });
 
 /** Whether nothing of a sentence ends where this begins. */
-const beginsLine = (page: Page, left: number, at: string): boolean => texts(page).every(({ of, x, width }) => of !== at || Math.abs(x + width - left) > 0.01);
+const beginsLine = (page: Page, left: number, at: string): boolean =>
+  texts(page).every(({ of, x, width }) => of !== at || Math.abs(x + width - left) > 0.01);
 
-const tablesIn = ({ sections }: Content): readonly Extract<Flow, { flow: 'table' }>[] => sections.flatMap(({ items }) => items.filter((item) => item.flow === 'table'));
+const tablesIn = ({ sections }: Content): readonly Extract<Flow, { flow: 'table' }>[] =>
+  sections.flatMap(({ items }) => items.filter((item) => item.flow === 'table'));
 
-const paragraphsIn = (flow: Flow): readonly string[] => (flow.flow === 'paragraph' ? [flow.said.at] : flow.flow === 'together' ? flow.items.flatMap(paragraphsIn) : []);
+const paragraphsIn = (flow: Flow): readonly string[] =>
+  flow.flow === 'paragraph' ? [flow.said.at] : flow.flow === 'together' ? flow.items.flatMap(paragraphsIn) : [];

@@ -9,7 +9,12 @@ import type { Item, PathItem, TextItem } from '../../../src/pattern/pages/page.t
 import { telling } from './any-content.ts';
 import { inkBox, setting, spotsOf } from './laid.ts';
 
-const square: readonly Spot[] = [[0, 0], [10, 0], [10, 10], [0, 10]];
+const square: readonly Spot[] = [
+  [0, 0],
+  [10, 0],
+  [10, 10],
+  [0, 10],
+];
 const look = (cloth: ClothLook): FigureLook => ({ cloth, telling, setting, letters: 1 });
 const cloth = (fabric: string, side: 'right' | 'wrong' = 'right', outline = square): Mark => ({ mark: 'cloth', fabric, side, outline });
 const drawn = (marks: readonly Mark[], cloths: ClothLook, size = 100): readonly Item[] =>
@@ -30,7 +35,8 @@ describe('a figure on paper', () => {
           for (const spot of spotsOf({ kind: 'path', what: '', steps })) expect(depthIn(outline, spot)).toBeGreaterThan(-0.6);
         }
         for (const { steps, width } of hatchInk(hatch, [outline], [3, 7])) {
-          if (width !== undefined && !hatch.dots) for (const spot of spotsOf({ kind: 'path', what: '', steps })) expect(Math.abs(depthIn(outline, spot))).toBeLessThan(1e-6);
+          if (width !== undefined && !hatch.dots)
+            for (const spot of spotsOf({ kind: 'path', what: '', steps })) expect(Math.abs(depthIn(outline, spot))).toBeLessThan(1e-6);
         }
       }),
       { seed: 20261125, numRuns: 200 },
@@ -40,7 +46,11 @@ describe('a figure on paper', () => {
   test('shows thirteen fabrics, and thirty, each in a hatch of its own, the lighter colour with less ink', () => {
     for (const count of [1, 2, 5, 13, 30]) {
       const ids = Array.from({ length: count }, (_, i) => `f${i}`);
-      const grey = (i: number): string => Math.round(250 - (200 * i) / Math.max(1, count - 1)).toString(16).padStart(2, '0').repeat(3);
+      const grey = (i: number): string =>
+        Math.round(250 - (200 * i) / Math.max(1, count - 1))
+          .toString(16)
+          .padStart(2, '0')
+          .repeat(3);
       const cloths = clothLook(ids, new Map(ids.map((id, i) => [id, `#${grey(i)}`])), 'hatches');
       expect(new Set(ids.map((id) => seen(drawn([cloth(id)], cloths)))).size).toBe(count);
       expect(cloths.hatches.get('f0')).toEqual({});
@@ -50,7 +60,14 @@ describe('a figure on paper', () => {
 
   test('tells the wrong side of cloth by lines, not by its colour alone', () => {
     for (const ink of ['colours', 'hatches'] as const) {
-      const cloths = clothLook(['teal', 'fog'], new Map([['teal', '#2f5d62'], ['fog', '#eeeeee']]), ink);
+      const cloths = clothLook(
+        ['teal', 'fog'],
+        new Map([
+          ['teal', '#2f5d62'],
+          ['fog', '#eeeeee'],
+        ]),
+        ink,
+      );
       for (const fabric of ['teal', 'fog', 'nothing']) {
         const [right, wrong] = [drawn([cloth(fabric)], cloths), drawn([cloth(fabric, 'wrong')], cloths)];
         const lines = (items: readonly Item[]): number => items.filter((item) => item.kind === 'path' && item.what === 'wrong side').length;
@@ -70,7 +87,8 @@ describe('a figure on paper', () => {
       { mark: 'name', text: 'A', at: [5, 5], turn: 1, room: 6 },
       { mark: 'order', number: 3, at: [8, 3] },
     ];
-    const widths = (items: readonly Item[]): readonly (number | undefined)[] => items.flatMap((item) => (item.kind === 'path' && item.what !== 'heads of arrows' ? [item.stroke?.width] : []));
+    const widths = (items: readonly Item[]): readonly (number | undefined)[] =>
+      items.flatMap((item) => (item.kind === 'path' && item.what !== 'heads of arrows' ? [item.stroke?.width] : []));
     for (const size of [60, 100, 300]) {
       const items = drawn(marks, cloths, size);
       for (const item of items) {
@@ -84,7 +102,9 @@ describe('a figure on paper', () => {
   test('turns a name as its unit lies, in the middle of its place', () => {
     const cloths = clothLook([], new Map(), 'colours');
     for (const turn of [0, 1, 2, 3] as const) {
-      const [text] = drawn([{ mark: 'name', text: 'AB', at: [5, 5], turn, room: 8 }], cloths).filter((item): item is TextItem => item.kind === 'text');
+      const [text] = drawn([{ mark: 'name', text: 'AB', at: [5, 5], turn, room: 8 }], cloths).filter(
+        (item): item is TextItem => item.kind === 'text',
+      );
       expect(text!.turn ?? 0).toBe(turn);
       const { left, right, top, bottom } = inkBox(text!);
       const [across, down] = turn % 2 === 0 ? [right - left, bottom - top] : [bottom - top, right - left];
@@ -96,8 +116,15 @@ describe('a figure on paper', () => {
 
   test('draws cloth that lies on cloth above it, and neighbours of one fabric as one path', () => {
     const cloths = clothLook(['teal'], new Map([['teal', '#2f5d62']]), 'colours');
-    const beside = (dx: number): readonly Spot[] => [[0, 0], [4, 0], [4, 4], [0, 4]].map(([x, y]): Spot => [x! + dx, y!]);
-    const paths = (marks: readonly Mark[]): number => drawn(marks, cloths).filter((item): item is PathItem => item.kind === 'path' && item.what === 'cloth teal').length;
+    const beside = (dx: number): readonly Spot[] =>
+      [
+        [0, 0],
+        [4, 0],
+        [4, 4],
+        [0, 4],
+      ].map(([x, y]): Spot => [x! + dx, y!]);
+    const paths = (marks: readonly Mark[]): number =>
+      drawn(marks, cloths).filter((item): item is PathItem => item.kind === 'path' && item.what === 'cloth teal').length;
     expect(paths([cloth('teal', 'right', beside(0)), cloth('teal', 'right', beside(4))])).toBe(1);
     expect(paths([cloth('teal', 'right', beside(0)), cloth('teal', 'right', beside(2))])).toBe(2);
   });
