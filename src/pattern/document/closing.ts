@@ -26,6 +26,7 @@ export function sizesSection(writing: Writing, squares: boolean): Section | null
     title: said('sizes/title', titles['sizes to check']),
     ownPage: false,
     items: [
+      ...(squares ? [{ flow: 'measure', at: 'sizes/measure', said: [said('sizes/measure/how', sizes.measure)] } as const] : []),
       { flow: 'paragraph', said: said('sizes/intro', sizes.intro), look: 'plain' },
       {
         flow: 'table',
@@ -45,7 +46,6 @@ export function sizesSection(writing: Writing, squares: boolean): Section | null
           };
         }),
       },
-      ...(squares ? [{ flow: 'measure', at: 'sizes/measure', said: [said('sizes/measure/how', sizes.measure)] } as const] : []),
     ],
   };
 }

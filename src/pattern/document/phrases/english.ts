@@ -202,7 +202,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     intro: 'Measure the first of each unit, and tick it off. Sizes are unfinished, with their seam allowances.',
     heads: ['Unit', 'What it is', 'Make', 'Must measure'],
     block: 'Block',
-    measure: 'Whether this page is printed at its true size: the larger square must measure 1 in. each way, the smaller one 2 cm.',
+    measure: 'Is this page printed at its true size? Then the larger square measures 1 in. each way, the smaller one 2 cm.',
   },
 
   templates: {

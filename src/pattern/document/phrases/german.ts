@@ -215,7 +215,7 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
     intro: 'Von jeder Einheit die erste nachmessen und abhaken. Alle Maße gelten mit Nahtzugabe.',
     heads: ['Einheit', 'Was es ist', 'Anzahl', 'Sollmaß'],
     block: 'Block',
-    measure: 'Ob diese Seite in wahrer Größe gedruckt ist: das größere Quadrat muss in jeder Richtung 1 Zoll messen, das kleinere 2 cm.',
+    measure: 'Ist diese Seite in wahrer Größe gedruckt? Dann misst das größere Quadrat in jeder Richtung 1 Zoll, das kleinere 2 cm.',
   },
 
   templates: {
