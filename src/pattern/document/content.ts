@@ -11,7 +11,7 @@ import type { Document } from '../pages/page.ts';
 
 /** A sentence or a few, and where it stands, for edits and for whoever points at it. */
 export interface Said {
-  /** The same for the same sentence as long as what it is about is there: "step/half-square triangle 4 by 4 1/how". */
+  /** The same for the same sentence as long as what it is about is there: "step/half-square-triangle-4x4-1/how" (`unit-names.ts`). */
   readonly at: string;
   readonly told: string;
   /** What the program wrote, where these are her words. */
