@@ -39,6 +39,7 @@ export function MakerPanel({ block, style, change, setStyle, say }: {
     setStyle(read.value);
     say('The house style is that of the file now.');
   };
+  const saveStyle = (): void => handOver(new Blob([formatHouseStyle(style)], { type: 'application/json' }), 'house-style.json');
   const subtitle = (text: string): string | null => {
     const made = setSubtitle(block, text);
     if (!made.ok) return made.problem.sentence;
@@ -72,7 +73,7 @@ export function MakerPanel({ block, style, change, setStyle, say }: {
         </p>
       )}
       <div className="room-acts">
-        <button type="button" className="plain framed" onClick={() => handOver(new Blob([formatHouseStyle(style)], { type: 'application/json' }), 'house-style.json')}>
+        <button type="button" className="plain framed" onClick={saveStyle}>
           Save the house style as a file
         </button>
         <button type="button" className="plain framed" onClick={() => file.current?.click()}>

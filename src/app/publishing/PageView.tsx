@@ -29,7 +29,8 @@ export const PageView = memo(function PageView({ page, number, of, sentences, op
     list.current?.children[next]?.scrollIntoView({ block: 'nearest' });
   };
   const onKey = (event: KeyboardEvent): void => {
-    const moves: Readonly<Record<string, number>> = { ArrowDown: active + 1, ArrowRight: active + 1, ArrowUp: active - 1, ArrowLeft: active - 1, Home: 0, End: spots.length - 1 };
+    const [next, before, last] = [active + 1, active - 1, spots.length - 1];
+    const moves: Readonly<Record<string, number>> = { ArrowDown: next, ArrowRight: next, ArrowUp: before, ArrowLeft: before, Home: 0, End: last };
     const to = moves[event.key];
     if (to !== undefined) go(to);
     else if ((event.key === 'Enter' || event.key === ' ') && spots[active]) open(spots[active].at, number);
@@ -51,10 +52,19 @@ export const PageView = memo(function PageView({ page, number, of, sentences, op
           onKeyDown={onKey}
         >
           {spots.map((spot, i) => (
-            <SpotView key={spot.at} id={`${id}-${i}`} spot={spot} page={page} active={i === active} chosen={spot.at === chosen} mine={sentences.get(spot.at)?.was !== undefined} open={() => {
-              setReached(i);
-              open(spot.at, number);
-            }} />
+            <SpotView
+              key={spot.at}
+              id={`${id}-${i}`}
+              spot={spot}
+              page={page}
+              active={i === active}
+              chosen={spot.at === chosen}
+              mine={sentences.get(spot.at)?.was !== undefined}
+              open={() => {
+                setReached(i);
+                open(spot.at, number);
+              }}
+            />
           ))}
         </div>
       )}
@@ -77,7 +87,15 @@ function SpotView({ id, spot, page, active, chosen, mine, open }: {
   readonly open: () => void;
 }): ReactNode {
   return (
-    <div id={id} role="option" aria-selected={chosen} aria-label={mine ? `${spot.text} (in your words)` : spot.text} data-active={active || undefined} data-mine={mine || undefined} onClick={open}>
+    <div
+      id={id}
+      role="option"
+      aria-selected={chosen}
+      aria-label={mine ? `${spot.text} (in your words)` : spot.text}
+      data-active={active || undefined}
+      data-mine={mine || undefined}
+      onClick={open}
+    >
       {spot.areas.map((area, i) => (
         <span key={i} className="room-spot" style={placeOf(area, page)} />
       ))}

@@ -45,7 +45,12 @@ export function PartsPanel({ block, laid, change, begun, begin, askForPhoto }: {
     <>
       <p className="quiet">Paragraphs, tips in a box and photos. To put one at a certain place, press a sentence on its page and add below it.</p>
       {begun ? (
-        <PartEditor key={`${begun.part} ${begun.section} ${begun.after ?? ''}`} words={`${PART_WORDS[begun.part]} in “${SECTION_WORDS[begun.section]}”`} keep={write(begun)} close={() => begin(null)} />
+        <PartEditor
+          key={`${begun.part} ${begun.section} ${begun.after ?? ''}`}
+          words={`${PART_WORDS[begun.part]} in “${SECTION_WORDS[begun.section]}”`}
+          keep={write(begun)}
+          close={() => begin(null)}
+        />
       ) : (
         <div className="room-acts">
           <button type="button" className="plain framed" onClick={() => begin({ part: 'paragraph', ...atTheEnd('cover', laid) })}>
@@ -85,6 +90,8 @@ function PartLine({ block, part, number, jpeg, laid, change }: {
   readonly change: Acts['change'];
 }): ReactNode {
   const what = PART_WORDS[part.part];
+  const name = `${what.toLowerCase()} ${number}`;
+  const takeOut = (): void => change(`took a ${what.toLowerCase()} out`, (now) => removePart(now, part.id));
   const text = (typed: string): string | null => {
     const made = changePart(block, part.id, { text: typed });
     if (!made.ok) return made.problem.sentence;
@@ -99,7 +106,13 @@ function PartLine({ block, part, number, jpeg, laid, change }: {
   return (
     <li className="room-part">
       {jpeg !== undefined && <img className="room-photo" src={`data:image/jpeg;base64,${jpeg}`} alt={part.text || `Photo ${number}`} />}
-      <TypedLine words={part.part === 'photo' ? `Under photo ${number}` : `${what} ${number}`} value={part.text} most={MAX_SAID} rows={part.part === 'photo' ? 1 : 3} take={text} />
+      <TypedLine
+        words={part.part === 'photo' ? `Under photo ${number}` : `${what} ${number}`}
+        value={part.text}
+        most={MAX_SAID}
+        rows={part.part === 'photo' ? 1 : 3}
+        take={text}
+      />
       <div className="room-part-acts">
         <label className="field">
           <span>Stands in</span>
@@ -112,13 +125,13 @@ function PartLine({ block, part, number, jpeg, laid, change }: {
           </select>
           {!here && <span className="quiet">not in the pattern now</span>}
         </label>
-        <button type="button" className="plain room-move" disabled={at < 0} onClick={() => step(at - 1)} aria-label={`Move ${what.toLowerCase()} ${number} up`}>
+        <button type="button" className="plain room-move" disabled={at < 0} onClick={() => step(at - 1)} aria-label={`Move ${name} up`}>
           <ArrowUp size={18} aria-hidden="true" />
         </button>
-        <button type="button" className="plain room-move" disabled={at >= places.length - 1} onClick={() => step(at + 1)} aria-label={`Move ${what.toLowerCase()} ${number} down`}>
+        <button type="button" className="plain room-move" disabled={at >= places.length - 1} onClick={() => step(at + 1)} aria-label={`Move ${name} down`}>
           <ArrowDown size={18} aria-hidden="true" />
         </button>
-        <button type="button" className="plain room-move" onClick={() => change(`took a ${what.toLowerCase()} out`, (now) => removePart(now, part.id))} aria-label={`Take ${what.toLowerCase()} ${number} out`}>
+        <button type="button" className="plain room-move" onClick={takeOut} aria-label={`Take ${name} out`}>
           <Trash2 size={18} aria-hidden="true" />
         </button>
       </div>

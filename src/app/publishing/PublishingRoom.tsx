@@ -43,6 +43,8 @@ export interface RoomProps {
   readonly close: () => void;
 }
 
+/** What is seen above a page that is gone to, in CSS pixels. */
+const ABOVE = 10;
 /** How large pages are shown. */
 const SIZES = { wide: 'as wide as there is room', two: 'two side by side', true: 'true size' } as const;
 
@@ -82,9 +84,15 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
   const { desk: pagesDesk, pages, late } = usePages(block, working ? null : pattern, style);
   const laid = problem ? null : pages.laid;
   const current = !working && !pages.busy && pages.of?.block === block && pages.of.pattern === pattern && pages.of.style === style;
-  const goTo = (page: number): void => {
+  const goTo = (page: number, down: number): void => {
     setSide('pages');
-    requestAnimationFrame(() => desk.current?.querySelector(`[data-page="${page}"]`)?.scrollIntoView({ block: 'start' }));
+    requestAnimationFrame(() => {
+      const [pane, sheet] = [desk.current, desk.current?.querySelector(`[data-page="${page}"]`)];
+      if (!pane || !sheet) return;
+      const { top, height } = sheet.getBoundingClientRect();
+      // Near the head of a page all of it is shown.
+      pane.scrollTop += top - pane.getBoundingClientRect().top + (down < 0.2 ? 0 : height * (down - 0.05)) - ABOVE;
+    });
   };
   const askForPhoto = (place: PartPlace): void => {
     photoAt.current = place;
@@ -139,7 +147,8 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
       }}
       onKeyDown={(event) => {
         // Over the whole window the page's own keys rest.
-        const verb = beside || event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement ? null : pageVerb(event);
+        const typing = event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement;
+        const verb = beside || typing ? null : pageVerb(event);
         if (verb !== 'undo' && verb !== 'redo') return;
         event.preventDefault();
         acts[verb]();
@@ -205,7 +214,17 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
           )}
         </div>
         <div className="room-choices">
-          <SavePdf block={block} pattern={pattern} laid={laid} current={current} clothStates={clothStates} desk={pagesDesk} said={said} say={setSaid} alarm={setFault} />
+          <SavePdf
+            block={block}
+            pattern={pattern}
+            laid={laid}
+            current={current}
+            clothStates={clothStates}
+            desk={pagesDesk}
+            said={said}
+            say={setSaid}
+            alarm={setFault}
+          />
           {fault !== null && (
             <p className="sheetlet-problem" role="alert">
               {fault}

@@ -15,8 +15,8 @@ export function SectionsPanel({ block, style, laid, change, setStyle, goTo }: {
   readonly laid: readonly LaidSection[];
   readonly change: Acts['change'];
   readonly setStyle: (style: HouseStyle) => void;
-  /** Brings a page into view. */
-  readonly goTo: (page: number) => void;
+  /** Brings a place on a page into view. */
+  readonly goTo: (page: number, down: number) => void;
 }): ReactNode {
   const own = block.publication?.sections;
   const all = allSections(own ?? style.sections);
@@ -27,27 +27,33 @@ export function SectionsPanel({ block, style, laid, change, setStyle, goTo }: {
       <ol className="room-sections">
         {all.map(({ section, shown }, i) => {
           const words = SECTION_WORDS[section];
-          const page = laid.find(({ name }) => name === section)?.page ?? null;
+          const { page, down } = laid.find(({ name }) => name === section) ?? { page: null, down: 0 };
           return (
             <li key={section}>
               <label>
                 <input
                   type="checkbox"
                   checked={shown}
-                  onChange={(event) => choose(`${event.target.checked ? 'showed' : 'left out'} “${words}”`, sectionShown(all, section, event.target.checked))}
+                  onChange={({ target: { checked } }) => choose(`${checked ? 'showed' : 'left out'} “${words}”`, sectionShown(all, section, checked))}
                 />
                 {words}
               </label>
               {shown && laid.length > 0 && page === null && <span className="quiet">nothing to show</span>}
               {shown && page !== null && (
-                <button type="button" className="plain room-go" onClick={() => goTo(page)} aria-label={`${words}: go to page ${page + 1}`}>
+                <button type="button" className="plain room-go" onClick={() => goTo(page, down)} aria-label={`${words}: go to page ${page + 1}`}>
                   {page + 1}
                 </button>
               )}
               <button type="button" className="plain room-move" disabled={i === 0} onClick={() => move(section, i - 1)} aria-label={`Move ${words} up`}>
                 <ArrowUp size={18} aria-hidden="true" />
               </button>
-              <button type="button" className="plain room-move" disabled={i === all.length - 1} onClick={() => move(section, i + 1)} aria-label={`Move ${words} down`}>
+              <button
+                type="button"
+                className="plain room-move"
+                disabled={i === all.length - 1}
+                onClick={() => move(section, i + 1)}
+                aria-label={`Move ${words} down`}
+              >
                 <ArrowDown size={18} aria-hidden="true" />
               </button>
             </li>

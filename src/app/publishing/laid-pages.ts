@@ -1,5 +1,5 @@
 import type { Content, Flow, Said, Section } from '../../pattern/document/content.ts';
-import type { Document, Page } from '../../pattern/pages/page.ts';
+import type { Document, Item, Page } from '../../pattern/pages/page.ts';
 import type { Laid, LaidSection, Sent, Sentence } from './pages-maker.ts';
 
 /** What was sent last, page by page. */
@@ -18,7 +18,8 @@ export function sent({ document, content }: Made, before: SentBefore): readonly 
   const known = new Map(before.map((text, i) => [text, i]));
   const pages = document.pages.map((page, i): Page | number => known.get(now[i]!) ?? page);
   const { sections, aside, alarm } = content;
-  return [{ document: { ...document, pages }, sections: sections.map((section) => laidSection(section, document)), sentences: sentencesOf(sections), aside, alarm }, now];
+  const laid = sections.map((section) => laidSection(section, document));
+  return [{ document: { ...document, pages }, sections: laid, sentences: sentencesOf(sections), aside, alarm }, now];
 }
 
 /** @returns what was sent, with the pages that were there already */
@@ -31,9 +32,11 @@ export const received = (message: Sent, before: readonly Page[]): Laid => ({
 const textOf = (page: Page): string => JSON.stringify(page, (key, value: unknown) => (key === 'jpeg' ? (value as string).length : value));
 
 function laidSection({ name, items, title }: Section, { pages }: Document): LaidSection {
-  const page = pages.findIndex((each) => each.items.some((item) => item.kind === 'place' && item.name === `section ${name}`));
-  const titled = pages.findIndex((each) => each.items.some((item) => item.kind === 'text' && item.of === title.at));
-  return { name, page: page >= 0 ? page : titled >= 0 ? titled : null, places: items.flatMap(singly).flatMap(placeOf) };
+  const begins = (item: Item): boolean => (item.kind === 'place' ? item.name === `section ${name}` : item.kind === 'text' && item.of === title.at);
+  const page = pages.findIndex((each) => each.items.some(begins));
+  const first = pages[page]?.items.find(begins);
+  const down = first && 'y' in first ? first.y / pages[page]!.height : 0;
+  return { name, page: page >= 0 ? page : null, down, places: items.flatMap(singly).flatMap(placeOf) };
 }
 
 /** @returns things one by one, also those that stay together */
@@ -52,7 +55,9 @@ function sentencesOf(sections: readonly Section[]): ReadonlyMap<string, Sentence
     found.set(title.at, { ...title, section: name });
     for (const flow of items.flatMap(singly)) {
       const [after] = placeOf(flow);
-      for (const said of saidIn(flow)) if (said && !said.at.startsWith(WARNINGS)) found.set(said.at, { ...said, section: name, ...(after !== undefined && { after }) });
+      for (const said of saidIn(flow)) {
+        if (said && !said.at.startsWith(WARNINGS)) found.set(said.at, { ...said, section: name, ...(after !== undefined && { after }) });
+      }
     }
   }
   return found;

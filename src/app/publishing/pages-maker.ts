@@ -24,8 +24,9 @@ export interface Sentence extends PartPlace {
 /** A section as it came out. */
 export interface LaidSection {
   readonly name: SectionName;
-  /** The page it begins on, counted from 0; null where none is found. */
+  /** The page it begins on, counted from 0, and how far down, as a share of the page's height; null where none is found. */
   readonly page: number | null;
+  readonly down: number;
   /** Places in it that something can stand behind, in their order. */
   readonly places: readonly string[];
 }

@@ -13,7 +13,11 @@ const PATIENCE = 500;
  * @param pattern that of the block; null while it is worked out
  * @returns the desk, its pages, and whether newer ones have been waited for longer than half a second
  */
-export function usePages(block: Block, pattern: Pattern | null, style: HouseStyle): { readonly desk: PagesDesk; readonly pages: Pages; readonly late: boolean } {
+export function usePages(
+  block: Block,
+  pattern: Pattern | null,
+  style: HouseStyle,
+): { readonly desk: PagesDesk; readonly pages: Pages; readonly late: boolean } {
   const [desk] = useState(createPagesDesk);
   // In development effects run twice; a stopped desk opens its worker again.
   useEffect(() => () => desk.stop(), [desk]);
