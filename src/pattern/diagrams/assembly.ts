@@ -62,7 +62,7 @@ export function assemblyPicture(pattern: Assembled, speech: Speech = inEnglish(p
     if (!opened.has(node)) return { marks: closed(node, letters, scale), seams: [] };
     const parts = node.parts.map(laid);
     const isRing = node.kind === 'partial-seam ring';
-    const apart = gap * Math.min(WIDEST, web ? 2 : heights.get(node)!);
+    const apart = gap * Math.min(WIDEST, heights.get(node)! + (web ? 1 : 0));
     let all = parts[0]!;
     const centre = all;
     let sewnTo = middleIn(node.parts[0]!, scale);
@@ -94,8 +94,10 @@ export function assemblyPicture(pattern: Assembled, speech: Speech = inEnglish(p
   const lines = seams.map(({ from, to, partial }): Mark => ({ mark: 'line', line: partial ? 'stitched later' : 'stitched', from, to }));
   const few = seams.length <= MOST_NUMBERS;
   const room = Math.max(LEAST_NUMBER * size, NUMBER * smallestIn(opened, scale));
+  // A number on a long seam of a web stays clear of the threads.
+  const level = web ? 0.5 / piecing.root.parts[0]!.parts.length : 0.5;
   const shown = seams.filter(({ at, of }) => few || at === 0 || at === of - 1);
-  const order = shown.map(({ number, from, to }): Mark => ({ mark: 'order', number, at: between(from, to), room }));
+  const order = shown.map(({ number, from, to }): Mark => ({ mark: 'order', number, at: between(from, to, from[1] === to[1] ? level : 0.5), room }));
   const cloth = marks.filter(({ mark }) => mark === 'cloth');
   const names = marks.filter(({ mark }) => mark === 'name');
   return panel([...cloth, ...threads, ...lines, ...names, ...(seams.length > 1 ? order : [])], speech.language.pattern.panel[web ? 'web' : 'put together']);
