@@ -1,9 +1,9 @@
-import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { ClothOrder } from '../cutting/cloth/order.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
 import { equals } from '../measure/rational.ts';
 import type { Pattern } from '../pattern/pattern.ts';
 import { mayTakeLess, relaid } from '../pattern/relaid.ts';
+import { across } from './across.ts';
 import type { ClothMaker } from './cloth-worker.ts';
 import type { Cloths, ClothState } from './cloths.ts';
 import type { Store } from './store.ts';
@@ -17,18 +17,7 @@ export interface ClothBench {
 /** @returns one in a worker of its own */
 export function workerBench(): ClothBench {
   const worker = new Worker(new URL('./cloth-worker.ts', import.meta.url), { type: 'module' });
-  const maker: Remote<ClothMaker> = wrap<ClothMaker>(worker);
-  return {
-    least: (order) =>
-      new Promise((resolve, reject) => {
-        worker.onerror = () => reject(new Error('the cloth worker stopped'));
-        maker.least(order).then(resolve, reject);
-      }),
-    stop: () => {
-      maker[releaseProxy]();
-      worker.terminate();
-    },
-  };
+  return { least: across<ClothMaker>(worker).least, stop: () => worker.terminate() };
 }
 
 /** Layouts that are remembered. */

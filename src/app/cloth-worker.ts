@@ -1,9 +1,9 @@
-import { expose } from 'comlink';
 import wasm from 'highs/runtime?url';
 import { leastCloth } from '../cutting/cloth/least.ts';
 import type { ClothOrder } from '../cutting/cloth/order.ts';
 import { openSolver } from '../cutting/cloth/solver.ts';
 import type { ClothLayout } from '../cutting/layout.ts';
+import { answerCalls } from './across.ts';
 
 const solver = openSolver(() => wasm);
 
@@ -14,4 +14,4 @@ const maker = {
 
 export type ClothMaker = typeof maker;
 
-expose(maker);
+answerCalls(maker);

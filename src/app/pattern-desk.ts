@@ -1,7 +1,7 @@
-import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { Block } from '../block/block.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import type { Alternative, Pattern } from '../pattern/pattern.ts';
+import { across } from './across.ts';
 import type { PatternMaker, Standing } from './pattern-maker.ts';
 import { createStore, type Store } from './store.ts';
 
@@ -42,22 +42,8 @@ export interface Bench {
 /** @returns a pattern maker in a worker of its own */
 export function workerBench(): Bench {
   const worker = new Worker(new URL('./pattern-worker.ts', import.meta.url), { type: 'module' });
-  const maker: Remote<PatternMaker> = wrap<PatternMaker>(worker);
-  const ask = <T>(answer: () => Promise<T>): Promise<T> =>
-    new Promise((resolve, reject) => {
-      worker.onerror = () => reject(new Error('the pattern worker stopped'));
-      answer().then(resolve, reject);
-    });
-  return {
-    workOut: (block) => ask(async () => await maker.workOut(block)),
-    goOn: () => ask(async () => await maker.goOn()),
-    collect: () => ask(async () => await maker.collect()),
-    everyWay: (block) => ask(async () => await maker.everyWay(block)),
-    stop: () => {
-      maker[releaseProxy]();
-      worker.terminate();
-    },
-  };
+  const { workOut, goOn, collect, everyWay } = across<PatternMaker>(worker);
+  return { workOut, goOn, collect, everyWay, stop: () => worker.terminate() };
 }
 
 /** Sentence for the one thing that is never the drawing's fault. */

@@ -1,7 +1,9 @@
 import type { Block } from '../block/block.ts';
 import type { Result } from '../measure/problem.ts';
-import { answersFor, makePattern, type Answer } from '../pattern/make-pattern.ts';
+import { last } from '../geometry/piecing/steps.ts';
+import { answersBy, mayAskForRare, type Answer } from '../pattern/answers.ts';
 import type { Alternative, Pattern } from '../pattern/pattern.ts';
+import type { RareParts } from '../pattern/rare-parts.ts';
 
 /** How the work on a drawing stands. */
 export interface Standing {
@@ -22,8 +24,9 @@ const NEXT = 1_000;
  * What the worker beside the page does: patterns of drawings, away from the hand that paints. The clock decides when it tells what it
  * has so far, never what it comes to in the end.
  * @param now the time in milliseconds
+ * @param fetchRare fetches what few drawings ask for
  */
-export function createPatternMaker(now: () => number) {
+export function createPatternMaker(now: () => number, fetchRare: () => Promise<RareParts>) {
   let answers: Iterator<Answer, Answer> | null = null;
   let told: Answer | null = null;
   let patterns = 0;
@@ -53,10 +56,13 @@ export function createPatternMaker(now: () => number) {
     }
   };
 
+  const rareFor = async (block: Block): Promise<RareParts | null> => (mayAskForRare(block) ? fetchRare() : null);
+
   return {
     /** Works out the pattern of a drawing, sewn the way that is chosen in it, or where that takes long a first one. */
-    workOut: (block: Block): Standing => {
-      [answers, told, made, patterns] = [answersFor(block), null, null, 0];
+    workOut: async (block: Block): Promise<Standing> => {
+      const rare = await rareFor(block);
+      [answers, told, made, patterns] = [answersBy(rare, block), null, null, 0];
       return work(FIRST);
     },
     /** Goes on with the drawing whose search is not over. */
@@ -64,8 +70,8 @@ export function createPatternMaker(now: () => number) {
     /** @returns the pattern worked out last: large, so that unpacking it keeps the page busy for a moment */
     collect: (): Result<Pattern> | null => made,
     /** @returns every way to sew a drawing, the chosen one first, as figures only: a whole pattern is long on its way to the page */
-    everyWay: (block: Block): readonly Alternative[] => {
-      const all = makePattern(block, {}, 'all ways');
+    everyWay: async (block: Block): Promise<readonly Alternative[]> => {
+      const all = last(answersBy(await rareFor(block), block, {}, 'all ways')).pattern();
       if (!all.ok) return [];
       const { way, figures, alternatives } = all.value;
       return [{ way, figures }, ...alternatives];

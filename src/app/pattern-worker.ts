@@ -1,4 +1,4 @@
-import { expose } from 'comlink';
+import { answerCalls } from './across.ts';
 import { createPatternMaker } from './pattern-maker.ts';
 
-expose(createPatternMaker(() => performance.now()));
+answerCalls(createPatternMaker(() => performance.now(), async () => (await import('../pattern/rare-parts.ts')).RARE_PARTS));

@@ -1,7 +1,8 @@
 import { formatLength } from '../measure/lengths.ts';
 import { compare, rational, ZERO } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
-import { isWhole, type Checked } from './checks.ts';
+import type { Checked } from './checks.ts';
+import { isWhole } from './file-checks.ts';
 import * as say from './choice-problems.ts';
 import type { Choices } from './choices.ts';
 import { checkCloths } from './cloth-checks.ts';

@@ -1,4 +1,4 @@
-import { twiceArea } from '../geometry/patchwork/triangulate.ts';
+import { twiceArea } from '../geometry/patchwork/twice-area.ts';
 import type { DrawnSeam, LatticePoint } from './block.ts';
 import { crossingDenominators } from './crossings.ts';
 import { leastCommonMultiple } from './lattice.ts';

@@ -4,7 +4,8 @@ import { ownCloths } from './colour/own-cloths.ts';
 import type { Value } from './colour/lightness.ts';
 import { checkFabricKnown } from './checks.ts';
 import { checkFabrics } from './fabric-checks.ts';
-import { ownPlace, refused } from './problems.ts';
+import { refused } from './problems.ts';
+import { ownPlace } from './colour/problems.ts';
 
 /** @returns the block with one fabric more, which must have a new id */
 export const addFabric = (block: Block, fabric: Fabric): Result<Block> => withFabrics(block, [...block.fabrics, fabric]);

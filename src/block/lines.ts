@@ -7,8 +7,9 @@ import type { Block, LatticePoint } from './block.ts';
 import { coarsest, leastCommonMultiple, onLattice, withPoints } from './lattice.ts';
 import { MAX_STEPS } from './limits.ts';
 import { tidyOutline } from './outline.ts';
-import { cellSizeOutOfRange, lengthTooFine, noNeighbour, noSuchCell, refused, slantedAcross, splitOutOfRange, tooFine } from './problems.ts';
+import { refused, tooFine } from './problems.ts';
 import { evenEdges, onlyBlock, relaid } from './regridding.ts';
+import { cellSizeOutOfRange, lengthTooFine, noNeighbour, noSuchCell, slantedAcross, splitOutOfRange } from './grid-problems.ts';
 
 /*
  * Uneven rows and columns: one line after another. Cells are counted from 0; lengths are finished ones, in the block's unit.

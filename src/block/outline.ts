@@ -1,4 +1,4 @@
-import { twiceArea } from '../geometry/patchwork/triangulate.ts';
+import { twiceArea } from '../geometry/patchwork/twice-area.ts';
 import type { Point } from '../geometry/point.ts';
 import type { LatticePoint } from './block.ts';
 

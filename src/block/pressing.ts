@@ -1,6 +1,6 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, LatticePoint, PressedSeam } from './block.ts';
-import { checkPressedSeam, seamName } from './checks.ts';
+import { checkPressedSeam, seamName } from './file-checks.ts';
 import { onLattice } from './lattice.ts';
 import { MAX_PRESSED_SEAMS } from './limits.ts';
 import { refused, tooManyPressedSeams } from './problems.ts';

@@ -1,9 +1,9 @@
-import { formatLength, printLength } from '../measure/lengths.ts';
+import { formatLength } from '../measure/lengths.ts';
 import type { Problem, Result } from '../measure/problem.ts';
 import type { Rational } from '../measure/rational.ts';
 import type { LengthUnit } from './block.ts';
 import {
-  MAX_CELLS, MAX_COLOURWAYS, MAX_FABRICS, MAX_FINISHED, MAX_JPEGS, MAX_NAME, MAX_PATCHES, MAX_PHOTOS, MAX_PINS, MAX_POINTS,
+  MAX_CELLS, MAX_FINISHED, MAX_NAME, MAX_PATCHES, MAX_PINS, MAX_POINTS,
   MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_STEPS, MAX_UNIT_METHODS,
 } from './limits.ts';
 import type { OutlineFault } from './outline.ts';
@@ -84,45 +84,6 @@ export const unknownFabric = (where: string, id: string, known: readonly string[
     `${where} uses the fabric ${quoted(id)}, which the block does not have; use one of ${listed(known)} or add it.`,
   );
 
-export const fabricTwice = (first: number, second: number, id: string): Problem =>
-  problem('duplicate-fabric', `Fabrics ${first} and ${second} have the same id ${quoted(id)}; give each fabric an id of its own.`);
-
-export const sameAsNone = (where: string, id: string): Problem =>
-  problem('unknown-cloth', `${where} is cut from the cloth of ${quoted(id)}, which is no other fabric of the block; name one that is.`);
-
-export const sameAsNoCloth = (where: string, name: string): Problem =>
-  problem('no-own-cloth', `${where} cannot be cut from ${quoted(name)}: both must be one cloth, and that one cut from its own; name another fabric.`);
-
-export const tooManyColourways = (colourways: number): Problem =>
-  problem('many-colourways', `The block would have ${colourways} colourways, and at most ${MAX_COLOURWAYS} are kept; take one away first.`);
-
-export const tooManyPhotos = (photos: number): Problem =>
-  problem('many-photos', `The block has ${photos} photos of cloth; it may have at most ${MAX_PHOTOS}, so take some away.`);
-
-export const photosTooLong = (length: number): Problem =>
-  problem('photos-too-long', `All photos of cloth together are ${length} signs long; a block may have ${MAX_JPEGS}, so take one away or save them smaller.`);
-
-export const samePhoto = (id: string): Problem =>
-  problem('duplicate-photo', `Two photos have the same id ${quoted(id)}; give each an id of its own.`);
-
-export const noSuchPhoto = (where: string, id: string): Problem =>
-  problem('no-such-photo', `${where} shows the photo ${quoted(id)}, which the block does not have; name one that is there.`);
-
-export const photoOutOfRange = (where: string, most: number): Problem =>
-  problem('photo-across', `${where}'s photo must show more than 0 and at most ${most} of cloth from left to right; say how much it shows.`);
-
-export const colourwayTwice = (first: number, second: number, name: string): Problem =>
-  problem('colourway-twice', `Colourways ${first} and ${second} are both called ${quoted(name)}; give each a name of its own.`);
-
-export const noSuchColourway = (name: string): Problem =>
-  problem('no-such-colourway', `The block has no colourway ${quoted(name)}; choose one that is kept.`);
-
-export const ownPlace = (name: string): Problem =>
-  problem('own-place', `The fabric ${quoted(name)} cannot take its own place; choose another one for its patches.`);
-
-export const tooManyFabrics = (fabrics: number): Problem =>
-  problem('too-many-fabrics', `The block has ${count(fabrics)} fabrics; it may have at most ${count(MAX_FABRICS)}, so remove some.`);
-
 export const tooManyPatches = (patches: number): Problem =>
   problem(
     'too-many-patches',
@@ -168,57 +129,10 @@ export const sizeOutOfRange = (side: 'width' | 'height', text: string, unit: Len
     `The finished ${side} must be more than 0 and at most ${MAX_FINISHED[unit]} ${unitName(unit)}; this one is ${text}.`,
   );
 
-export const twoUnits = (width: string, height: string): Problem =>
-  problem('two-units', `“${width}” and “${height}” are in two units; give both sides in inches or both in centimetres.`);
-
-export const noEvenGroups = (columns: number, rows: number, times: number): Problem =>
-  problem(
-    'no-even-groups',
-    `${columns} columns and ${rows} rows cannot be joined ${times} by ${times}; both numbers must be multiples of ${times}.`,
-  );
-
 export const gridOutOfRange = (side: 'columns' | 'rows', found: string): Problem =>
   problem('grid-out-of-range', `The grid has ${found} ${side}; it must have a whole number of them from 1 to ${MAX_CELLS}.`);
 
-const CELL = { columns: 'column', rows: 'row' } as const;
-const SIDE = { columns: ['width', 'left'], rows: ['height', 'top'] } as const;
-const length = (value: Rational, unit: LengthUnit): string => printLength(value, unit);
-
-export const noSuchCell = (axis: 'columns' | 'rows', number: number, cells: number): Problem =>
-  problem('no-such-cell', `The block has no ${CELL[axis]} ${number}; it has ${cells}.`);
-
-export const cellSizeOutOfRange = (axis: 'columns' | 'rows', number: number, found: Rational, most: Rational | null, unit: LengthUnit): Problem => {
-  const [side] = SIDE[axis];
-  const what = `The ${side} of ${CELL[axis]} ${number}`;
-  return problem(
-    'cell-size-out-of-range',
-    most === null
-      ? `${what} is the block's own, for there is no other ${CELL[axis]}; change the finished ${side} instead.`
-      : `${what} must be more than 0 and less than ${length(most, unit)}, what it and its neighbour have together; this one is ${length(found, unit)}.`,
-  );
-};
-
-export const splitOutOfRange = (axis: 'columns' | 'rows', number: number, found: Rational, size: Rational, unit: LengthUnit): Problem =>
-  problem(
-    'split-out-of-range',
-    `A line in ${CELL[axis]} ${number} must lie more than 0 and less than ${length(size, unit)} from its ${SIDE[axis][1]}; ` +
-      `this one is at ${length(found, unit)}.`,
-  );
-
-export const noNeighbour = (axis: 'columns' | 'rows', number: number): Problem =>
-  problem('no-neighbour', `There is no ${CELL[axis]} after ${CELL[axis]} ${number} to join it with; choose one before it.`);
-
-export const slantedAcross = (where: string, line: 'across' | 'down'): Problem =>
-  problem(
-    'slanted-across',
-    `${where} has a slanted edge across the ${LINE_WORDS[line][0]} line that would move, and it would bend there; ` +
-      'let the drawing stay where it is.',
-  );
-
-export const lengthTooFine = (text: string): Problem =>
-  problem('too-fine', `${text} puts the lines of the grid on places finer than can be held exactly; choose a rounder length.`);
-
-const LINE_WORDS = { across: ['upright', 'the left edge'], down: ['level', 'the top edge'] } as const;
+export const LINE_WORDS = { across: ['upright', 'the left edge'], down: ['level', 'the top edge'] } as const;
 
 export const lineOffBlock = (lines: 'across' | 'down', number: number, at: string, units: number): Problem =>
   problem(
@@ -241,9 +155,6 @@ export const nameUnprintable = (where: string): Problem =>
     'control-characters',
     `${where} holds characters that cannot be printed, such as a line break; write it as plain text on one line.`,
   );
-
-export const noColor = (where: string, found: string): Problem =>
-  problem('not-a-color', `${where} has the colour ${found}; write it as # and six digits, like "#2f5d62".`);
 
 export const noSuchPatch = (number: number): Problem =>
   problem('no-such-patch', `The block has no patch ${number}; choose one that is there.`);

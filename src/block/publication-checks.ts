@@ -1,4 +1,5 @@
-import { checkText, isWhole, type Checked } from './checks.ts';
+import { checkText, type Checked } from './checks.ts';
+import { isWhole } from './file-checks.ts';
 import { jpegFault } from './jpeg.ts';
 import {
   isWellFormed, MAX_JPEG, MAX_JPEGS, MAX_NAME, MAX_PARTS, MAX_PICTURES, MAX_PIXELS, MAX_PLACE, MAX_SAID, MAX_WORDS, PLAIN_TEXT,

@@ -3,12 +3,13 @@ import { add, divide, equals, multiply, rational, subtract, ZERO, type Rational 
 import { ALONG, edgesOf, gridWith, type Axis } from './axis.ts';
 import type { Block, Grid, LatticePoint } from './block.ts';
 import { cellsOf, countOf } from './cells.ts';
-import { checkGrid, checkSide } from './checks.ts';
+import { checkGrid, checkSide } from './file-checks.ts';
 import { cropped, type Cropped } from './cropping.ts';
 import { toDrawing } from './drawing.ts';
 import { coarsest, withPoints } from './lattice.ts';
 import { MAX_CELLS } from './limits.ts';
-import { gridOutOfRange, noEvenGroups, refused } from './problems.ts';
+import { gridOutOfRange, refused } from './problems.ts';
+import { noEvenGroups } from './grid-problems.ts';
 
 /*
  * Other cells for a block. Whatever is done, it comes down to this: along each axis, where the new cells begin and end on the

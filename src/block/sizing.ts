@@ -1,7 +1,7 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
 import type { Choices } from './choices.ts';
-import { checkSide } from './checks.ts';
+import { checkSide } from './file-checks.ts';
 import { toDrawing } from './drawing.ts';
 import { MAX_CHOSEN } from './limits.ts';
 import { refused } from './problems.ts';

@@ -2,7 +2,8 @@ import { parseLength } from '../measure/lengths.ts';
 import { good, type Result } from '../measure/problem.ts';
 import { divide, multiply, rational, type Rational } from '../measure/rational.ts';
 import type { Block, LengthUnit } from './block.ts';
-import { lengthTooFine, refused, twoUnits } from './problems.ts';
+import { refused } from './problems.ts';
+import { lengthTooFine, twoUnits } from './grid-problems.ts';
 
 /** An inch in centimetres, exactly (international yard and pound agreement, 1959). */
 const INCH = rational(254, 100);

@@ -1,6 +1,7 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, LatticePoint, UnitMethod } from './block.ts';
-import { boxName, checkUnitMethod } from './checks.ts';
+import { boxName } from './checks.ts';
+import { checkUnitMethod } from './file-checks.ts';
 import type { Method } from './choices.ts';
 import { onLattice } from './lattice.ts';
 import { MAX_UNIT_METHODS } from './limits.ts';

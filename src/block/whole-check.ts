@@ -1,14 +1,13 @@
 import type { Block, Colourway, Fabric, PressedSeam, UnitMethod } from './block.ts';
-import {
-  boxName, checkFabricKnown, checkOutline, checkPin, checkPressedSeam, checkSeam, checkText, checkUnitMethod, seamName, type Checked,
-  type Ground,
-} from './checks.ts';
+import { boxName, checkFabricKnown, checkOutline, checkPin, checkSeam, checkText, type Checked, type Ground } from './checks.ts';
+import { checkPressedSeam, checkUnitMethod, seamName } from './file-checks.ts';
 import { checkChoices } from './choice-checks.ts';
 import type { Choices } from './choices.ts';
 import { clothPlace } from './cloth-checks.ts';
 import { pressedTwice, unitTwice } from './choice-problems.ts';
 import { toDrawing } from './drawing.ts';
 import { checkPhotos } from './colour/photos.ts';
+import { colourwayTwice, tooManyColourways } from './colour/problems.ts';
 import { checkFabrics, checkGround } from './fabric-checks.ts';
 import { MAX_COLOURWAYS, MAX_PATCHES, MAX_PINS, MAX_PRESSED_SEAMS, MAX_SEAMS, MAX_UNIT_METHODS } from './limits.ts';
 import * as say from './problems.ts';
@@ -47,12 +46,12 @@ function checkClothsKnown({ cloths = {} }: Choices, fabrics: readonly Fabric[]):
 }
 
 function checkColourways(colourways: readonly Colourway[]): Checked {
-  if (colourways.length > MAX_COLOURWAYS) return say.tooManyColourways(colourways.length);
+  if (colourways.length > MAX_COLOURWAYS) return tooManyColourways(colourways.length);
   const numbers = new Map<string, number>();
   for (const [i, { name, looks }] of colourways.entries()) {
     const where = `Colourway ${i + 1}`;
     const before = numbers.get(name);
-    if (before !== undefined) return say.colourwayTwice(before, i + 1, name);
+    if (before !== undefined) return colourwayTwice(before, i + 1, name);
     numbers.set(name, i + 1);
     const fabrics = Object.entries(looks).map(([id, { same: _, ...look }]): Fabric => ({ id, ...look }));
     const fault = checkText(`${where}'s name`, name) ?? checkFabrics(fabrics);

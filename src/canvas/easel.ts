@@ -18,7 +18,7 @@ import { rulerMarks, type RulerMark } from './ruler-marks.ts';
 import { createSweepBitmap } from './sweep-bitmap.ts';
 import type { LayerKeeper, LayerName, Painter } from './TableLayers.tsx';
 import { drawTracing, type Tracing } from './tracing.ts';
-import { luminance } from '../block/colour/lightness.ts';
+import { luminance } from '../block/colour/luminance.ts';
 import type { View } from './view.ts';
 
 /** What stands on the easel. */

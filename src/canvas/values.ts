@@ -1,4 +1,4 @@
-import { luminance } from '../block/colour/lightness.ts';
+import { luminance } from '../block/colour/luminance.ts';
 import type { Fabric } from '../block/block.ts';
 
 /** @returns the grey, "#rrggbb", that has a colour's luminance: the inverse of sRGB's transfer, IEC 61966-2-1 */

@@ -1,11 +1,12 @@
 import { plainGrid } from '../block/axis.ts';
 import type { Block, Colourway, DrawnSeam, Fabric, Grid, LatticePoint, LengthUnit, Look, Patch, PressedSeam, UnitMethod } from '../block/block.ts';
-import { checkGrid } from '../block/checks.ts';
+import { checkGrid } from '../block/file-checks.ts';
 import type { Choices, ClothChoice, ClothSize, Margin } from '../block/choices.ts';
 import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
 import { MAX_CLOTH, MAX_FINISHED, MAX_STEPS } from '../block/limits.ts';
+import { photoOutOfRange } from '../block/colour/problems.ts';
 import * as say from '../block/problems.ts';
 import type { OwnPart, Publication } from '../block/publication.ts';
 import { checkBlock } from '../block/whole-check.ts';
@@ -101,7 +102,7 @@ function fabricsFrom(fabrics: BlockShape['fabrics']): Result<readonly Fabric[]> 
 }
 
 function lookFrom(where: string, { name, color, directional, scraps, same, value, photo }: Omit<BlockShape['fabrics'][number], 'id'>): Result<Look> {
-  const across = photo && length(`${where}'s photo, across`, photo.across, () => say.photoOutOfRange(where, MAX_FINISHED.in));
+  const across = photo && length(`${where}'s photo, across`, photo.across, () => photoOutOfRange(where, MAX_FINISHED.in));
   if (across && !across.ok) return across;
   return good({
     name,

@@ -2,6 +2,7 @@ import type { BaseIssue } from 'valibot';
 import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
 import { MAX_CHOSEN, MAX_NAME, MAX_PLACE, MAX_SAID, type ChosenLength } from '../block/limits.ts';
+import { noColor, tooManyColourways, tooManyFabrics, tooManyPhotos } from '../block/colour/problems.ts';
 import * as say from '../block/problems.ts';
 import { SECTIONS } from '../block/publication.ts';
 import * as sayPublished from '../block/publication-problems.ts';
@@ -86,7 +87,7 @@ const FAULTS = {
   'no-seam': must('not-a-seam', 'two points, like [[0, 1], [3, 1]]'),
   'no-cells': (where: string, found: unknown) => say.gridOutOfRange(where.endsWith('columns') ? 'columns' : 'rows', named(found)),
   'many-lines': (where: string, found: unknown) => say.gridOutOfRange(where.endsWith('across') ? 'columns' : 'rows', String(lengthOf(found) + 1)),
-  'no-color': (where: string, found: unknown) => say.noColor(where, named(found)),
+  'no-color': (where: string, found: unknown) => noColor(where, named(found)),
   'no-unit': must('not-a-unit', '"in" or "cm"'),
   'no-yes-or-no': must('not-yes-or-no', 'true or false'),
   'no-method': must('unknown-method', 'the name of a method, like "two-at-a-time"'),
@@ -102,13 +103,13 @@ const FAULTS = {
   'no-seed': (where: string, found: unknown) => sayChosen.noSeed(where, named(found)),
   'no-lies': must('not-pressed-so', '"right", "left" or "open"'),
   'no-value': must('no-value', '"light", "medium" or "dark"'),
-  'many-photos': (_: string, found: unknown) => say.tooManyPhotos(lengthOf(found)),
-  'many-colourways': (_: string, found: unknown) => say.tooManyColourways(lengthOf(found)),
+  'many-photos': (_: string, found: unknown) => tooManyPhotos(lengthOf(found)),
+  'many-colourways': (_: string, found: unknown) => tooManyColourways(lengthOf(found)),
   'many-pressed': (_: string, found: unknown) => say.tooManyPressedSeams(lengthOf(found)),
   'many-units': (_: string, found: unknown) => say.tooManyUnitMethods(lengthOf(found)),
   'no-blocks': (_: string, found: unknown) => sayChosen.blocksOutOfRange(named(found)),
   'no-fabrics': () => problem('no-fabrics', 'The block has no fabrics; add at least one, for the ground.'),
-  'many-fabrics': (_: string, found: unknown) => say.tooManyFabrics(lengthOf(found)),
+  'many-fabrics': (_: string, found: unknown) => tooManyFabrics(lengthOf(found)),
   'many-patches': (_: string, found: unknown) => say.tooManyPatches(lengthOf(found)),
   'many-seams': (_: string, found: unknown) => say.tooManySeams(lengthOf(found)),
   'few-points': (where: string, found: unknown) => say.noOutline(where, lengthOf(found), { kind: 'few', points: [] }),

@@ -1,33 +1,21 @@
 import type { Block } from '../block/block.ts';
 import { leastCommonMultiple } from '../block/lattice.ts';
 import { remedied } from '../block/remedy.ts';
-import { boundariesOf } from '../geometry/patchwork/boundaries.ts';
 import type { Drawing } from '../geometry/patchwork/drawing.ts';
-import { patchworkOf } from '../geometry/patchwork/patchwork.ts';
-import { brokenWholes } from '../geometry/patchwork/wholes.ts';
 import type { Piecing } from '../geometry/piecing/assembly.ts';
 import { knotIn, type Knot, type SetIn, type WayOut } from '../geometry/piecing/knot.ts';
-import type { Pinned } from '../geometry/piecing/pins.ts';
 import type { Way } from '../geometry/piecing/way.ts';
 import { sewing } from '../geometry/piecing/ways.ts';
 import { gcd, type Point } from '../geometry/point.ts';
 import type { Problem, Remedy } from '../measure/problem.ts';
 import { capital, listed, several } from '../measure/words.ts';
-import type { Speech, Wording } from './language.ts';
-import type { RefusedPin } from './pattern.ts';
+import { contradictsItself } from './contradiction.ts';
 import { pointText, stretchText, type Measure } from './places.ts';
 
 /** @returns "patch 3 (Rust)", counted from 1 as in the file */
 function named(block: Block, patch: number): string {
   const { fabric } = block.patches[patch]!;
   return `patch ${patch + 1} (${block.fabrics.find((f) => f.id === fabric)?.name ?? fabric})`;
-}
-
-/** @returns whether a patch is marked whole that can never be one piece, whatever the seams */
-export function contradictsItself(drawing: Drawing): boolean {
-  if (!drawing.patches.some((patch) => patch.whole)) return false;
-  const patchwork = patchworkOf(drawing);
-  return brokenWholes(patchwork, boundariesOf(patchwork)).length > 0;
 }
 
 /**
@@ -128,14 +116,3 @@ function inGridSteps({ grid }: Block, { width, height }: Drawing, outlines: read
   const coarser = placed.flat(2).reduce(gcd, common);
   return { parts: placed.map((outline) => outline.map(([x, y]) => [x / coarser, y / coarser] as const)), denominator: common / coarser };
 }
-
-/** @returns a pin that is not honoured, with the reason in words */
-export const refusedPin = ({ pin, why }: Pinned['refused'][number], { language }: Speech<Wording>): RefusedPin => ({
-  pin,
-  why,
-  says: language.pattern.refused[why],
-});
-
-/** @returns the whole sentence about a pin that is not honoured, where the pin is not beside it */
-export const refusedPinText = ({ pin, says }: RefusedPin, { language, telling }: Speech): string =>
-  language.pattern.refusedPin(telling.count(pin + 1), says);

@@ -12,7 +12,7 @@ import { optionsFor } from './effects.ts';
 import { inEnglish } from './english.ts';
 import { cornersOf, exactText, placeText } from './exact-text.ts';
 import { ASSUMED } from './figure-words.ts';
-import { refusedPinText } from './knots.ts';
+import { refusedPinText } from './refused-pins.ts';
 import type { Alternative, Cloth, DivisionLine, Pattern, RefusedPin, Size, UnitLine } from './pattern.ts';
 import { allDirectionNotes } from './directions.ts';
 import { scrapsOf, type ScrapFamily } from './scraps.ts';

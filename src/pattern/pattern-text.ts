@@ -11,7 +11,7 @@ import { detailsOf, purposeOf } from './cut-words.ts';
 import { ENGLISH, inEnglish } from './english.ts';
 import type { Cloth, Pattern, Size } from './pattern.ts';
 import { piecesMore } from './divisions.ts';
-import { refusedPinText } from './knots.ts';
+import { refusedPinText } from './refused-pins.ts';
 import { largeLines } from './large-lines.ts';
 import { actWords, ASSUMED, figureLines, STAGE_WORDS } from './figure-words.ts';
 import { columnsOf, padded, wrapped } from './plain-lines.ts';

@@ -1,5 +1,5 @@
 import type { Fabric, LengthUnit } from '../block/block.ts';
-import { checkSide } from '../block/checks.ts';
+import { checkSide } from '../block/file-checks.ts';
 import type { Cut } from '../cutting/cut.ts';
 import { cutList, type CutList } from '../cutting/cutting.ts';
 import { finishedWidths, narrower } from '../cutting/narrowest.ts';

@@ -3,7 +3,7 @@ import type { Telling } from '../block/telling.ts';
 import { wordsFor, worded } from '../sewing/steps.ts';
 import { withLayout } from './cloths.ts';
 import { divisionText } from './divisions.ts';
-import { refusedPin } from './knots.ts';
+import { refusedPin } from './refused-pins.ts';
 import type { Language } from './language.ts';
 import type { Pattern } from './pattern.ts';
 import { cutListAt } from './sizes.ts';

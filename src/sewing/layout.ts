@@ -2,7 +2,7 @@ import { box } from '../geometry/convex.ts';
 import { compareAlong, gcd, moved, samePoint, type Point } from '../geometry/point.ts';
 import type { Assembly, Unit } from '../geometry/piecing/assembly.ts';
 import { piecesOf } from '../geometry/piecing/congruence.ts';
-import { isWeb } from '../geometry/piecing/reassembly.ts';
+import { isWeb } from '../geometry/piecing/web.ts';
 import type { Role } from '../cutting/cut.ts';
 import { roundByRound } from './corner-rounds.ts';
 import type { Join, StepPart } from './step.ts';

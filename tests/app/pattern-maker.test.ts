@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { randomHalves } from '../../bench/drawings.ts';
 import type { Block } from '../../src/block/block.ts';
@@ -5,7 +6,11 @@ import { choose } from '../../src/block/choosing.ts';
 import type { Way } from '../../src/geometry/piecing/way.ts';
 import type { Pattern } from '../../src/pattern/pattern.ts';
 import { answersFor, makePattern } from '../../src/pattern/make-pattern.ts';
+import { parseBlock } from '../../src/files/block-file.ts';
+import { last } from '../../src/geometry/piecing/steps.ts';
+import { answersBy, mayAskForRare } from '../../src/pattern/answers.ts';
 import { patternJson } from '../../src/pattern/pattern-json.ts';
+import { RARE_PARTS } from '../../src/pattern/rare-parts.ts';
 import { createPatternMaker, type Standing } from '../../src/app/pattern-maker.ts';
 import { standingWords } from '../../src/app/sheet/StandingLine.tsx';
 
@@ -24,10 +29,10 @@ function sound(made: ReturnType<typeof makePattern> | null): Pattern {
 const DRAWINGS = [[6, 3, 11], [7, 2, 12], [8, 4, 13]] as const;
 
 /** Everything a pattern maker tells of a drawing, with the pattern that is there each time, by a clock that goes on so much at every look. */
-function toldOf(block: Block, tick: number): readonly { readonly standing: Standing; readonly pattern: Pattern }[] {
+async function toldOf(block: Block, tick: number): Promise<readonly { readonly standing: Standing; readonly pattern: Pattern }[]> {
   let time = 0;
-  const maker = createPatternMaker(() => (time += tick));
-  const told = [{ standing: maker.workOut(block), pattern: sound(maker.collect()) }];
+  const maker = createPatternMaker(() => (time += tick), async () => RARE_PARTS);
+  const told = [{ standing: await maker.workOut(block), pattern: sound(maker.collect()) }];
   while (told.at(-1)!.standing.looking) told.push({ standing: maker.goOn(), pattern: sound(maker.collect()) });
   return told;
 }
@@ -68,15 +73,28 @@ describe.each(DRAWINGS)('a drawing of %i x %i cells in %i fabrics', (cells, fabr
     expect({ ...patternJson(end!), alternatives: [] }).toEqual({ ...patternJson(terminal), alternatives: [] });
   });
 
-  test('comes to the same pattern whether the clock runs fast or slow', () => {
+  test('comes to the same pattern whether the clock runs fast or slow', async () => {
     for (const way of ['standard units', 'fewest pieces'] as const) {
-      const [fast, slow] = [toldOf(sewn(block, way), 1_000), toldOf(sewn(block, way), 0)];
+      const [fast, slow] = [await toldOf(sewn(block, way), 1_000), await toldOf(sewn(block, way), 0)];
       expect(slow).toHaveLength(1);
       expect(fast.length).toBeGreaterThan(1);
       expect(fast.at(-1)!.standing).toMatchObject({ looking: false, fewest: slow[0]!.standing.fewest });
       expect(patternJson(fast.at(-1)!.pattern)).toEqual(patternJson(slow[0]!.pattern));
     }
   });
+});
+
+test('drawings without whole patches, put together as found, come to the same without the parts that few ask for', () => {
+  const folder = 'tests/cases';
+  for (const name of readdirSync(folder).filter((file) => file.endsWith('.block.json'))) {
+    const read = parseBlock(readFileSync(`${folder}/${name}`, 'utf8'));
+    if (!read.ok || mayAskForRare(read.value)) continue;
+    const [without, whole] = [last(answersBy(null, read.value)).pattern(), makePattern(read.value, {}, 'chosen way')];
+    expect(patternJson(sound(without))).toEqual(patternJson(sound(whole)));
+  }
+  const [whole] = DRAWINGS.map(([cells, fabrics, seed]) => randomHalves(cells, fabrics, seed));
+  expect(mayAskForRare({ ...whole!, patches: whole!.patches.map((patch) => ({ ...patch, whole: true })) })).toBe(true);
+  expect(mayAskForRare(whole!, { assembly: 'columns' })).toBe(true);
 });
 
 test('what is known is said in one line', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { luminance } from '../../src/block/colour/lightness.ts';
+import { luminance } from '../../src/block/colour/luminance.ts';
 import { greyOf } from '../../src/canvas/values.ts';
 
 const contrast = (a: string, b: string): number => {

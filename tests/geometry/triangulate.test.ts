@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Lattice } from '../../src/geometry/patchwork/drawing.ts';
-import { convexParts, twiceArea } from '../../src/geometry/patchwork/triangulate.ts';
+import { convexParts } from '../../src/geometry/patchwork/triangulate.ts';
+import { twiceArea } from '../../src/geometry/patchwork/twice-area.ts';
 import { slopes, tries } from './drawings.ts';
 import { areaOf as exactArea, exactly, isConvex, printed, q, shared, total } from './exact.ts';
 import { areaOf, difference, isSimple, placeOf, polygon } from './oracle.ts';

@@ -12,7 +12,7 @@ import { ENGLISH, inEnglish } from '../../src/pattern/english.ts';
 import { figureLines } from '../../src/pattern/figure-words.ts';
 import { GERMAN } from '../../src/pattern/german.ts';
 import { usualStyle } from '../../src/pattern/house-style.ts';
-import { refusedPinText } from '../../src/pattern/knots.ts';
+import { refusedPinText } from '../../src/pattern/refused-pins.ts';
 import type { Language, Speech } from '../../src/pattern/language.ts';
 import { largeLines } from '../../src/pattern/large-lines.ts';
 import { withLeastCloths } from '../../src/pattern/least-cloths.ts';

@@ -8,7 +8,7 @@ import { sewnInRows } from '../../src/geometry/piecing/strip-rows.ts';
 import { WAYS } from '../../src/geometry/piecing/way.ts';
 import { sewing } from '../../src/geometry/piecing/ways.ts';
 import { rational, ZERO, type Rational } from '../../src/measure/rational.ts';
-import { contradictsItself } from '../../src/pattern/knots.ts';
+import { contradictsItself } from '../../src/pattern/contradiction.ts';
 import { SEWING_IN_ENGLISH } from '../../src/sewing/phrases/english.ts';
 import type { Plan } from '../../src/sewing/proof-table.ts';
 import { stepsOf } from '../../src/sewing/steps.ts';

@@ -1,4 +1,4 @@
-import { expose } from 'comlink';
 import { scrapsOf } from '../../pattern/scraps.ts';
+import { answerCalls } from '../across.ts';
 
-expose({ scrapsOf });
+answerCalls({ scrapsOf });

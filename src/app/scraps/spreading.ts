@@ -1,8 +1,8 @@
-import { wrap, type Remote } from 'comlink';
 import type { Block } from '../../block/block.ts';
 import { MAX_SEED } from '../../block/limits.ts';
 import type { Picture } from '../../block/publication.ts';
 import { photosOnCloth } from '../../canvas/draw-photos.ts';
+import { across, type Across } from '../across.ts';
 import { pieceInks } from '../../canvas/piece-ink.ts';
 import { printsOnCloth, type PrintsOnCloth } from '../../canvas/draw-prints.ts';
 import { toNumber } from '../../measure/rational.ts';
@@ -15,8 +15,8 @@ interface Spreader {
 }
 
 const known = new WeakMap<Pattern, Promise<readonly ScrapFamily[]>>();
-/** How the worker is called: by one caller for as long as the page lives, for the last one that goes away takes the line down. */
-let bench: Remote<Spreader> | null = null;
+/** The worker, for as long as the page lives. */
+let bench: Across<Spreader> | null = null;
 
 /** @returns how the prints of a pattern's scraps lie, worked out beside the page */
 export function familiesOf(pattern: Pattern): Promise<readonly ScrapFamily[]> {
@@ -30,7 +30,7 @@ async function spread(pattern: Pattern): Promise<readonly ScrapFamily[]> {
   return await bench.scrapsOf(pattern);
 }
 
-const opened = (): Remote<Spreader> => wrap<Spreader>(new Worker(new URL('./scraps-worker.ts', import.meta.url), { type: 'module' }));
+const opened = (): Across<Spreader> => across<Spreader>(new Worker(new URL('./scraps-worker.ts', import.meta.url), { type: 'module' }));
 
 /** How many seeds are tried for another spread. */
 const TRIES = 20;

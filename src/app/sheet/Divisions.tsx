@@ -9,7 +9,7 @@ import { Lamp, Line } from './Line.tsx';
 const SHOWN = 3;
 
 /** Where seams run through one fabric, and what that costs. */
-export function Divisions({ pattern: { divisions } }: { readonly pattern: Pattern }): ReactNode {
+export default function Divisions({ pattern: { divisions } }: { readonly pattern: Pattern }): ReactNode {
   // What she folded or unfolded herself stays so.
   const [asked, setAsked] = useState<boolean | null>(null);
   const open = asked ?? divisions.length <= SHOWN;
@@ -17,7 +17,6 @@ export function Divisions({ pattern: { divisions } }: { readonly pattern: Patter
     showDivisions(open);
     return () => showDivisions(false);
   }, [open]);
-  if (divisions.length === 0) return null;
   const more = piecesMore(divisions);
   return (
     <section aria-labelledby="divisions-title" className="part divisions">

@@ -1,4 +1,4 @@
-import { lazy, memo, useDeferredValue, useMemo, type ReactNode } from 'react';
+import { lazy, memo, Suspense, useDeferredValue, useMemo, type ReactNode } from 'react';
 import type { Block, Grid } from '../../block/block.ts';
 import type { Choices } from '../../block/choices.ts';
 import type { Problem } from '../../measure/problem.ts';
@@ -11,10 +11,8 @@ import { drawingAlone } from '../drawing-alone.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
-import { Divisions } from './Divisions.tsx';
 import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
-import { Pins } from './Pins.tsx';
 import type { Wished } from './pressing/wishes.ts';
 import { ProofLine } from './Proof.tsx';
 import { PublishButton } from './PublishButton.tsx';
@@ -25,6 +23,8 @@ import { TimeLine } from './TimeLine.tsx';
 import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
 
+const Divisions = lazy(() => import('./Divisions.tsx'));
+const Pins = lazy(() => import('./Pins.tsx'));
 const Knot = lazy(() => import('./Knot.tsx').then(({ Knot: part }) => ({ default: part })));
 
 /** The live pattern beside the drawing. While a newer one is being worked out the last one stays, greyed. */
@@ -87,7 +87,11 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
           <Knot block={drawn} problem={problem} mend={(remedy) => drawn === drawingAlone(block) && acts.mend(remedy)} />
         </Later>
       )}
-      <Pins block={block} refused={drawn?.pins === block.pins && written ? written.refusedPins : []} unpin={acts.unpin} />
+      {block.pins && (
+        <Suspense fallback={null}>
+          <Pins block={block} refused={drawn?.pins === block.pins && written ? written.refusedPins : []} unpin={acts.unpin} />
+        </Suspense>
+      )}
       {block.patches.length === 0 && (
         <p className="sheet-invites">
           Nothing is painted yet. Take up a shape and a fabric and lay the first patch: units, cutting list and sewing order
@@ -128,7 +132,11 @@ const SheetBody = memo(function SheetBody({ drawn, pattern, ways, standing, choi
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
       <Steps drawn={drawn} assembly={choices?.assembly ?? pattern.choices.assembly} made={made} pattern={pattern} colors={colors} acts={acts} />
-      <Divisions pattern={pattern} />
+      {pattern.divisions.length > 0 && (
+        <Suspense fallback={null}>
+          <Divisions pattern={pattern} />
+        </Suspense>
+      )}
       <Cautions said={pattern.cautions.slice(ABOUT_CUTTING)} title="Take care when sewing" />
     </div>
   );

@@ -5,14 +5,13 @@ import type { RefusedPin } from '../../pattern/pattern.ts';
 import { PIN_NAMES, pinInWords } from '../pin-words.ts';
 
 /** What the designer asks of the sewing order: each pin with its place, and why where it cannot be honoured. */
-export function Pins({ block, refused, unpin }: {
+export default function Pins({ block, refused, unpin }: {
   readonly block: Block;
   /** Those of these very pins that the pattern does not honour; none while there is none. */
   readonly refused: readonly RefusedPin[];
   readonly unpin: (index: number) => void;
 }): ReactNode {
   const { pins = [] } = block;
-  if (pins.length === 0) return null;
   const why = new Map(refused.map(({ pin, says }) => [pin, says]));
   return (
     <section aria-labelledby="pins-title" className="pins">

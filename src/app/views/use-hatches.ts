@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Fabric } from '../../block/block.ts';
 import { hatchingOf, tileOf } from '../../canvas/hatching.ts';
-import { luminance } from '../../block/colour/lightness.ts';
+import { luminance } from '../../block/colour/luminance.ts';
 import { useStore } from '../store.ts';
 import { shown } from './shown.ts';
 

@@ -3,7 +3,8 @@ import { compare, rational, ZERO, type Rational } from '../../measure/rational.t
 import type { Block, Fabric, Look } from '../block.ts';
 import type { Checked } from '../checks.ts';
 import { MAX_FINISHED, MAX_JPEGS, MAX_PHOTOS } from '../limits.ts';
-import { noSuchPhoto, photoOutOfRange, photosTooLong, refused, samePhoto, tooManyPhotos } from '../problems.ts';
+import { refused } from '../problems.ts';
+import { noSuchPhoto, photoOutOfRange, photosTooLong, samePhoto, tooManyPhotos } from './problems.ts';
 import { checkPicture } from '../publication-checks.ts';
 import type { Picture } from '../publication.ts';
 

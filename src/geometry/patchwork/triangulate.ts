@@ -1,16 +1,7 @@
 import { latticePoint, signOfProducts, type Point } from '../point.ts';
 import { convexFrom, type Convex } from '../convex.ts';
 import type { Lattice } from './drawing.ts';
-
-/** @returns twice the signed area in square steps; positive when the outline runs clockwise as seen on screen */
-export function twiceArea(points: readonly Lattice[]): number {
-  let sum = 0;
-  points.forEach(([x, y], i) => {
-    const [u, v] = points[(i + 1) % points.length]!;
-    sum += x * v - u * y;
-  });
-  return sum;
-}
+import { twiceArea } from './twice-area.ts';
 
 /** @returns 1 where three lattice points turn clockwise on screen, −1 the other way, 0 straight on */
 const turn = (p: Point, q: Point, r: Point): number => signOfProducts(q.x - p.x, r.y - p.y, p.y - q.y, r.x - p.x, 0, 0);

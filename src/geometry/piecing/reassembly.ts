@@ -6,6 +6,7 @@ import { Congruences } from './congruence.ts';
 import { figuresOf } from './figures.ts';
 import { ORDERS, type AssemblyOrder } from './order.ts';
 import { alike, unitsOf } from './units.ts';
+import { isWeb } from './web.ts';
 
 /** A finished unit with its place: a level rectangle on whole steps. */
 interface Placed {
@@ -25,9 +26,6 @@ const end = (at: Pick<Placed, 'x1' | 'y1'>, direction: Direction): number => (di
 
 /** A web has at least so many units; fewer are a pair of pairs. */
 const FEWEST_IN_WEB = 6;
-
-/** @returns whether the block of an assembly is a web: its rows are no units, for they hang together before they are whole */
-export const isWeb = ({ kind, parts }: Assembly): boolean => kind === 'joined unit' && parts.some((part) => !part.piece && part.kind === undefined);
 
 /**
  * Puts the same finished units together in another order, by straight through-seams: whatever is not itself a row or column of others

@@ -1,6 +1,6 @@
 import type { Assembly } from '../../geometry/piecing/assembly.ts';
 import { piecesOf } from '../../geometry/piecing/congruence.ts';
-import { isWeb } from '../../geometry/piecing/reassembly.ts';
+import { isWeb } from '../../geometry/piecing/web.ts';
 import { box } from '../../geometry/convex.ts';
 import { moved as movedPoint, type Point } from '../../geometry/point.ts';
 import type { Step } from '../../sewing/step.ts';

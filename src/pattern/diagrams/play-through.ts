@@ -1,5 +1,5 @@
 import type { Assembly } from '../../geometry/piecing/assembly.ts';
-import { isWeb } from '../../geometry/piecing/reassembly.ts';
+import { isWeb } from '../../geometry/piecing/web.ts';
 import type { Step } from '../../sewing/step.ts';
 import type { Pattern } from '../pattern.ts';
 import { extentOf, middleOf, type Spot } from '../polygons.ts';

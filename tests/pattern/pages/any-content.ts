@@ -184,6 +184,29 @@ const section: fc.Arbitrary<Section> = fc.record({
   items: flows,
 });
 
+/** A cover as patterns have one: its texts are short, so that everything is on it. */
+const few = (least: number, most: number): fc.Arbitrary<Said> =>
+  fc.array(word, { minLength: least, maxLength: most }).map((words) => ({ at: '', told: words.join(' ') }));
+const cover: fc.Arbitrary<Section> = fc
+  .record({
+    title: said(1, 9),
+    lead: fc.array(few(1, 8), { maxLength: 1 }),
+    picture: figure,
+    facts: fc.array(fc.record({ label: few(1, 2), value: few(1, 2) }), { minLength: 1, maxLength: 4 }),
+    foot: fc.array(few(1, 10), { maxLength: 2 }),
+  })
+  .map(({ title, lead, picture, facts: all, foot }) => ({
+    name: 'cover',
+    title,
+    ownPage: false,
+    items: [
+      ...lead.map((one) => ({ flow: 'paragraph', said: one, look: 'strong' }) as const),
+      { flow: 'figures', at: '', figures: [{ figure: picture }], most: 0.55 },
+      { flow: 'facts', at: '', facts: all },
+      ...foot.map((one) => ({ flow: 'paragraph', said: one, look: 'quiet' }) as const),
+    ],
+  }));
+
 /** Every text of a content with its place, in the order in which it is read. */
 export const allSaid = (content: Content): readonly Said[] =>
   content.sections.flatMap(({ title, items }) => [title, ...items.flatMap(saidIn)]);
@@ -233,10 +256,10 @@ function placed(sections: readonly Section[]): readonly Section[] {
 }
 
 export const anyContent = (words: { readonly alarm: string | null } = { alarm: null }): fc.Arbitrary<Content> =>
-  fc.array(section, { minLength: 1, maxLength: 3 }).map((sections) => ({
+  fc.tuple(fc.array(cover, { maxLength: 1 }), fc.array(section, { minLength: 1, maxLength: 3 })).map(([front, sections]) => ({
     title: 'Holding Ground',
     language: 'en',
-    sections: placed(sections),
+    sections: placed([...front, ...sections]),
     colors: new Map([
       ['fog', '#dfe3e6'],
       ['rope', '#b98e52'],
