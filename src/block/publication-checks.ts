@@ -54,7 +54,8 @@ const checkWords = (where: string, { at, language, was, now }: OwnWords): Checke
 
 /** @param pictures ids of the pictures there are */
 function checkPart(where: string, { id, after, part, text, picture }: OwnPart, pictures: ReadonlySet<string>): Checked {
-  const fault = checkText(`${where}'s id`, id) ?? (after === undefined ? null : checkLine(`${where}'s place`, after, MAX_PLACE)) ?? checkSaid(where, text);
+  const place = after === undefined ? null : checkLine(`${where}'s place`, after, MAX_PLACE);
+  const fault = checkText(`${where}'s id`, id) ?? place ?? checkSaid(where, text);
   if (fault) return fault;
   if (part !== 'photo') return picture !== undefined ? say.partWithPicture(where) : text.trim() === '' ? say.partWithoutText(where) : null;
   return picture !== undefined && pictures.has(picture) ? null : say.photoWithoutPicture(where);
@@ -80,8 +81,8 @@ export function checkPicture(where: string, picture: Picture): Checked {
 }
 
 /** Checks all that a designer adds to one pattern. */
-export function checkPublication({ subtitle, sections, words = [], parts = [], pictures = [] }: Publication): Checked {
-  const fault = (subtitle === undefined ? null : checkSaid('The subtitle', subtitle, MAX_NAME)) ?? (sections ? checkSections(sections) : null);
+export function checkPublication({ subtitle = '', sections = [], words = [], parts = [], pictures = [] }: Publication): Checked {
+  const fault = checkSaid('The subtitle', subtitle, MAX_NAME) ?? checkSections(sections);
   if (fault) return fault;
   if (words.length > MAX_WORDS) return say.tooManyWords(words.length);
   if (parts.length > MAX_PARTS) return say.tooManyParts(parts.length);
@@ -101,7 +102,8 @@ export function checkPublication({ subtitle, sections, words = [], parts = [], p
     const found = checkPicture(`Picture ${i + 1}`, each);
     if (found) return found;
   }
-  const [sentence, part, picture] = [twice(words, ({ at, language, was }) => JSON.stringify([at, language, was])), twice(parts, idOf), twice(pictures, idOf)];
+  const sentence = twice(words, ({ at, language, was }) => JSON.stringify([at, language, was]));
+  const [part, picture] = [twice(parts, idOf), twice(pictures, idOf)];
   if (sentence) return say.wordsTwice(...sentence);
   if (part) return say.sameId('Own parts', ...part, parts[part[0] - 1]!.id);
   return picture && say.sameId('Pictures', ...picture, pictures[picture[0] - 1]!.id);

@@ -48,7 +48,10 @@ export const pictureOutOfRange = (where: string, side: string): Problem =>
   problem('picture-size', `${where} must be a whole number of pixels from 1 to ${count(MAX_PIXELS)}; this one is ${side}.`);
 
 export const pictureTooLong = (where: string, length: number): Problem =>
-  problem('picture-too-long', `${where} is ${count(length)} signs long; a picture may have ${count(MAX_JPEG)}, so save it smaller and choose it again.`);
+  problem(
+    'picture-too-long',
+    `${where} is ${count(length)} signs long; a picture may have ${count(MAX_JPEG)}, so save it smaller and choose it again.`,
+  );
 
 export const picturesTooLong = (length: number): Problem =>
   problem(

@@ -2,7 +2,9 @@ import { good, type Result } from '../measure/problem.ts';
 import type { Block } from './block.ts';
 import { refused } from './problems.ts';
 import { checkPublication } from './publication-checks.ts';
-import { SECTIONS, type OwnPart, type OwnWords, type Picture, type Publication, type SectionChoice, type SectionName } from './publication.ts';
+import {
+  SECTIONS, type OwnPart, type OwnWords, type Picture, type Publication, type SectionChoice, type SectionName,
+} from './publication.ts';
 
 /*
  * What a designer adds to the pattern that is written for her, as operations on the block.
@@ -84,7 +86,8 @@ export function addPart(block: Block, { picture, ...part }: NewPart): Result<Blo
   if (!picture) return published(block, { ...block.publication, parts: [...parts, own] });
   const known = pictures.find(({ jpeg }) => jpeg === picture.jpeg);
   const added = known ?? { id: freshId('picture', pictures), ...picture };
-  return published(block, { ...block.publication, parts: [...parts, { ...own, picture: added.id }], pictures: known ? pictures : [...pictures, added] });
+  const all = known ? pictures : [...pictures, added];
+  return published(block, { ...block.publication, parts: [...parts, { ...own, picture: added.id }], pictures: all });
 }
 
 /** @returns the first of "part-1", "part-2" … that nothing is called */

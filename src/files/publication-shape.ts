@@ -39,8 +39,15 @@ export const sections = list(
 const words = v.strictObject(
   {
     at: text(MAX_PLACE, 'Which sentence of the pattern it is.'),
-    language: v.pipe(v.string(fault('no-text')), v.regex(LANGUAGE, fault('no-language')), v.description('Language it is written in, as BCP 47 has it.')),
-    was: text(MAX_SAID, 'What the program wrote there, its values as {1}, {2} …; where it writes something else, these words are kept aside.'),
+    language: v.pipe(
+      v.string(fault('no-text')),
+      v.regex(LANGUAGE, fault('no-language')),
+      v.description('Language it is written in, as BCP 47 has it.'),
+    ),
+    was: text(
+      MAX_SAID,
+      'What the program wrote there, its values as {1}, {2} …; where it writes something else, these words are kept aside.',
+    ),
     now: text(MAX_SAID, 'What is said instead, with those of the values that it needs.'),
   },
   fault('no-object'),
@@ -60,7 +67,10 @@ const part = v.strictObject(
 
 const side = (description: string) =>
   v.pipe(
-    v.number(fault('no-pixels')), v.integer(fault('no-pixels')), v.minValue(1, fault('no-pixels')), v.maxValue(MAX_PIXELS, fault('no-pixels')),
+    v.number(fault('no-pixels')),
+    v.integer(fault('no-pixels')),
+    v.minValue(1, fault('no-pixels')),
+    v.maxValue(MAX_PIXELS, fault('no-pixels')),
     v.description(description),
   );
 
@@ -93,5 +103,7 @@ export const publication = v.pipe(
     },
     fault('no-object'),
   ),
-  v.description('What the designer has the last word on in the printed pattern. Texts are plain, on one line, and without braces but for values.'),
+  v.description(
+    'What the designer has the last word on in the printed pattern. Texts are plain, on one line, and without braces but for values.',
+  ),
 );

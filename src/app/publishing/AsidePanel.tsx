@@ -20,7 +20,13 @@ export function AsidePanel({ words, sentences, telling, change }: {
       </p>
       <ul className="room-aside">
         {words.map((own) => (
-          <AsideLine key={JSON.stringify([own.at, own.language, own.was])} own={own} sentence={sentences.get(own.at)} telling={telling} change={change} />
+          <AsideLine
+            key={JSON.stringify([own.at, own.language, own.was])}
+            own={own}
+            sentence={sentences.get(own.at)}
+            telling={telling}
+            change={change}
+          />
         ))}
       </ul>
     </>

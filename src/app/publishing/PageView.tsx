@@ -30,7 +30,8 @@ export const PageView = memo(function PageView({ page, number, of, sentences, op
   };
   const onKey = (event: KeyboardEvent): void => {
     const [next, before, last] = [active + 1, active - 1, spots.length - 1];
-    const moves: Readonly<Record<string, number>> = { ArrowDown: next, ArrowRight: next, ArrowUp: before, ArrowLeft: before, Home: 0, End: last };
+    const sideways = { ArrowRight: next, ArrowLeft: before };
+    const moves: Readonly<Record<string, number>> = { ...sideways, ArrowDown: next, ArrowUp: before, Home: 0, End: last };
     const to = moves[event.key];
     if (to !== undefined) go(to);
     else if ((event.key === 'Enter' || event.key === ' ') && spots[active]) open(spots[active].at, number);

@@ -43,7 +43,9 @@ export function PartsPanel({ block, laid, change, begun, begin, askForPhoto }: {
   };
   return (
     <>
-      <p className="quiet">Paragraphs, tips in a box and photos. To put one at a certain place, press a sentence on its page and add below it.</p>
+      <p className="quiet">
+        Paragraphs, tips in a box and photos. To put one at a certain place, press a sentence on its page and add below it.
+      </p>
       {begun ? (
         <PartEditor
           key={`${begun.part} ${begun.section} ${begun.after ?? ''}`}
@@ -128,7 +130,13 @@ function PartLine({ block, part, number, jpeg, laid, change }: {
         <button type="button" className="plain room-move" disabled={at < 0} onClick={() => step(at - 1)} aria-label={`Move ${name} up`}>
           <ArrowUp size={18} aria-hidden="true" />
         </button>
-        <button type="button" className="plain room-move" disabled={at >= places.length - 1} onClick={() => step(at + 1)} aria-label={`Move ${name} down`}>
+        <button
+          type="button"
+          className="plain room-move"
+          disabled={at >= places.length - 1}
+          onClick={() => step(at + 1)}
+          aria-label={`Move ${name} down`}
+        >
           <ArrowDown size={18} aria-hidden="true" />
         </button>
         <button type="button" className="plain room-move" onClick={takeOut} aria-label={`Take ${name} out`}>

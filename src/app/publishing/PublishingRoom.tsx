@@ -115,9 +115,10 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
   };
   const telling = useTelling(pattern, style);
   const { open, editor, chosen, page: worked } = useWording({ block, style, telling, laid, change, setStyle, begin });
+  const words = block.publication?.words;
   const aside = useMemo(
-    () => (block.publication?.words ?? []).filter((own) => laid?.aside.some(({ at, was, now }) => own.at === at && own.was === was && own.now === now)),
-    [block.publication?.words, laid?.aside],
+    () => (words ?? []).filter((own) => laid?.aside.some(({ at, was, now }) => own.at === at && own.was === was && own.now === now)),
+    [words, laid?.aside],
   );
   const count = laid?.document.pages.length ?? 0;
   const sentences = laid?.sentences;
@@ -250,7 +251,14 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
           </Part>
           <details ref={partsPlace}>
             <summary>Your own parts{block.publication?.parts ? ` (${block.publication.parts.length})` : ''}</summary>
-            <PartsPanel block={block} laid={laid?.sections ?? []} change={change} begun={begun} begin={setBegun} askForPhoto={askForPhoto} />
+            <PartsPanel
+              block={block}
+              laid={laid?.sections ?? []}
+              change={change}
+              begun={begun}
+              begin={setBegun}
+              askForPhoto={askForPhoto}
+            />
           </details>
           <Part title="Other files">
             <FilesPanel block={block} desk={pagesDesk} say={setSaid} alarm={(sentence) => setFault(sentence)} />
@@ -262,7 +270,11 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
 }
 
 /** A part of the choices that can be folded away. */
-function Part({ title, open: first = false, children }: { readonly title: string; readonly open?: boolean; readonly children: ReactNode }): ReactNode {
+function Part({ title, open: first = false, children }: {
+  readonly title: string;
+  readonly open?: boolean;
+  readonly children: ReactNode;
+}): ReactNode {
   return (
     <details open={first}>
       <summary>{title}</summary>

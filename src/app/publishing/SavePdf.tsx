@@ -45,7 +45,9 @@ export function SavePdf({ block, pattern, laid, current, clothStates, desk, said
       )}
       {pattern && pattern.warnings.length > 0 && (
         <details className="room-warnings">
-          <summary>{pattern.warnings.length === 1 ? 'One warning is printed with it' : `${pattern.warnings.length} warnings are printed with it`}</summary>
+          <summary>
+            {pattern.warnings.length === 1 ? 'One warning is printed with it' : `${pattern.warnings.length} warnings are printed with it`}
+          </summary>
           <ul>
             {pattern.warnings.map(({ code, says }) => (
               <li key={code}>{says}</li>

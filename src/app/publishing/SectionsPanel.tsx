@@ -21,6 +21,8 @@ export function SectionsPanel({ block, style, laid, change, setStyle, goTo }: {
   const own = block.publication?.sections;
   const all = allSections(own ?? style.sections);
   const choose = (label: string, sections: SectionChoice | null): void => change(label, (now) => chooseSections(now, sections));
+  const show = (section: SectionName, shown: boolean): void =>
+    choose(`${shown ? 'showed' : 'left out'} “${SECTION_WORDS[section]}”`, sectionShown(all, section, shown));
   const move = (section: SectionName, to: number): void => choose(`moved “${SECTION_WORDS[section]}”`, sectionMoved(all, section, to));
   return (
     <>
@@ -34,17 +36,28 @@ export function SectionsPanel({ block, style, laid, change, setStyle, goTo }: {
                 <input
                   type="checkbox"
                   checked={shown}
-                  onChange={({ target: { checked } }) => choose(`${checked ? 'showed' : 'left out'} “${words}”`, sectionShown(all, section, checked))}
+                  onChange={({ target: { checked } }) => show(section, checked)}
                 />
                 {words}
               </label>
               {shown && laid.length > 0 && page === null && <span className="quiet">nothing to show</span>}
               {shown && page !== null && (
-                <button type="button" className="plain room-go" onClick={() => goTo(page, down)} aria-label={`${words}: go to page ${page + 1}`}>
+                <button
+                  type="button"
+                  className="plain room-go"
+                  onClick={() => goTo(page, down)}
+                  aria-label={`${words}: go to page ${page + 1}`}
+                >
                   {page + 1}
                 </button>
               )}
-              <button type="button" className="plain room-move" disabled={i === 0} onClick={() => move(section, i - 1)} aria-label={`Move ${words} up`}>
+              <button
+                type="button"
+                className="plain room-move"
+                disabled={i === 0}
+                onClick={() => move(section, i - 1)}
+                aria-label={`Move ${words} up`}
+              >
                 <ArrowUp size={18} aria-hidden="true" />
               </button>
               <button

@@ -54,10 +54,17 @@ export function SentenceEditor({ typed, values, mine, keep, back, add, close }: 
     >
       <label className="field">
         <span>The sentence in your words</span>
-        <textarea ref={field} rows={3} value={text} aria-describedby={id} aria-invalid={problem !== null || undefined} onChange={(event) => {
-          setDraft(event.target.value);
-          setProblem(null);
-        }} />
+        <textarea
+          ref={field}
+          rows={3}
+          value={text}
+          aria-describedby={id}
+          aria-invalid={problem !== null || undefined}
+          onChange={(event) => {
+            setDraft(event.target.value);
+            setProblem(null);
+          }}
+        />
       </label>
       <p id={id} className="quiet room-editor-hint">
         {values ? 'What stands in braces follows the drawing: keep it, move it, or leave it out. ' : ''}

@@ -8,7 +8,11 @@ interface Choice<Name extends keyof HouseStyle> {
   readonly options: readonly (readonly [HouseStyle[Name] & (string | number), string])[];
 }
 
-const choice = <Name extends keyof HouseStyle>(name: Name, words: string, options: Choice<Name>['options']): Choice<Name> => ({ name, words, options });
+const choice = <Name extends keyof HouseStyle>(name: Name, words: string, options: Choice<Name>['options']): Choice<Name> => ({
+  name,
+  words,
+  options,
+});
 
 const PRINT = [
   choice('paper', 'Paper', [['letter', 'Letter'], ['a4', 'A4']]),
@@ -36,7 +40,9 @@ interface PanelProps {
   readonly setStyle: (style: HouseStyle) => void;
 }
 
-function Choices({ choices, style, setStyle }: PanelProps & { readonly choices: readonly (typeof PRINT | typeof WORDS)[number][] }): ReactNode {
+function Choices({ choices, style, setStyle }: PanelProps & {
+  readonly choices: readonly (typeof PRINT | typeof WORDS)[number][];
+}): ReactNode {
   const id = useId();
   return (
     <div className="fields">

@@ -32,7 +32,8 @@ export const received = (message: Sent, before: readonly Page[]): Laid => ({
 const textOf = (page: Page): string => JSON.stringify(page, (key, value: unknown) => (key === 'jpeg' ? (value as string).length : value));
 
 function laidSection({ name, items, title }: Section, { pages }: Document): LaidSection {
-  const begins = (item: Item): boolean => (item.kind === 'place' ? item.name === `section ${name}` : item.kind === 'text' && item.of === title.at);
+  const begins = (item: Item): boolean =>
+    item.kind === 'place' ? item.name === `section ${name}` : item.kind === 'text' && item.of === title.at;
   const page = pages.findIndex((each) => each.items.some(begins));
   const first = pages[page]?.items.find(begins);
   const down = first && 'y' in first ? first.y / pages[page]!.height : 0;

@@ -1,4 +1,4 @@
-/** Segments that a JPEG needs to be shown: all but those of applications (JFIF and Adobe aside) and comments. ISO/IEC 10918-1, table B.1. */
+/** What a JPEG needs to be shown: all but segments of applications (JFIF and Adobe aside) and comments. ISO/IEC 10918-1, table B.1. */
 const isNeeded = (marker: number): boolean => (marker < 0xe0 || marker > 0xef || marker === 0xe0 || marker === 0xee) && marker !== 0xfe;
 
 /** @returns a JPEG without what programs and cameras have written into it about themselves; the picture is the same to the last bit */

@@ -21,7 +21,10 @@ export interface FileSource extends Wish {
 }
 
 /** @returns a file of a pattern besides its pages; in a worker */
-export async function otherFile(kind: FileKind, { block, pattern, style, content, language, faces }: FileSource): Promise<Result<string | Uint8Array>> {
+export async function otherFile(
+  kind: FileKind,
+  { block, pattern, style, content, language, faces }: FileSource,
+): Promise<Result<string | Uint8Array>> {
   const telling = styledTelling(style, namesIn(pattern), language);
   switch (kind) {
     case 'text':

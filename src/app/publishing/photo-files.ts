@@ -21,10 +21,13 @@ const DRAWING = 1000;
 export async function photoFrom(file: File, use: 'photo' | 'logo'): Promise<Result<Omit<Picture, 'id'>>> {
   const name = `“${file.name.slice(0, 60)}”`;
   if (file.size > MOST_BYTES) {
-    return bad('picture-too-large', `${name} has ${Math.ceil(file.size / 2 ** 20)} MB, and a picture may have 30: save it smaller and choose it again.`);
+    const megabytes = Math.ceil(file.size / 2 ** 20);
+    return bad('picture-too-large', `${name} has ${megabytes} MB, and a picture may have 30: save it smaller and choose it again.`);
   }
   const source = await pictureIn(file).catch(() => null);
-  if (source === 'no picture') return bad('picture-kind', `${name} is no picture that can be read here: choose a PNG, JPEG, WebP or SVG file.`);
+  if (source === 'no picture') {
+    return bad('picture-kind', `${name} is no picture that can be read here: choose a PNG, JPEG, WebP or SVG file.`);
+  }
   const broken = `${name} cannot be read as a picture: it may be damaged, or larger than this device can hold; save it anew and smaller.`;
   if (source === null) return bad('picture-broken', broken);
   try {

@@ -44,7 +44,8 @@ export function useWording({ block, style, telling, laid, change, setStyle, begi
     const close = (): void => {
       setOpened(null);
       // Back to the sentences of the page.
-      requestAnimationFrame(() => document.querySelector<HTMLElement>(`[data-page="${opened.page - 1}"] [role="listbox"]`)?.focus({ preventScroll: true }));
+      const list = `[data-page="${opened.page - 1}"] [role="listbox"]`;
+      requestAnimationFrame(() => document.querySelector<HTMLElement>(list)?.focus({ preventScroll: true }));
     };
     const { typed, keep, back, mine, values } = wordingOf(sentence, { block, style, telling, change, setStyle });
     const { section, after } = sentence;
