@@ -14,7 +14,7 @@ export const HELP = `piecewright: the sewing pattern of a painted block, proven
   piecewright sizes FILE [--from LENGTH --to LENGTH --step LENGTH] [--json]
                                    print what to cut at other finished widths, and which the ruler has marks for
   piecewright templates FILE -o OUT.pdf [--paper letter|a4]
-                                   write every template at full size, as PDF, or as SVG (OUT.svg)
+                                   write every template and foundation at full size, as PDF, or as SVG (OUT.svg)
   piecewright pictures FILE -o OUT.zip
                                    write every diagram alone, as SVG
   piecewright cutter FILE -o OUT.svg [--mat LENGTH]

@@ -1,6 +1,7 @@
 import { bad, good, type Result } from '../measure/problem.ts';
 import { several } from '../measure/words.ts';
 import { settingIn } from '../pattern/pages/face.ts';
+import { foundationPages, hasFoundations } from '../pattern/pages/foundation-pages.ts';
 import type { Document } from '../pattern/pages/page.ts';
 import { pageSvg } from '../pattern/pages/page-svg.ts';
 import { PAPERS, type Paper } from '../pattern/pages/paper.ts';
@@ -28,22 +29,24 @@ export function readTemplateOrder(out: string | undefined, paper: string | undef
 }
 
 /**
- * Writes the templates of a pattern to a file, as PDF; as SVG, a page to a file, numbered where there are several.
+ * Writes the templates of a pattern, and the foundations it is sewn onto, to a file, as PDF; as SVG, a page to a file, numbered where there are several.
  * @returns what was written, in a sentence, or in one why nothing was
  */
 export async function writeTemplates(pattern: Pattern, { out, paper }: TemplateOrder): Promise<Result<string>> {
   const name = pattern.block.name.trim() || 'The block';
-  if (pattern.cuts.every(({ template }) => template === null)) {
+  if (pattern.cuts.every(({ template }) => template === null) && !hasFoundations(pattern)) {
     return bad('no-templates', `${name} needs no templates: a ruler cuts every piece. Nothing was written.`);
   }
   const faces = await readFaces();
-  const document = templatePages(pattern, paper, settingIn(faces));
+  const [templates, foundations] = [templatePages, foundationPages].map((laid) => laid(pattern, paper, settingIn(faces))) as [Document, Document];
+  const document = { ...(templates.pages.length > 0 ? templates : foundations), pages: [...templates.pages, ...foundations.pages] };
+  const what = [...(templates.pages.length > 0 ? ['templates'] : []), ...(foundations.pages.length > 0 ? ['foundations'] : [])].join(' and ');
   const files = /\.svg$/i.test(out) ? svgFiles(document, out) : [{ path: out, content: await pdfOf(document, faces) }];
   const written = await writeFiles(files);
   if (!written.ok) return written;
   const where = files.length === 1 ? shownPath(files[0]!.path) : `${shownPath(files[0]!.path)} to ${shownPath(files.at(-1)!.path)}`;
   const pages = several(document.pages.length, 'page');
-  return good(`The templates of ${name} are on ${pages}, in ${where}. Print at actual size, and measure the squares first.`);
+  return good(`The ${what} of ${name} are on ${pages}, in ${where}. Print at actual size, and measure the squares first.`);
 }
 
 /** What writes PDF takes a while to load. */

@@ -32,6 +32,14 @@ describe('piecewright templates', () => {
     expect(words).toContain('Cut 21 and 21 reversed');
   });
 
+  it('writes the foundations of a block that is sewn onto some', async () => {
+    const { exit, print: out } = await inside('templates', fileAt('demo-blocks/05-eddy.block.json'), '-o', at('eddy.pdf'), '--way', 'foundation');
+    expect([exit, out]).toEqual([0, expect.stringMatching(/^The foundations of Eddy are on 8 pages, in ".*eddy\.pdf"\./)]);
+    const pdf = await getDocumentProxy(new Uint8Array(readFileSync(at('eddy.pdf'))));
+    const words = (await (await pdf.getPage(1)).getTextContent()).items.map((item) => ('str' in item ? item.str : '')).join(' ');
+    expect(words).toContain('the mirror image of its part of the block');
+  });
+
   it('writes a drawing (SVG) for every page', async () => {
     expect((await inside('templates', POINT, '-o', at('point.svg'))).exit).toBe(0);
     expect(readdirSync(folder).filter((name) => name.endsWith('.svg')).sort()).toEqual(['point-1.svg', 'point-2.svg']);
