@@ -3,6 +3,7 @@ import type { Block } from '../../../src/block/block.ts';
 import { applyChange, changeBetween, inverse } from '../../../src/block/change.ts';
 import { keepColourway } from '../../../src/block/colour/colourways.ts';
 import { setPhoto } from '../../../src/block/colour/photos.ts';
+import { resize } from '../../../src/block/sizing.ts';
 import { formatBlock, parseBlock } from '../../../src/files/block-file.ts';
 import type { Result } from '../../../src/measure/problem.ts';
 import { rational } from '../../../src/measure/rational.ts';
@@ -41,6 +42,14 @@ describe('photos of cloth', () => {
     expect(got(setPhoto(after, 'teal', null)).photos).toBeUndefined();
     const kept = got(setPhoto(got(keepColourway(after, 'Gulls')), 'teal', null));
     expect(kept.photos).toHaveLength(1);
+  });
+
+  it('show as much cloth as before when the block is measured in the other unit, and the very same when it is measured back', () => {
+    const block = got(keepColourway(got(setPhoto(drawn(), 'teal', cloth(1))), 'Gulls'));
+    const metric = got(resize(block, { width: rational(30), height: rational(30), unit: 'cm' }));
+    expect(metric.fabrics[1]!.photo!.across).toEqual(rational(6 * 254, 100));
+    expect(metric.colourways![0]!.looks.teal!.photo!.across).toEqual(rational(6 * 254, 100));
+    expect(got(resize(metric, block.finished)).fabrics).toEqual(block.fabrics);
   });
 
   it('get one sentence where the file is at fault', () => {
