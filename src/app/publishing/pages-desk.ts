@@ -1,4 +1,4 @@
-import { releaseProxy, wrap, type Remote } from 'comlink';
+import { across, type Across } from '../across.ts';
 import { FACES } from '../sheet/templates/faces.ts';
 import { createStore, type Store } from '../store.ts';
 import { received } from './laid-pages.ts';
@@ -21,62 +21,67 @@ export interface PagesDesk {
   readonly pages: Store<Pages>;
   readonly want: (wish: Wish) => void;
   /** @returns what the worker makes of the pages it has laid out last */
-  readonly ask: <T>(what: (maker: Remote<PagesMaker>) => Promise<T>) => Promise<T>;
+  readonly ask: <T>(what: (maker: Across<PagesMaker>) => Promise<T>) => Promise<T>;
+  /** Ends the worker; with the next wish another one begins. */
   readonly stop: () => void;
 }
 
-/** @returns a desk with a worker of its own, which ends when it is stopped */
+/** A worker and what it can be asked. */
+interface Bench {
+  readonly worker: Worker;
+  readonly maker: Across<PagesMaker>;
+}
+
+function begun(): Bench {
+  const worker = new Worker(new URL('./pages-worker.ts', import.meta.url), { type: 'module' });
+  const maker = across<PagesMaker>(worker);
+  // Where that fails, so does what is asked next.
+  maker.begin(FACES).catch(() => undefined);
+  return { worker, maker };
+}
+
+const sameWish = (one: Wish, other: Wish): boolean => one.block === other.block && one.pattern === other.pattern && one.style === other.style;
+
+/** @returns a desk with a worker of its own */
 export function createPagesDesk(): PagesDesk {
   const pages = createStore<Pages>({ laid: null, of: null, busy: false, failed: false });
-  let worker: Worker | null = null;
-  let maker: Remote<PagesMaker> | null = null;
+  let bench: Bench | null = null;
   let wanted: Wish | null = null;
-  let working = false;
+  /** The bench that lays out just now. */
+  let working: Bench | null = null;
 
-  const open = (): Remote<PagesMaker> => {
-    if (maker) return maker;
-    worker = new Worker(new URL('./pages-worker.ts', import.meta.url), { type: 'module' });
-    maker = wrap<PagesMaker>(worker);
-    void maker.begin(FACES);
-    return maker;
-  };
   const stop = (): void => {
-    maker?.[releaseProxy]();
-    worker?.terminate();
-    worker = maker = null;
-  };
-  const ask: PagesDesk['ask'] = (what) => {
-    const at = open();
-    return new Promise((resolve, reject) => {
-      worker!.onerror = () => reject(new Error('the worker of the pages stopped'));
-      what(at).then(resolve, reject);
-    });
+    bench?.worker.terminate();
+    bench = working = wanted = null;
   };
   const work = async (): Promise<void> => {
-    working = true;
-    for (let wish = wanted; wish; wish = wanted === wish ? null : wanted) {
-      try {
-        const sent = await ask(async (at) => await at.layOut(wish!));
-        pages.change(({ laid }) => ({ laid: received(sent, laid?.document.pages ?? []), of: wish, busy: wanted !== wish, failed: false }));
-      } catch {
+    const here = (bench ??= begun());
+    working = here;
+    for (let wish = wanted; wish && working === here; wish = wanted === wish ? null : wanted) {
+      const sent = await here.maker.layOut(wish).catch(() => null);
+      if (working !== here) return;
+      const busy = wanted !== wish;
+      if (sent) pages.change(({ laid }) => ({ laid: received(sent, laid?.document.pages ?? []), of: wish, busy, failed: false }));
+      else {
+        const next = wanted;
         stop();
-        pages.change((now) => ({ ...now, laid: null, of: null, busy: wanted !== wish, failed: true }));
+        pages.set({ laid: null, of: null, busy, failed: true });
+        wanted = next;
+        if (busy) void work();
+        return;
       }
     }
-    working = false;
+    working = null;
   };
   return {
     pages,
     want: (wish) => {
-      if (wanted && wanted.block === wish.block && wanted.pattern === wish.pattern && wanted.style === wish.style) return;
+      if (wanted && sameWish(wanted, wish)) return;
       wanted = wish;
       pages.change((now) => ({ ...now, busy: true }));
       if (!working) void work();
     },
-    ask,
-    stop: () => {
-      wanted = null;
-      stop();
-    },
+    ask: (what) => what((bench ??= begun()).maker),
+    stop,
   };
 }

@@ -1,10 +1,10 @@
-import { expose, transfer } from 'comlink';
 import type { Result } from '../../measure/problem.ts';
 import type { Content } from '../../pattern/document/content.ts';
 import { published } from '../../pattern/document/published.ts';
 import type { Language } from '../../pattern/language.ts';
 import { settingIn, type FaceFiles, type Setting } from '../../pattern/pages/face.ts';
 import type { Document } from '../../pattern/pages/page.ts';
+import { answerCalls, handedOver } from '../across.ts';
 import { NOTHING_SENT, sent, type SentBefore } from './laid-pages.ts';
 import { languageOf } from './language-of.ts';
 import type { Sent, Wish } from './pages-maker.ts';
@@ -36,7 +36,7 @@ const maker = {
   pdf: async (): Promise<Uint8Array> => {
     const { pagesPdf } = await import('../../pattern/pages/page-pdf.ts');
     const bytes = await pagesPdf(made!.document, faces!);
-    return transfer(bytes, [bytes.buffer as ArrayBuffer]);
+    return handedOver(bytes, [bytes.buffer as ArrayBuffer]);
   },
   /** @returns another file of the pattern laid out last */
   file: async (kind: FileKind): Promise<Result<string | Uint8Array>> => {
@@ -48,4 +48,4 @@ const maker = {
 
 export type PagesMaker = typeof maker;
 
-expose(maker);
+answerCalls(maker);
