@@ -5,6 +5,8 @@ import type { Typography } from './typography.ts';
 
 /** What everything that is set on the pages of one document has in common. */
 export interface Composing {
+  /** The pattern's name: what a photo shows that nothing is said of. */
+  readonly title: string;
   readonly type: Typography;
   readonly setting: Setting;
   readonly telling: Telling;

@@ -40,6 +40,8 @@ const BESIDE = 0.54;
 const LEAST = 0.3;
 /** A title is set smaller until it takes no more lines than this. */
 const TITLE_LINES = 3;
+/** And no more of the page's height than this. */
+const TITLE_SHARE = 0.25;
 
 /**
  * Lays out the cover: name, picture, what there is to know, and whose it is.
@@ -48,7 +50,7 @@ const TITLE_LINES = 3;
 export function coverPage(
   section: Section,
   within: Area,
-  style: Pick<HouseStyle, 'logo'>,
+  style: Pick<HouseStyle, 'logo' | 'maker'>,
   composing: Composing,
 ): { readonly items: readonly Item[]; readonly rest: readonly Flow[] } {
   const parts = partsOf(section, style);
@@ -62,7 +64,7 @@ export function coverPage(
     width: beside ? within.width * (1 - BESIDE) - type.half * 4 : within.width,
     height: within.top + within.height - top,
   };
-  const title = titleLines(section, words.width, composing);
+  const title = titleLines(section, words, composing);
   const lead = parts.lead.flatMap(({ said, look }, i) => {
     const set: TextLook = { ...type.value, weight: look === 'strong' ? 'strong' : 'regular' };
     return lineRows(linesOf(said.told, set, words.width, composing), i === 0 ? type.half * 1.2 : type.half * 0.5, { of: said.at });
@@ -72,7 +74,7 @@ export function coverPage(
   const leadHigh = lead.length === 0 ? 0 : lead[0]!.above + heightOfRows(lead);
   const room = words.top + words.height - foot.height - (y + leadHigh);
   const pictureLeast = parts.picture && !beside ? composing.height * LEAST : 0;
-  const more = fittedRows(parts.more, words.width, room - pictureLeast - type.half * 5, composing);
+  const more = fittedRows(parts.more, words.width, room - pictureLeast - type.half * (beside ? 3 : 5), composing);
   const moreHigh = heightOfRows(more.rows);
   const pictureArea: Area = beside
     ? { left: within.left + within.width * (1 - BESIDE), top, width: within.width * BESIDE, height: within.top + within.height - top }
@@ -98,12 +100,12 @@ export function coverPage(
   };
 }
 
-function titleLines({ title }: Section, width: number, composing: Composing): readonly Line[] {
+function titleLines({ title }: Section, { width, height }: Area, composing: Composing): readonly Line[] {
   const { title: largest } = composing.type;
   for (let size = largest.size; ; size -= 2) {
     const lines = linesOf(title.told, { ...largest, size, leading: size * 1.06 }, width, composing);
     const torn = lines.some(({ words }) => words.some(({ space }, i) => i === 0 && space === 0 && words !== lines[0]!.words));
-    if ((lines.length <= TITLE_LINES && !torn) || size <= LEAST_TITLE) return lines;
+    if ((lines.length <= TITLE_LINES && heightOf(lines) <= height * TITLE_SHARE && !torn) || size <= LEAST_TITLE) return lines;
   }
 }
 
@@ -175,7 +177,7 @@ function pictureItems(picture: Figures | Photo, { left, top, width, height }: Ar
 function footOf(
   said: readonly Paragraph[],
   { left, top, width, height }: Area,
-  { logo }: Pick<HouseStyle, 'logo'>,
+  { logo, maker }: Pick<HouseStyle, 'logo' | 'maker'>,
   composing: Composing,
 ): { readonly height: number; readonly items: readonly Item[] } {
   const { type } = composing;
@@ -198,7 +200,7 @@ function footOf(
         ? [
             {
               kind: 'image',
-              what: 'logo',
+              what: maker?.trim() || composing.title,
               area: { left: left + width - image.width, top: bottom - high, ...image },
               picture: logo,
             } as const,

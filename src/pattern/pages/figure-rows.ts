@@ -125,8 +125,8 @@ function yielding(rows: readonly Row[], plan: Plan, scale: number, width: number
   return [{ ...row, lower: { least: row.height * (1 - YIELDS), to } }];
 }
 
-/** What a page holds beside a row of pictures, in half lines: a section's title and a heading. */
-const ROOM = 15;
+/** What a page holds beside a row of pictures, in half lines: a section's title and a heading, each of two lines. */
+const ROOM = 20;
 
 /** Words may need more room than their pictures: then a row becomes two. */
 function inRowsOf(cells: readonly Cell[], width: number, { type }: Composing): readonly (readonly Cell[])[] {

@@ -53,7 +53,10 @@ export function headingRow({ level, said, number, leadsHere = [] }: Heading, wid
   const look = type.heading[level];
   const side = number === undefined ? 0 : patchSide(number, composing);
   const inset = number === undefined || gutter > 0 ? 0 : side + type.half;
-  const lines = linesOf(said.told, look, width - inset, { ...composing, places: new Set() });
+  // A heading leads nowhere itself.
+  const plain = { ...composing, places: new Set<string>() };
+  const usual = linesOf(said.told, look, width - inset, plain);
+  const lines = usual.length <= TITLE_LINES ? usual : linesOf(said.told, type.strong, width - inset, plain);
   const text = heightOf(lines);
   // The number's middle is at the height of the first line's.
   const drop = Math.max(0, (side - look.leading) / 2);

@@ -41,6 +41,7 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
   const bottom = inner.top + inner.height - furniture.below;
   const body: Body = { top, bottom, columns: style.columns === 1 ? [inner.left + gutter] : [inner.left, inner.left + column + gap] };
   const composing: Composing = {
+    title: content.title,
     type,
     setting,
     telling,

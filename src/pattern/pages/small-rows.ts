@@ -28,7 +28,7 @@ export function photoRow({ picture, caption, at }: Photo, width: number, composi
     above: type.half * 1.8,
     held: false,
     at: (x, y) => [
-      { kind: 'image', what: caption ? printed(caption.told, telling) : at, area: { left: x, top: y, ...area }, picture },
+      { kind: 'image', what: caption ? printed(caption.told, telling) : composing.title, area: { left: x, top: y, ...area }, picture },
       ...blockItems(lines, x, y + area.height + under, { of: caption?.at ?? at }),
     ],
   };

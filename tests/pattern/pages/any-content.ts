@@ -192,8 +192,8 @@ const cover: fc.Arbitrary<Section> = fc
     title: said(1, 9),
     lead: fc.array(few(1, 8), { maxLength: 1 }),
     picture: figure,
-    facts: fc.array(fc.record({ label: few(1, 2), value: few(1, 2) }), { minLength: 1, maxLength: 4 }),
-    foot: fc.array(few(1, 10), { maxLength: 2 }),
+    facts: fc.array(fc.record({ label: few(1, 2), value: few(1, 1) }), { minLength: 1, maxLength: 3 }),
+    foot: fc.array(few(1, 6), { maxLength: 2 }),
   })
   .map(({ title, lead, picture, facts: all, foot }) => ({
     name: 'cover',
