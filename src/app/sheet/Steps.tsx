@@ -93,7 +93,7 @@ function StepRow({ step, pattern, colors }: {
         <p className="step-text">
           <Prose text={step.how} />
         </p>
-        <InView className="panels-to-come">
+        <InView className="also-to-come">
           {() => (
             <Suspense>
               <StepAlso step={step} pattern={pattern} />
