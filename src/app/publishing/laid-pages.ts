@@ -1,5 +1,6 @@
 import type { Content, Flow, Said, Section } from '../../pattern/document/content.ts';
 import type { Document, Item, Page } from '../../pattern/pages/page.ts';
+import { skeletonOf } from '../../pattern/telling/kept.ts';
 import type { Laid, LaidSection, Sent, Sentence } from './pages-maker.ts';
 
 /** What was sent last, page by page. */
@@ -57,12 +58,15 @@ function sentencesOf(sections: readonly Section[]): ReadonlyMap<string, Sentence
     for (const flow of items.flatMap(singly)) {
       const [after] = placeOf(flow);
       for (const said of saidIn(flow)) {
-        if (said && !said.at.startsWith(WARNINGS)) found.set(said.at, { ...said, section: name, ...(after !== undefined && { after }) });
+        if (said && isWorded(said) && !said.at.startsWith(WARNINGS)) found.set(said.at, { ...said, section: name, ...(after !== undefined && { after }) });
       }
     }
   }
   return found;
 }
+
+/** @returns whether there are words in it that are nobody else's: a number or a fabric's name alone follows the drawing */
+const isWorded = ({ told, was }: Said): boolean => /\p{L}/u.test(skeletonOf(was ?? told).replaceAll(/\{\d+\}/gu, ''));
 
 function saidIn(flow: Flow): readonly (Said | null | undefined)[] {
   switch (flow.flow) {
