@@ -2,7 +2,7 @@ import type { Block } from '../block/block.ts';
 import type { Choices } from '../block/choices.ts';
 import { last } from '../geometry/piecing/steps.ts';
 import type { Result } from '../measure/problem.ts';
-import { answersBy, type Answer, type Scope } from './answers.ts';
+import { answersBy, type Scope } from './answers.ts';
 import type { Pattern } from './pattern.ts';
 import { RARE_PARTS } from './rare-parts.ts';
 
@@ -13,8 +13,4 @@ import { RARE_PARTS } from './rare-parts.ts';
  * @returns the pattern with its proof; a problem where the drawing cannot be held exactly or cannot be sewn by straight seams
  */
 export const makePattern = (block: Block, choices: Choices = {}, scope: Scope = 'all ways'): Result<Pattern> =>
-  last(answersFor(block, choices, scope)).pattern();
-
-/** The answers on the way to a pattern, see `answersBy`. */
-export const answersFor = (block: Block, choices: Choices = {}, scope: Scope = 'chosen way'): Generator<Answer, Answer> =>
-  answersBy(RARE_PARTS, block, choices, scope);
+  last(answersBy(RARE_PARTS, block, choices, scope)).pattern();
