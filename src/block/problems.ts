@@ -29,7 +29,7 @@ export function quoted(text: string): string {
 }
 
 /** @returns up to six names as "oat", "teal" … */
-function listed(names: readonly string[]): string {
+export function listed(names: readonly string[]): string {
   const some = names.slice(0, 6).map(quoted).join(', ');
   return names.length > 6 ? `${some} …` : some;
 }

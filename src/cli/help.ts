@@ -34,6 +34,7 @@ Choices, each before what the file says and what is usual:
   --assembly ORDER         in which order the units are put together, where they lie so: ${ORDERS.join(', ')}
   --blocks NUMBER          how many blocks to cut for; 1
   --width LENGTH           usable width of the cloth; 42 in. or 107 cm
+  --colourway NAME         the block in other cloth, as it is kept in the file under this name
 
 How a pattern looks, each before what the house style says:
   --style FILE             a house style, as the app writes it

@@ -31,6 +31,8 @@ export type Order =
       readonly file: string;
       readonly json: boolean;
       readonly wishes: Wishes;
+      /** Name of the colourway that is asked for; null for the block as it is. */
+      readonly colourway: string | null;
       readonly range: WishedRange;
       /** Only with templates. */
       readonly templates: TemplateOrder | null;
@@ -47,6 +49,7 @@ const OPTIONS = {
   assembly: { type: 'string' },
   blocks: { type: 'string' },
   width: { type: 'string' },
+  colourway: { type: 'string' },
   from: { type: 'string' },
   to: { type: 'string' },
   step: { type: 'string' },
@@ -107,7 +110,7 @@ export function readOrder(args: readonly string[]): Result<Order> {
   if (!isCommand(command)) return wrong(`There is no command ${quoted(command)}; the commands are ${listed(COMMANDS)}.`);
   if (file === undefined) return wrong(`Name the block file: piecewright ${command} FILE, or ${command} - to read what is piped in.`);
   if (others.length > 0) return wrong(`One file at a time: leave out ${quoted(others.join(' '))}.`);
-  const { json = false, help: _, version: __, from, to, step, out, paper, landscape, columns, hatches, large, language, style, mat, ...wishes } = values;
+  const { json = false, help: _, version: __, from, to, step, out, paper, landscape, columns, hatches, large, language, style, mat, colourway = null, ...wishes } = values;
   if (json && command === 'check') return wrong('The option --json goes with plan and sizes; check answers in one sentence.');
   if (json && command === 'templates') return wrong('The option --json goes with plan and sizes; templates are written to a file.');
   if (json && isPublishing(command)) return wrong(`The option --json goes with plan and sizes; what ${command} makes is written to a file.`);
@@ -128,6 +131,7 @@ export function readOrder(args: readonly string[]): Result<Order> {
     templates: templates.value,
     publishing: publishing.value,
     wishes: wishes as Wishes,
+    colourway: colourway as string | null,
     range: range as WishedRange,
   });
 }

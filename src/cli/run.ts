@@ -1,5 +1,6 @@
 import packageJson from '../../package.json' with { type: 'json' };
 import type { Block } from '../block/block.ts';
+import { takeColourway } from '../block/colour/colourways.ts';
 import { parseBlock } from '../files/block-file.ts';
 import { withLeastCloths } from '../pattern/least-cloths.ts';
 import { makePattern } from '../pattern/make-pattern.ts';
@@ -51,13 +52,15 @@ const solver = async () => await (await import('../cutting/cloth/solver.ts')).op
 type BlockOrder = Extract<Order, { readonly file: string }>;
 
 async function answer(order: BlockOrder, standardInput: NodeJS.ReadableStream): Promise<Answer> {
-  const { command, file, json, wishes, range, templates, publishing } = order;
+  const { command, file, json, wishes, colourway, range, templates, publishing } = order;
   const typed = readChoices(wishes);
   if (!typed.ok) return refused(2, typed.problem.sentence);
   const text = await readBlockText(file, standardInput);
   if (!text.ok) return refused(1, text.problem.sentence);
-  const block = parseBlock(text.value);
-  if (!block.ok) return refused(1, block.problem.sentence);
+  const read = parseBlock(text.value);
+  if (!read.ok) return refused(1, read.problem.sentence);
+  const block = colourway === null ? read : takeColourway(read.value, colourway);
+  if (!block.ok) return refused(2, `--colourway: ${block.problem.sentence}`);
   const choices = choicesIn(block.value.finished.unit, typed.value);
   if (!choices.ok) return refused(2, choices.problem.sentence);
   const { units } = typed.value;

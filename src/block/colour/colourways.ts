@@ -4,7 +4,8 @@ import type { Block, Colourway, Fabric, Look } from '../block.ts';
 import { checkText } from '../checks.ts';
 import { checkFabrics } from '../fabric-checks.ts';
 import { refused } from '../problems.ts';
-import { noSuchColourway, tooManyColourways } from './problems.ts';
+import { nameTaken, noSuchColourway } from './colourway-problems.ts';
+import { tooManyColourways } from './problems.ts';
 import { MAX_COLOURWAYS } from '../limits.ts';
 import type { Colouring } from './colourings.ts';
 import { ownCloths } from './own-cloths.ts';
@@ -77,15 +78,27 @@ export function keepColourway(block: Block, name: string): Result<Block> {
 /** @returns the block in the looks that are kept under a name */
 export function takeColourway(block: Block, name: string): Result<Block> {
   const colourway = block.colourways?.find((each) => each.name === name);
-  return colourway ? inLooks(block, colourway.looks) : refused(noSuchColourway(name));
+  return colourway ? inLooks(block, colourway.looks) : refused(noSuchColourway(name, namesOf(block)));
 }
 
 /** @returns the block without what is kept under a name */
-export function dropColourway({ colourways = [], ...block }: Block, name: string): Result<Block> {
+export function dropColourway(drawn: Block, name: string): Result<Block> {
+  const { colourways = [], ...block } = drawn;
   const rest = colourways.filter((each) => each.name !== name);
-  if (rest.length === colourways.length) return refused(noSuchColourway(name));
+  if (rest.length === colourways.length) return refused(noSuchColourway(name, namesOf(drawn)));
   return good({ ...block, ...(rest.length > 0 && { colourways: rest }) });
 }
+
+/** @returns the block with another name, which no other has, for what is kept under one */
+export function renameColourway(block: Block, name: string, to: string): Result<Block> {
+  const names = namesOf(block);
+  if (!names.includes(name)) return refused(noSuchColourway(name, names));
+  const fault = checkText("The colourway's name", to) ?? (to !== name && names.includes(to) ? nameTaken(to) : null);
+  if (fault) return refused(fault);
+  return good({ ...block, colourways: block.colourways!.map((each) => (each.name === name ? { ...each, name: to } : each)) });
+}
+
+const namesOf = ({ colourways = [] }: Block): readonly string[] => colourways.map(({ name }) => name);
 
 /** @returns the name of the colourway that the block is in; null where its looks are kept under none */
 export function worn({ fabrics, colourways = [] }: Block): string | null {

@@ -29,9 +29,6 @@ export const photoOutOfRange = (where: string, most: number): Problem =>
 export const colourwayTwice = (first: number, second: number, name: string): Problem =>
   problem('colourway-twice', `Colourways ${first} and ${second} are both called ${quoted(name)}; give each a name of its own.`);
 
-export const noSuchColourway = (name: string): Problem =>
-  problem('no-such-colourway', `The block has no colourway ${quoted(name)}; choose one that is kept.`);
-
 export const fabricTwice = (first: number, second: number, id: string): Problem =>
   problem('duplicate-fabric', `Fabrics ${first} and ${second} have the same id ${quoted(id)}; give each fabric an id of its own.`);
 
