@@ -16,7 +16,7 @@ export interface Eye {
   readonly squint?: true;
 }
 
-/** The whole strength of a deficiency: G. M. Machado, M. M. Oliveira, L. A. F. Fernandes, IEEE Trans. Vis. Comput. Graph. 15, 2009, as culori has it. */
+/** The whole strength of a deficiency, by the model of doi 10.1109/TVCG.2009.113 (2009), as culori has it. */
 const WHOLLY = 1;
 
 const through = (filter: (severity: number) => <C extends { mode: string }>(color: C) => C): Eye['seen'] => {

@@ -27,7 +27,7 @@ export const exchangesOfPlaces = (ids: readonly string[], exchanges: readonly Ex
 
 /**
  * @returns how many different colourings there are, by Burnside's lemma: the mean, over the group, of how many colourings an exchange
- * leaves as they are (W. Burnside, Theory of Groups of Finite Order, 2nd ed. 1911, §145); a BigInt, for it grows as k to the power of the roles
+ * leaves as they are (Theory of Groups of Finite Order, 2nd ed. 1911, §145); a BigInt, for it grows as k to the power of the roles
  */
 export function countColourings(roles: Roles, cloths: number, repeats: Repeats): bigint {
   const kept = roles.exchanges.reduce((sum, exchange) => sum + leftAsTheyAre(roles, exchange, cloths, repeats), 0n);

@@ -17,7 +17,7 @@ const LONELY_COST = 0.08;
 /**
  * Breaks text, ragged at the right, so that the sum over all lines but the last of the square of what is missing, as a share of the
  * width, and
- * of the costs of the breaks is least (after D. E. Knuth and M. F. Plass, Breaking Paragraphs into Lines, Software: Practice and Experience
+ * of the costs of the breaks is least (after Breaking Paragraphs into Lines, Software: Practice and Experience
  * 11, 1981). No atom is wider than the line.
  * @returns where the lines begin; none for no text
  */

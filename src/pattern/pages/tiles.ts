@@ -70,7 +70,7 @@ function linesOf(steps: readonly PathStep[]): readonly (readonly [Spot, Spot])[]
   return lines;
 }
 
-/** Liang and Barsky, A new concept and method for line clipping, ACM Trans. Graph. 3, 1984. */
+/** A new concept and method for line clipping, ACM Trans. Graph. 3, 1984. */
 function clipped([[x1, y1], [x2, y2]]: readonly [Spot, Spot], width: number, height: number): readonly [Spot, Spot] | null {
   let [from, to] = [0, 1];
   const [dx, dy] = [x2 - x1, y2 - y1];
