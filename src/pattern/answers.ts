@@ -26,6 +26,7 @@ import type { Pattern, Size, UnitLine } from './pattern.ts';
 import { plainSpeech } from './plain-speech.ts';
 import { notesOf, type Unmet } from './unmet.ts';
 import { warningsOf } from './warnings.ts';
+import { withinCloths } from './within-cloth.ts';
 
 /** How much is worked out: every way with its figures, or first of all the chosen one. */
 export type Scope = 'all ways' | 'chosen way';
@@ -156,6 +157,7 @@ function patternOf(
   const units = piecing.units.map(unitLine);
   const { root } = piecing;
   const wholeUnit = root.kind && unitLine({ id: 'block', kind: root.kind, key: '', places: [{ assembly: root, turn: 0 }] });
+  const within = withinCloths(block, sew.boundaries);
   const unmet: readonly Unmet[] = [
     ...otherWay,
     ...(put ? [] : [{ what: 'assembly', asked: assembly } as const]),
@@ -171,6 +173,7 @@ function patternOf(
     pieces: piecing.pieces,
     piecing,
     plan,
+    withinCloths: within,
     divisions: divisionLines(piecing, sew.boundaries, measure),
     units,
     whole: wholeUnit && wholeUnit.methods.length > 0 ? wholeUnit : null,
@@ -185,7 +188,7 @@ function patternOf(
     refusedPins: sew.refused.map((refused) => refusedPin(refused, speech)),
     warnings: warningsOf({ piecing, list, block: { finished, unit }, lattice, choices, fabrics, units: units.map((line) => line.finished), speech }),
     unmet,
-    notes: notesOf({ unmet, list, fabrics: block.fabrics, cloths: fabrics }, measure),
+    notes: notesOf({ unmet, list, fabrics: block.fabrics, cloths: fabrics, withinCloths: within }, measure),
     cautions: language.pattern.cautions,
   };
 }

@@ -14,6 +14,7 @@ import type { ClothLayout } from '../cutting/layout.ts';
 import type { Pressing, Step, Proof } from '../sewing/step.ts';
 import type { Unmet } from './unmet.ts';
 import type { Warning } from './warnings.ts';
+import type { WithinCloth } from './within-cloth.ts';
 
 /** A size in the block's unit; width and height as the thing lies when its step describes it. */
 export interface Size {
@@ -95,6 +96,8 @@ export interface Pattern {
   readonly plan: Piecing;
   /** Where seams run through one fabric, though nothing is drawn there, the last seam first. */
   readonly divisions: readonly DivisionLine[];
+  /** Where seams stay between areas of one cloth; the notes say so. */
+  readonly withinCloths: readonly WithinCloth[];
   readonly units: readonly UnitLine[];
   /** The block itself where it is one unit that methods can make, by the name 'block'; it is not among the units. */
   readonly whole: UnitLine | null;

@@ -32,7 +32,7 @@ export function told(block: Block, pattern: Pattern, language: Language, telling
     fabrics,
     refusedPins: pattern.refusedPins.map((refused) => refusedPin(refused, speech)),
     warnings: warningsOf({ ...pattern, list, fabrics, units: units.map(({ finished }) => finished), speech }),
-    notes: notesOf({ unmet, list, fabrics: block.fabrics, cloths: fabrics }, measure),
+    notes: notesOf({ unmet, list, fabrics: block.fabrics, cloths: fabrics, withinCloths: pattern.withinCloths }, measure),
     cautions: language.pattern.cautions,
   };
 }

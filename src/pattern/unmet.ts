@@ -8,6 +8,7 @@ import { clothNotes } from './cloths.ts';
 import { upsideDownNotes } from './cutting-choices.ts';
 import type { Cloth } from './pattern.ts';
 import { pointText, type Measure } from './places.ts';
+import { withinClothText, type WithinCloth } from './within-cloth.ts';
 
 /** What was chosen and comes to nothing; points in lattice steps. */
 export type Unmet =
@@ -41,14 +42,16 @@ export interface Noted {
   readonly list: { readonly cuts: readonly Cut[]; readonly notes: readonly CutNote[] };
   readonly fabrics: readonly Fabric[];
   readonly cloths: readonly Cloth[];
+  readonly withinCloths: readonly WithinCloth[];
 }
 
 /** @returns what a maker should know before cutting: one sentence each */
-export function notesOf({ unmet, list: { cuts, notes }, fabrics, cloths }: Noted, measure: Measure): readonly string[] {
+export function notesOf({ unmet, list: { cuts, notes }, fabrics, cloths, withinCloths }: Noted, measure: Measure): readonly string[] {
   const { speech } = measure;
   return [
     ...unmet.map((one) => unmetText(one, measure)),
     ...notes.map((note) => cutNoteText(note, speech.telling, speech.language.cutting)),
+    ...withinCloths.map((one) => withinClothText(one, measure)),
     ...upsideDownNotes(cuts, fabrics, speech),
     ...cloths.flatMap((cloth) => clothNotes(cloth, cuts.filter(({ fabric }) => fabric === cloth.fabric.id), speech, measure.unit)),
   ];

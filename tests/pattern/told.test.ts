@@ -46,6 +46,11 @@ const talkative = (block: Block): Block => ({
   ...block,
   fabrics: block.fabrics.map((fabric, i) => (i === 0 ? { ...fabric, directional: true } : i === 2 ? { ...fabric, scraps: { prints: 3, seed: 1 } } : fabric)),
 });
+/** The same block with two of its fabrics cut from one cloth, and the seams between them kept. */
+const oneCloth = (block: Block): Block => {
+  const [cloth, ...others] = block.fabrics;
+  return { ...block, fabrics: [cloth!, ...others.map((fabric, i) => (i === 0 ? { ...cloth!, id: fabric.id, same: cloth!.id } : fabric))] };
+};
 const MANY: readonly Choices[] = [
   { blocks: 3, trim: rational(1, 8), margin: { percent: rational(5) }, squaringUp: rational(1, 2) },
   { method: 'triangles-from-strips', way: 'rows' },
@@ -61,6 +66,7 @@ const all: readonly (readonly [Block, Pattern])[] = [
 ].flatMap((block, i) => [
   [block, patternOf(block)] as const,
   ...(i % 5 === 0 ? [[talkative(block), patternOf(talkative(block), MANY[(i / 5) % MANY.length]!)] as const] : []),
+  ...(i % 10 === 1 ? [[oneCloth(block), patternOf(oneCloth(block))] as const] : []),
 ]);
 
 /** Every sentence and clause that a pattern shows, by where it stands. */

@@ -38,6 +38,8 @@ export interface WrittenPhrases {
 
   /** A seam runs through one fabric, and how many pieces and seams more that takes; `at` is empty for a slanted one. */
   readonly division: (at: string, cloth: string, runs: string, more: Count) => string;
+  /** Areas of one cloth meet, in these places or, where it is null, on so many straight lines, and the seams between them stay. */
+  readonly withinCloth: (cloth: string, places: readonly { readonly at: string; readonly runs: string }[] | null, lines: Count) => string;
   /** Why a pin is not honoured, and what to do: the sentence goes on from a colon. */
   readonly refused: Readonly<Record<Refusal, string>>;
 

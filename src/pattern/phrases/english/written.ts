@@ -30,6 +30,10 @@ export const WRITTEN_IN_ENGLISH: WrittenPhrases = {
           : 'it opens what lies right round another fabric, and costs nothing by itself';
     return `The seam${at && ` ${at}`} runs through ${cloth} ${runs}: ${price}.`;
   },
+  withinCloth: (cloth, places, { n, said }) => {
+    const where = places ? `: ${places.map(({ at, runs }) => `${at && `${at} `}${runs}`).join('; ')}` : ` along ${said} lines`;
+    return `Between areas of ${cloth}, all cut from one cloth, the ${n === 1 ? 'seam stays' : 'seams stay'}${where}.`;
+  },
   refused: {
     'no place': 'it lies on no seam right across the block and on no rectangle of it; take it away and set it anew.',
     crosses: 'it cuts into the unit of an earlier pin; take one of the two away.',

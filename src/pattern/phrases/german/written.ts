@@ -63,6 +63,10 @@ export const WRITTEN_IN_GERMAN: WrittenPhrases = {
           : 'Sie öffnet, was rings um einen anderen Stoff liegt, und kostet für sich nichts';
     return `Die Naht${at && ` ${at}`} verläuft ${runs} durch ${cloth}: ${price}.`;
   },
+  withinCloth: (cloth, places, { n, said }) => {
+    const where = places ? `: ${places.map(({ at, runs }) => `${at && `${at} `}${runs}`).join('; ')}` : ` auf ${said} Linien`;
+    return `Zwischen Flächen aus ${cloth}, die alle aus einem Stoff sind, ${n === 1 ? 'bleibt die Naht' : 'bleiben die Nähte'}${where}.`;
+  },
   refused: {
     'no place': 'Sie liegt auf keiner Naht quer durch den Block und auf keinem Rechteck darin; entfernen und neu setzen.',
     crosses: 'Sie schneidet in die Einheit einer früheren Vorgabe; eine der beiden entfernen.',
