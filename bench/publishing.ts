@@ -28,7 +28,7 @@ function drawnOnly({ pages }: Document, faces: FaceFiles): Promise<number> {
     pdf.addPage({ size: [width, height], margin: 0 });
     for (const item of items) {
       if (item.kind === 'text') drawText(pdf, item);
-      else if (item.kind === 'path') drawPath(pdf, item);
+      else if (item.kind === 'path') drawPath(pdf, item, () => undefined);
     }
   }
   pdf.end();

@@ -50,7 +50,12 @@ export interface Patch {
   readonly points: readonly LatticePoint[];
   /** Must stay one piece of cloth. */
   readonly whole?: boolean;
+  /** Where the photo of its fabric shows one: the place of the photo that lies in its middle; as chance has it where absent. */
+  readonly photoAt?: PhotoPlace;
 }
+
+/** A place of a photo, in thousandths of its width from the left and of its height from the top: whole, from 0 to 1000. */
+export type PhotoPlace = readonly [across: number, down: number];
 
 /** A seam the designer asks for, also where it runs through one fabric. */
 export type DrawnSeam = readonly [LatticePoint, LatticePoint];

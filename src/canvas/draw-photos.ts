@@ -1,41 +1,37 @@
-import type { GrainTurns } from '../pattern/grain-turns.ts';
+import type { PhotoOnPiece } from '../pattern/photo-places.ts';
 import { traceOutline, type Pen } from './pen.ts';
 import type { PieceInk } from './piece-ink.ts';
 import { pixelOf, type View } from './view.ts';
 
 /** A photo of cloth, ready to be drawn. */
-export interface PhotoInk {
-  readonly picture: CanvasImageSource & { readonly width: number; readonly height: number };
-  /** How many grid units of cloth it shows from left to right. */
-  readonly across: number;
-  /** Whether the print runs one way, so that pieces are laid upright. */
-  readonly upright: boolean;
-}
+export type PhotoInk = CanvasImageSource & { readonly width: number; readonly height: number };
 
-/** How far the cloth of one piece is cut from that of the next, as shares of the photo: no two pieces that are counted near each other show the same. */
-const APART = [0.6180339887, 0.4142135623] as const;
-
-/** @returns what draws the cloth of every piece as its photo shows it: at the drawing's own scale, its grain as the piece is cut, each from another place */
-export function photosOnCloth(pieces: readonly PieceInk[], photos: ReadonlyMap<string, PhotoInk>, turns: GrainTurns): (pen: Pen, view: View) => void {
+/**
+ * @param on how photos lie on the pieces, by their numbers
+ * @param inks the photos by their ids; those that are not there are not drawn
+ * @param unit how long a grid unit is across, in the block's unit
+ * @returns what draws the cloth of every piece as its photo shows it
+ */
+export function photosOnCloth(pieces: readonly PieceInk[], on: ReadonlyMap<number, PhotoOnPiece>, inks: ReadonlyMap<string, PhotoInk>, unit: number): (pen: Pen, view: View) => void {
   const shown = pieces.flatMap((piece) => {
-    const photo = photos.get(piece.fabric);
-    return photo ? [{ piece, photo }] : [];
+    const lies = on.get(piece.id);
+    const ink = lies && inks.get(lies.picture.id);
+    return ink ? [{ piece, lies, ink }] : [];
   });
   return (pen, view) => {
-    const unit = view.width / view.columns;
+    const inch = view.width / view.columns / unit;
     const patterns = new Map<PhotoInk, CanvasPattern | null>();
-    for (const { piece, photo } of shown) {
-      if (!patterns.has(photo)) patterns.set(photo, pen.createPattern(photo.picture, 'repeat'));
-      const pattern = patterns.get(photo);
+    for (const { piece, lies, ink } of shown) {
+      if (!patterns.has(ink)) patterns.set(ink, pen.createPattern(ink, 'repeat'));
+      const pattern = patterns.get(ink);
       if (!pattern) continue;
-      const corners = piece.outline.map(([x, y]) => pixelOf(view, x, y));
-      const [left, top] = corners[0]!;
-      const scale = (photo.across * unit) / photo.picture.width;
-      const turn = photo.upright ? 0 : (turns.get(piece.id) ?? 0);
-      const [u, v] = APART.map((apart) => (piece.id * apart) % 1) as [number, number];
-      pattern.setTransform(new DOMMatrix().translate(left, top).rotate(turn).scale(scale).translate(-u * photo.picture.width, -v * photo.picture.height));
+      const [left, top] = pixelOf(view, 0, 0);
+      const [u, v] = lies.shows;
+      const scale = (lies.across * inch) / ink.width;
+      const place = new DOMMatrix().translate(left + lies.at[0] * inch, top + lies.at[1] * inch).rotate(lies.turn).scale(scale);
+      pattern.setTransform(place.translate(-u * ink.width, -v * ink.height));
       pen.beginPath();
-      traceOutline(pen, corners);
+      traceOutline(pen, piece.outline.map(([x, y]) => pixelOf(view, x, y)));
       pen.fillStyle = pattern;
       pen.fill();
     }

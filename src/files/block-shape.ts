@@ -131,6 +131,8 @@ const colourway = v.strictObject(
   fault('no-object'),
 );
 
+const thousandths = whole(0, 1000, 'no-photo-place', 'From the left, or the top, of the photo.');
+
 const patch = v.pipe(
   v.strictObject(
     {
@@ -145,6 +147,12 @@ const patch = v.pipe(
         ),
       ),
       whole: v.optional(v.pipe(v.boolean(fault('no-yes-or-no')), v.description('True where the patch must stay one piece of cloth.'))),
+      photoAt: v.optional(
+        v.pipe(
+          v.strictTuple([thousandths, thousandths], fault('no-photo-place')),
+          v.description('The place of its fabric\'s photo that lies in its middle, in thousandths of the photo\'s width and height; as chance has it where absent.'),
+        ),
+      ),
     },
     fault('no-object'),
   ),

@@ -103,6 +103,7 @@ const FAULTS = {
   'no-seed': (where: string, found: unknown) => sayChosen.noSeed(where, named(found)),
   'no-lies': must('not-pressed-so', '"right", "left" or "open"'),
   'no-value': must('no-value', '"light", "medium" or "dark"'),
+  'no-photo-place': must('no-photo-place', 'a pair of whole numbers from 0 to 1000'),
   'many-photos': (_: string, found: unknown) => tooManyPhotos(lengthOf(found)),
   'many-colourways': (_: string, found: unknown) => tooManyColourways(lengthOf(found)),
   'many-pressed': (_: string, found: unknown) => say.tooManyPressedSeams(lengthOf(found)),

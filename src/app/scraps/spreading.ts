@@ -6,8 +6,8 @@ import { across, type Across } from '../across.ts';
 import { pieceInks } from '../../canvas/piece-ink.ts';
 import { printsOnCloth, type PrintsOnCloth } from '../../canvas/draw-prints.ts';
 import { toNumber } from '../../measure/rational.ts';
-import { grainTurns } from '../../pattern/grain-turns.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
+import { photosOnPieces } from '../../pattern/photo-places.ts';
 import type { ScrapFamily } from '../../pattern/scraps.ts';
 
 interface Spreader {
@@ -58,20 +58,15 @@ export async function otherSeed(pattern: Pattern, fabric: string): Promise<numbe
   return null;
 }
 
-/** What of a drawing its cloth is shown by. */
-export type ClothOfBlock = Pick<Block, 'grid' | 'fabrics' | 'photos' | 'finished'>;
-
 /** @returns the photos of a pattern's cloth, and the prints of its scraps, as they are drawn on the cloth of a block */
-export async function printsFor(pattern: Pattern, { grid, fabrics, photos = [], finished }: ClothOfBlock): Promise<PrintsOnCloth> {
+export async function printsFor(pattern: Pattern, block: Block): Promise<PrintsOnCloth> {
+  const { grid, finished } = block;
   const families = pattern.scraps.length > 0 ? await familiesOf(pattern) : [];
   const pieces = pieceInks(pattern, grid);
-  const unit = toNumber(finished.width) / grid.columns;
-  const shown = await Promise.all(fabrics.map(async ({ id, photo, directional }) => {
-    const picture = photos.find((each) => each.id === photo?.picture);
-    const drawn = picture && (await photoOf(picture));
-    return drawn && photo ? [[id, { picture: drawn, across: toNumber(photo.across) / unit, upright: directional === true }] as const] : [];
-  }));
-  const cloth = photosOnCloth(pieces, new Map(shown.flat()), grainTurns(pattern));
+  const on = photosOnPieces(block, pattern);
+  const shown = await Promise.all([...new Set([...on.values()].map(({ picture }) => picture))].map(async (picture) => [picture.id, await photoOf(picture)] as const));
+  const photos = new Map(shown.flatMap(([id, drawn]) => (drawn ? [[id, drawn] as const] : [])));
+  const cloth = photosOnCloth(pieces, on, photos, toNumber(finished.width) / grid.columns);
   const inks = pieces.flatMap((piece) => {
     const family = families.find(({ fabric }) => fabric.id === piece.fabric);
     const print = family?.of.get(piece.id);

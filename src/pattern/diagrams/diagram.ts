@@ -1,3 +1,4 @@
+import type { Picture } from '../../block/publication.ts';
 import { toNumber, type Rational } from '../../measure/rational.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { Step } from '../../sewing/step.ts';
@@ -12,10 +13,18 @@ import { chordIn, extentOf, partBeside, type Polygon, type Spot } from '../polyg
  * doubles of exact places. Outputs give them their looks and compute no place of their own.
  */
 
+/** A photo of cloth, again and again side by side: where the upper left corner of one lies, how wide it is, and turned about there clockwise in degrees. */
+export interface PhotoOnCloth {
+  readonly picture: Picture;
+  readonly at: Spot;
+  readonly width: number;
+  readonly turn: number;
+}
+
 /** One thing in a picture; later ones lie on top. */
 export type Mark =
   /** Cloth with its right or its wrong side up. */
-  | { readonly mark: 'cloth'; readonly outline: readonly Spot[]; readonly fabric: string; readonly side: 'right' | 'wrong' }
+  | { readonly mark: 'cloth'; readonly outline: readonly Spot[]; readonly fabric: string; readonly side: 'right' | 'wrong'; readonly photo?: PhotoOnCloth }
   /** drawn with a pencil; stitched; stitched later; cut through; the thread that runs on from one seam to the next. */
   | { readonly mark: 'line'; readonly line: 'drawn' | 'stitched' | 'stitched later' | 'cut' | 'thread'; readonly from: Spot; readonly to: Spot }
   /** Which way the two allowances of a seam lie: from the seam to where they point. */

@@ -1,6 +1,6 @@
 import type { Block } from '../../block/block.ts';
 import type { Telling } from '../../block/telling.ts';
-import { SECTIONS, type SectionName } from '../../block/publication.ts';
+import { SECTIONS, type Picture, type SectionName } from '../../block/publication.ts';
 import type { HouseStyle } from '../house-style.ts';
 import type { Language } from '../language.ts';
 import type { Pattern } from '../pattern.ts';
@@ -86,6 +86,7 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
     language: words.tag,
     sections: parts.sections,
     colors: new Map(block.fabrics.map(({ id, color }) => [id, color])),
+    ...(block.photos && { photos: photosOf(block.fabrics, block.photos) }),
     fabrics: [...pattern.fabrics.map(({ fabric }) => fabric.id), ...pattern.scraps.map(({ id }) => id)],
     words: words.layout,
     alarm: pattern.proof.holds ? null : words.templates.pages.alarm,
@@ -95,3 +96,12 @@ export function contentOf({ block, pattern, style, language, telling, setting }:
     ],
   };
 }
+
+/** @returns the photos of those fabrics that show one */
+const photosOf = (fabrics: Block['fabrics'], photos: readonly Picture[]): ReadonlyMap<string, Picture> =>
+  new Map(
+    fabrics.flatMap(({ id, photo }) => {
+      const picture = photos.find((each) => each.id === photo?.picture);
+      return picture ? [[id, picture] as const] : [];
+    }),
+  );

@@ -143,6 +143,8 @@ export interface Content {
   readonly sections: readonly Section[];
   /** Colours of fabrics by id, as #rrggbb; cloth of any other fabric is left white, to be coloured. */
   readonly colors: ReadonlyMap<string, string>;
+  /** By fabric, the photos of those that show one. */
+  readonly photos?: ReadonlyMap<string, Picture>;
   /** Fabrics in their order; where hatches stand for them, the lightest colour has the lightest hatch. */
   readonly fabrics: readonly string[];
   /** What the layout itself says, with numbered values: "{1} of {2}", page and pages; "{1}, continued", a group of a table. */

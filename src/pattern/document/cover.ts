@@ -1,20 +1,20 @@
-import { ink, inkAt, type Mark } from '../diagrams/diagram.ts';
+import { ink, inkAt, type Mark, type PhotoOnCloth } from '../diagrams/diagram.ts';
+import { photosOnPieces, type PhotoOnPiece } from '../photo-places.ts';
 import type { WarningCode } from '../warnings.ts';
 import { KEPT } from '../telling/kept.ts';
 import type { Boxed, Facts, Figure, Flow, Section } from './content.ts';
 import { plain, size, titleOf, type Writing } from './writing.ts';
 
 /** @returns the block as it looks when it is sewn, in its fabrics, without seams */
-export function blockPicture({ pattern, words, print }: Writing): Figure {
+export function blockPicture({ block, pattern, words, print }: Writing): Figure {
   const scale = ink(pattern.lattice.step);
   const { finished } = pattern.block;
   const [width, height] = [ink(finished.width), ink(finished.height)];
-  const cloth = pattern.pieces.map(({ fabric, outline }): Mark => ({
-    mark: 'cloth',
-    fabric,
-    side: 'right',
-    outline: outline.map((point) => inkAt(point, scale)),
-  }));
+  const photos = photosOnPieces(block, pattern);
+  const cloth = pattern.pieces.map(({ id, fabric, outline }): Mark => {
+    const lies = photos.get(id);
+    return { mark: 'cloth', fabric, side: 'right', outline: outline.map((point) => inkAt(point, scale)), ...(lies && { photo: photoFrom(lies) }) };
+  });
   return {
     name: 'block',
     says: print(words.cover.picture(plain(titleOf({ pattern, words })))),
@@ -32,6 +32,13 @@ export function blockPicture({ pattern, words, print }: Writing): Figure {
       },
     ],
   };
+}
+
+/** @returns a photo as it lies on a piece, from the corner of it that is its upper left one */
+function photoFrom({ picture, across, at: [x, y], shows: [u, v], turn }: PhotoOnPiece): PhotoOnCloth {
+  const [dx, dy] = [-u * across, (-v * across * picture.height) / picture.width];
+  const [cos, sin] = [Math.cos((turn * Math.PI) / 180), Math.sin((turn * Math.PI) / 180)];
+  return { picture, at: [x + dx * cos - dy * sin, y + dx * sin + dy * cos], width: across, turn };
 }
 
 /** Warnings that are about what is bought, and stand where that is told. */

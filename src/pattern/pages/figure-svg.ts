@@ -30,7 +30,7 @@ export function diagramsOf(
   telling: Telling,
   setting: Setting,
 ): readonly DiagramPicture[] {
-  const cloth = clothLook(content.fabrics, content.colors, style.ink);
+  const cloth = clothLook(content.fabrics, content.colors, style.ink, content.photos);
   const look = { cloth, telling, setting, letters: typographyOf(style).letters };
   const named = new Map<string, DiagramPicture>();
   for (const group of content.sections.flatMap(({ items }) => items.flatMap(groupsIn))) {

@@ -45,7 +45,7 @@ export function laidOut(content: Content, style: HouseStyle, telling: Telling, s
     type,
     setting,
     telling,
-    cloth: clothLook(content.fabrics, content.colors, style.ink),
+    cloth: clothLook(content.fabrics, content.colors, style.ink, content.photos),
     accent: accentOf(
       content.fabrics.flatMap((id) => content.colors.get(id) ?? []),
       style.ink,

@@ -90,7 +90,8 @@ function layersOf(marks: readonly (Mark | SheetMark)[]): readonly (readonly (Mar
 const SOON = 12;
 
 const lookOf = (mark: Mark | SheetMark): string => {
-  if (mark.mark === 'cloth') return `cloth ${mark.side} ${mark.fabric}`;
+  // Of photos each piece shows another place.
+  if (mark.mark === 'cloth') return `cloth ${mark.side} ${mark.fabric}${mark.photo ? ` ${mark.photo.at.join(' ')}` : ''}`;
   if (mark.mark === 'line') return `line ${mark.line}`;
   return mark.mark === 'cut' ? `cut ${mark.cut}` : mark.mark;
 };
@@ -130,7 +131,17 @@ function inkOfLayer(layer: readonly (Mark | SheetMark)[], easel: Easel): readonl
   const [first] = layer as readonly [Mark | SheetMark, ...(Mark | SheetMark)[]];
   switch (first.mark) {
     case 'cloth':
-      return clothItems(outlines(), { ...first, origin: easel.origin, ...(figure && { figure }) }, easel.cloth);
+      return clothItems(
+        outlines(),
+        {
+          fabric: first.fabric,
+          side: first.side,
+          origin: easel.origin,
+          ...(first.photo && { photo: { ...first.photo, at: at(first.photo.at), width: first.photo.width * easel.scale } }),
+          ...(figure && { figure }),
+        },
+        easel.cloth,
+      );
     case 'line':
       return haloed(first.line, lineStroke(first.line, easel), 1.4);
     case 'pressed':

@@ -3,7 +3,7 @@ import type { FaceFiles } from './face.ts';
 import { boxOf } from './ink-box.ts';
 import { escaped } from './page-svg.ts';
 import type { Area, Document, Item, LinkItem, PathItem, PlaceItem, TextItem } from './page.ts';
-import { drawPath, drawText, imagesOf } from './pdf-drawing.ts';
+import { drawPath, drawText, imagesOf, type Images } from './pdf-drawing.ts';
 import { joined, packedPdf } from './pdf-packing.ts';
 import { tagsOf, type Tags } from './pdf-tags.ts';
 
@@ -80,7 +80,7 @@ function describe(pdf: PDFKit.PDFDocument, title: string, language: string): voi
 interface Pen {
   readonly pdf: PDFKit.PDFDocument;
   readonly tags: Tags;
-  readonly image: ReturnType<typeof imagesOf>;
+  readonly image: Images;
   readonly bookmark: ReturnType<typeof bookmarksOf>;
   /** Names of all places of the document. */
   readonly places: ReadonlySet<string>;
@@ -95,7 +95,7 @@ function drawItems(items: readonly Item[], width: number, pen: Pen): void {
     const [item] = run as readonly [Item];
     if (item.kind === 'image') {
       const { left, top, width: wide, height } = item.area;
-      tags.forFigure(`image ${item.picture.id} ${left} ${top}`, item.what, [left, top, left + wide, top + height]).add(() => image(item));
+      tags.forFigure(`image ${item.picture.id} ${left} ${top}`, item.what, [left, top, left + wide, top + height]).add(() => image(item.picture, item.area));
     } else if (item.kind === 'place') {
       pdf.addNamedDestination(nameOf(item.name), 'XYZ', 0, item.y, null as unknown as number);
       bookmark(item, width);
@@ -103,9 +103,9 @@ function drawItems(items: readonly Item[], width: number, pen: Pen): void {
       if (links.loose.has(item)) linkIn(tags.inSection(), item, '', pen);
     } else if (item.figure) {
       const parts = run as readonly (PathItem | TextItem)[];
-      tags.forFigure(item.figure.name, item.figure.says, boxOf(parts)).add(() => parts.forEach((part) => drawPart(pdf, part)));
+      tags.forFigure(item.figure.name, item.figure.says, boxOf(parts)).add(() => parts.forEach((part) => drawPart(pdf, part, image)));
     } else if (item.kind === 'path') {
-      asDecoration(pdf, 'Layout', () => drawPath(pdf, item));
+      asDecoration(pdf, 'Layout', () => drawPath(pdf, item, image));
     } else {
       drawWords(item, links.of.get(item) ?? [], pen);
     }
@@ -125,7 +125,8 @@ function drawWords(item: TextItem, links: readonly LinkItem[], pen: Pen): void {
   for (const link of links) if (link !== whole || !holds(link.area, item)) linkIn(element, link, item.text, pen);
 }
 
-const drawPart = (pdf: PDFKit.PDFDocument, item: PathItem | TextItem): void => (item.kind === 'text' ? drawText(pdf, item) : drawPath(pdf, item));
+const drawPart = (pdf: PDFKit.PDFDocument, item: PathItem | TextItem, image: Images): void =>
+  item.kind === 'text' ? drawText(pdf, item) : drawPath(pdf, item, image);
 
 function asDecoration(pdf: PDFKit.PDFDocument, type: 'Layout' | 'Pagination', draw: () => void): void {
   pdf.markContent('Artifact', { type });

@@ -25,7 +25,20 @@ export interface PathItem {
   readonly steps: readonly PathStep[];
   readonly stroke?: Stroke;
   readonly fill?: string;
+  /** Over the fill, under the lines. */
+  readonly photo?: PhotoFill;
   readonly figure?: InFigure;
+}
+
+/** A photo that fills an area, again and again side by side. */
+export interface PhotoFill {
+  readonly picture: Picture;
+  /** Where the upper left corner of one of them lies. */
+  readonly at: readonly [x: number, y: number];
+  /** How wide one is. */
+  readonly width: number;
+  /** By how much all are turned clockwise about that corner, in degrees. */
+  readonly turn: number;
 }
 
 /** Which picture a line or a letter is part of; items of one picture follow one another. */
@@ -171,5 +184,6 @@ export function movedItem(item: Item, dx: number, dy: number): Item {
     if (step[0] !== 'C') return [step[0], step[1] + dx, step[2] + dy];
     return ['C', step[1] + dx, step[2] + dy, step[3] + dx, step[4] + dy, step[5] + dx, step[6] + dy];
   });
-  return { ...item, steps };
+  const { photo } = item;
+  return { ...item, steps, ...(photo && { photo: { ...photo, at: [photo.at[0] + dx, photo.at[1] + dy] as const } }) };
 }

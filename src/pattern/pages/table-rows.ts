@@ -1,10 +1,11 @@
+import type { Picture } from '../../block/publication.ts';
 import type { Said, Table, TableRow } from '../document/content.ts';
 import { filled } from '../telling/kept.ts';
 import { cornersOf } from '../polygons.ts';
 import { clothItems } from './cloth-look.ts';
 import type { Composing } from './composing.ts';
 import { INK } from './looks.ts';
-import { boxPath, type Item, type PathItem, type PlaceItem } from './page.ts';
+import { boxPath, type Item, type PathItem, type PhotoFill, type PlaceItem } from './page.ts';
 import type { Held, Row } from './rows.ts';
 import { levelRule } from './rules.ts';
 import { columnsOf, type Columns } from './table-columns.ts';
@@ -114,12 +115,21 @@ export const swatchItems = (
   top: number,
   side: number,
   { cloth }: Pick<Composing, 'cloth'>,
-): readonly PathItem[] =>
-  clothItems(
+): readonly PathItem[] => {
+  const picture = cloth.photos.get(fabric);
+  return clothItems(
     [cornersOf({ left: left + 0.3, top: top + 0.3, right: left + side - 0.3, bottom: top + side - 0.3 })],
-    { fabric, side: 'right', origin: [left, top] },
+    { fabric, side: 'right', origin: [left, top], ...(picture && { photo: wholePhoto(picture, left, top, side) }) },
     cloth,
   );
+};
+
+/** @returns a photo whose shorter side is that of a square, its middle in the middle: at no scale, so that its print is seen */
+function wholePhoto(picture: Picture, left: number, top: number, side: number): PhotoFill {
+  const width = side * Math.max(1, picture.width / picture.height);
+  const height = (width * picture.height) / picture.width;
+  return { picture, at: [left - (width - side) / 2, top - (height - side) / 2], width, turn: 0 };
+}
 
 /** A row of cells with the sentences under it; more than one only where its lines are too many to stay together. */
 function cellRows(row: TableRow, number: number, table: Table, columns: Columns, width: number, composing: Composing): readonly Row[] {
