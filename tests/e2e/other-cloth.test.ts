@@ -56,6 +56,17 @@ describe('the block in other cloth', () => {
     await eventually(() => dialog.getByText('as it is now', { exact: true }).count()).toBe(0);
     await dialog.getByRole('button', { name: 'Take Noon' }).click();
     await eventually(() => dialog.getByText('as it is now', { exact: true }).count()).toBe(1);
+    await dialog.getByRole('button', { name: 'Cloth and cuts of Noon' }).click();
+    const lists = dialog.locator('.cut-list');
+    // Two triangles of each size to a square: the pinwheel's own four pairs.
+    await eventually(() => lists.getByRole('region', { name: 'Lamp' }).textContent()).toMatch(/buy .* yd.*2 squares .* cut once on the diagonal/);
+    await dialog.getByRole('button', { name: 'Rename Noon' }).click();
+    await dialog.getByLabel('Another name for Noon').fill('Ebb');
+    await page.keyboard.press('Enter');
+    await eventually(() => dialog.getByRole('button', { name: 'Take Ebb' }).count()).toBe(1);
+    await eventually(() => lists.count()).toBe(1);
+    await eventually(() => dialog.getByRole('button', { name: 'Rename Ebb' }).evaluate((button) => button === document.activeElement)).toBe(true);
+    expect((await new AxeBuilder({ page }).include('dialog').analyze()).violations).toEqual([]);
     await page.keyboard.press('Escape');
     await eventually(() => swatch(page, 'Lamp').count()).toBe(1);
   });
