@@ -1,5 +1,6 @@
 import type { Choices, Method } from '../block/choices.ts';
 import type { Cut } from '../cutting/cut.ts';
+import { makesWholeUnits } from '../cutting/whole-units.ts';
 import { cutList, type CutList } from '../cutting/cutting.ts';
 import { cutShape } from '../cutting/shapes.ts';
 import { methodsFor, methodsLike, usualMethod } from '../cutting/methods.ts';
@@ -138,15 +139,13 @@ function effectOf(pattern: Pattern, list: CutList): Effect {
 /** Triangles that are cut before they are sewn: their slanted side, or the two of a quarter. */
 const ON_BIAS: ReadonlySet<string> = new Set(['half', 'quarter', 'strip-half', 'strip-quarter']);
 
-/** Squares and strips that are sewn before they are cut make whole units: what each line of such squares has to spare is the same units. */
-const WHOLE_UNITS: ReadonlySet<string> = new Set(['pair', 'eight', 'large', 'small', 'strip']);
-
 function sparesOf(cuts: readonly Cut[]): number {
   const units = new Map<string, number>();
   let single = 0;
-  for (const { spare, uses } of cuts) {
+  for (const cut of cuts) {
+    const { spare, uses } = cut;
     const key = uses.map(({ unit }) => unit).join();
-    if (uses.every(({ role }) => WHOLE_UNITS.has(role))) units.set(key, Math.max(spare, units.get(key) ?? 0));
+    if (makesWholeUnits(cut)) units.set(key, Math.max(spare, units.get(key) ?? 0));
     else single += spare;
   }
   return [...units.values()].reduce((a, b) => a + b, single);

@@ -125,7 +125,7 @@ describe('a free unit', () => {
 
   it('numbers its pieces in sewing order and says where they lie', () => {
     const { how } = lastStep(patternDrawn(free));
-    const numbers = [...how.matchAll(/(?:: |; )(\d+) \w+ piece \(template \d\), (?:top|bottom|left|right|middle)/g)].map(([, n]) =>
+    const numbers = [...how.matchAll(/(?:: |; )(\d+) \w+ piece \(template, line \d\), (?:top|bottom|left|right|middle)/g)].map(([, n]) =>
       Number(n),
     );
     expect(numbers).toEqual([1, 2, 3]);

@@ -236,7 +236,7 @@ describe('corner-triangle units', () => {
     const { how } = lastStep(patternDrawn({ finished: '6 by 4', grid: [6, 4], ground: 'oat', patches: two }, chosen));
     expect(how).toMatch(/Teal triangles \(1 7\/8 in\. squares cut once\)/);
     expect(how).toMatch(/Rust triangles \(2 7\/8 in\. squares cut once\)/);
-    expect(how).toMatch(/the Oat piece \(template \d\)/);
+    expect(how).toMatch(/the Oat piece \(template, line \d\)/);
     expect(how).toContain('Templates are cut right side up.');
   });
 });
@@ -318,13 +318,13 @@ describe('peaks', () => {
     expect(how).toContain('Rust triangle (2 1/4 by 4 3/8 in. rectangle cut once) to the right slope');
     expect(how).toMatch(/for the left slope from the bottom left to the top right/);
     expect(how).toMatch(/for the right slope from the top left to the bottom right/);
-    expect(how).toMatch(/Teal piece \(template \d\)/);
+    expect(how).toMatch(/Teal piece \(template, line \d\)/);
   });
 
   it('from templates are cut right side up', () => {
     const { how } = lastStep(patternDrawn(peak, methods({ peak: 'template' })));
     expect(how).not.toContain('rectangle');
-    expect(how).toMatch(/Oat piece \(template \d\) to the left slope/);
+    expect(how).toMatch(/Oat piece \(template, line \d\) to the left slope/);
     expect(how).toContain('Templates are cut right side up.');
   });
 

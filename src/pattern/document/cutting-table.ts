@@ -1,5 +1,6 @@
 import { counted, type Count } from '../../block/counting.ts';
 import type { Cut } from '../../cutting/cut.ts';
+import { makesWholeUnits } from '../../cutting/whole-units.ts';
 import { templatesOf } from '../../cutting/template-list.ts';
 import { capital } from '../../measure/words.ts';
 import { allDirectionNotes } from '../directions.ts';
@@ -153,7 +154,7 @@ function cutRow(writing: Writing, cut: Cut, { name, templates, ofPrints }: LineK
   const below = [
     ...(ofPrints === null ? [] : [ofPrints]),
     ...(cut.diagonals ? [phrases.diagonals(some(cut.diagonals.falling), some(cut.diagonals.rising))] : []),
-    ...(cut.spare > 0 ? [phrases.spare(counted(cut.spare, KEPT))] : []),
+    ...(cut.spare > 0 ? [spareWords(writing, cut)] : []),
     ...(cut.set ? [writing.words.cutting.segments(cut.quantity, cut.set.segments, length(writing, cut.set.segment))] : []),
   ];
   return {
@@ -166,6 +167,12 @@ function cutRow(writing: Writing, cut: Cut, { name, templates, ofPrints }: LineK
     leadsHere: [`cut ${encodeURIComponent(cut.id)}`],
     ...(below.length > 0 && { below: below.map((told, i) => said(`${at}/below/${i + 1}`, told)) }),
   };
+}
+
+/** A spare unit is no spare square: what is left over is told by what it is. */
+function spareWords({ words: { cutting }, speech: { language } }: Writing, cut: Cut): string {
+  if (cut.subcut !== 'none') return cutting.spare(cut.spare, 'triangles');
+  return makesWholeUnits(cut) ? cutting.spare(cut.spare, 'units') : language.pattern.spare(counted(cut.spare, KEPT));
 }
 
 function thenWords(writing: Writing, { quantity, subcut, nested }: Cut): string {

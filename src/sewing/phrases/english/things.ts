@@ -14,7 +14,7 @@ function shapeName(shape: Shape, many: boolean): string {
   const s = many ? 's' : '';
   switch (shape.form) {
     case 'template':
-      return `piece${s} (template ${shape.cut})`;
+      return `piece${s} (template, line ${shape.cut})`;
     case 'triangle':
       return `triangle${s} (${sizeName(shape.size)} ${shape.from}${s} cut ${shape.cut})`;
     case 'strip triangle':

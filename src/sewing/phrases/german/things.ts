@@ -24,7 +24,7 @@ const TURNS = ['', ' (um 90° im Uhrzeigersinn gedreht)', ' (um 180° gedreht)',
 function shapeName(shape: Shape, form: Form): readonly [string, string] {
   switch (shape.form) {
     case 'template':
-      return [PART[form], ` (Schablone ${shape.cut})`];
+      return [PART[form], ` (Schablone, Nr. ${shape.cut})`];
     case 'triangle': {
       const cut = RECTANGULAR[shape.from][form === 'one' || form === 'of' ? 'one' : 'many'];
       return [TRIANGLE[form], ` (${cut} von ${sizeName(shape.size)}, diagonal ${shape.cut === 'once' ? 'halbiert' : 'geviertelt'})`];
