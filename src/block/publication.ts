@@ -5,8 +5,8 @@
 
 /** The parts of a pattern, in their usual order. */
 export const SECTIONS = [
-  'cover', 'skills', 'materials', 'cutting', 'cloth', 'units', 'assembly', 'pressing', 'sizes to check', 'templates', 'colouring page',
-  'other sizes', 'care', 'notes',
+  'cover', 'skills', 'materials', 'cutting', 'cloth', 'units', 'assembly', 'pressing', 'sizes to check', 'care', 'other sizes', 'notes',
+  'colouring page', 'templates',
 ] as const;
 
 export type SectionName = (typeof SECTIONS)[number];

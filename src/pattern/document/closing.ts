@@ -132,10 +132,13 @@ export function careSection({ pattern, words: { care, titles }, said }: Writing)
   };
 }
 
+/** So many lines to write on nearly fill a page; where one is begun there are fewer. */
+const LINES = 24;
+
 /** @returns blank lines to write on */
 export const notesSection = ({ words: { titles }, said }: Writing): Section => ({
   name: 'notes',
   title: said('notes/title', titles.notes),
   ownPage: false,
-  items: [{ flow: 'blank', lines: 12 }],
+  items: [{ flow: 'blank', lines: LINES }],
 });

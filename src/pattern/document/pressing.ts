@@ -5,7 +5,7 @@ import type { Writing } from './writing.ts';
 /** @returns the back of the block with the way every seam is pressed; null where nothing is sewn */
 export function pressingSection({ pattern, words: { pressing, titles }, said }: Writing): Section | null {
   if (pattern.figures.seams === 0) return null;
-  const { points, sameWay, open, proved, layers } = pattern.pressing;
+  const { points, sameWay, open, proved } = pattern.pressing;
   const loose = sameWay + open;
   const nest = points === 0 ? pressing.noPoints : loose === 0 ? pressing.allNest(points) : pressing.someLoose(points, loose, proved);
   const line = (place: string, told: string): Flow => ({ flow: 'paragraph', said: said(`pressing/${place}`, told), look: 'plain' });
@@ -21,7 +21,6 @@ export function pressingSection({ pattern, words: { pressing, titles }, said }: 
           line('intro', pressing.intro),
           ...(isOpen ? [line('open', pressing.open)] : []),
           line('nest', nest),
-          line('layers', pressing.layers(layers)),
           {
             flow: 'figures',
             at: 'pressing/picture',

@@ -20,6 +20,8 @@ const MOST_LINES = 5;
 const HIGHEST = 0.76;
 /** Words begin where the ink of their picture does. */
 const FLUSH = FIGURE_EDGE - 0.2;
+/** What pictures grow to, at most, with the letters. */
+const GROWN = 0.4;
 /** Pictures that follow one another may be smaller than one that stands alone. */
 const SEVERAL = 0.72;
 /** One row more is not worth larger pictures where they are so large already, as a share of the largest they may be. */
@@ -52,6 +54,9 @@ export const scaleIn = (figures: Figures, width: number, composing: Composing): 
 export const highestAt = ({ figures }: Figures, scale: number): number =>
   Math.max(0, ...figures.map(({ figure }) => figure.frame.height)) * scale;
 
+/** What is small beside usual letters is larger beside large ones. */
+const mostOf = (most: number, { type }: Composing): number => Math.max(most, Math.min(most * type.letters, GROWN));
+
 /** As few rows of figures as leave them nearly as large as they may be. */
 function planOf({ figures, most }: Figures, width: number, composing: Composing): Plan {
   const gap = composing.type.half * GAP;
@@ -59,7 +64,7 @@ function planOf({ figures, most }: Figures, width: number, composing: Composing)
   const room = 2 * FIGURE_EDGE;
   const widest = Math.max(...frames.map((frame) => frame.width));
   const highest = Math.max(...frames.map((frame) => frame.height));
-  const high = Math.min(most * composing.long * (figures.length > 1 ? SEVERAL : 1), composing.height * HIGHEST);
+  const high = Math.min(mostOf(most, composing) * composing.long * (figures.length > 1 ? SEVERAL : 1), composing.height * HIGHEST);
   const largest = Math.max(...frames.map((frame) => Math.sqrt(frame.width * frame.height)));
   const cap = Math.min((high - room) / highest, (width - room) / widest, (high * LONG) / largest);
   let best: Plan | null = null;
@@ -114,7 +119,8 @@ const LARGE = 16;
 /** A single row of large pictures may be set a little smaller. */
 function yielding(rows: readonly Row[], plan: Plan, scale: number, width: number, composing: Composing): readonly Row[] {
   const [row] = rows;
-  if (rows.length !== 1 || !row || row.height < composing.type.half * LARGE) return rows;
+  const { half, letters } = composing.type;
+  if (rows.length !== 1 || !row || row.height < (half * LARGE) / letters) return rows;
   const to = (height: number): Row => {
     for (let by = height / row.height; ; by *= 0.97) {
       const lower = rowsAt(plan, scale * by, width, composing);

@@ -6,7 +6,7 @@ import { figureRows, highestAt, scaleIn } from './figure-rows.ts';
 import { headingRow, titleRow, underHeading, underTitle } from './heading-rows.ts';
 import { paragraphRows } from './paragraph-rows.ts';
 import { heldTogether, withAbove, type Row, type Strip } from './rows.ts';
-import { blankRows, factRows, measureRow, photoRow } from './small-rows.ts';
+import { blankRow, factRows, measureRow, photoRow } from './small-rows.ts';
 import { isCramped } from './table-columns.ts';
 import { tableRows } from './table-rows.ts';
 
@@ -105,7 +105,7 @@ function rowsOf(item: Flow, width: number, composing: Composing): readonly Row[]
     case 'photo':
       return [photoRow(item, width, composing)];
     case 'blank':
-      return blankRows(item, width, composing);
+      return [blankRow(item, width, composing)];
     case 'measure':
       return [measureRow(item, width, composing)];
     case 'together': {
@@ -135,6 +135,8 @@ function isWide(item: Flow, { column, wide }: Widths, composing: Composing): boo
       const [small, large] = [scaleIn(item, column, composing), scaleIn(item, wide, composing)];
       return large > small * LARGER && (highestAt(item, small) < composing.type.half * SMALL || item.figures.length === 1);
     }
+    case 'blank':
+      return true;
     case 'together':
       return item.items.some((each) => isWide(each, { column, wide }, composing));
     default:

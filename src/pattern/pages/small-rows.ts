@@ -34,15 +34,22 @@ export function photoRow({ picture, caption, at }: Photo, width: number, composi
   };
 }
 
-/** @returns lines to write on */
-export function blankRows({ lines }: Blank, width: number, { type }: Composing): readonly Row[] {
+/** So many lines to write on are enough where a page has no room for more. */
+const FEW_LINES = 4;
+
+/** @returns lines to write on; fewer where only so they come onto a page that is begun */
+export function blankRow({ lines }: Blank, width: number, { type }: Composing): Row {
   const high = Math.max(22, type.half * 3);
-  return Array.from({ length: lines }, (): Row => ({
-    height: high,
+  const least = Math.min(lines, FEW_LINES);
+  const rowOf = (n: number): Row => ({
+    height: n * high,
     above: 0,
     held: false,
-    at: (x, y) => [levelRule(x, y + high - HAIR.width, width, HAIR, 'line to write on')],
-  }));
+    lower: { least: least * high, to: (height) => rowOf(Math.max(least, Math.floor(height / high))) },
+    at: (x, y) =>
+      Array.from({ length: n }, (_, i) => levelRule(x, y + (i + 1) * high - HAIR.width, width, HAIR, 'line to write on')),
+  });
+  return rowOf(lines);
 }
 
 /** @returns facts side by side, as many in a row as there is room for, between hairlines */

@@ -119,6 +119,7 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
     twice: (triangles) => `cut twice on the diagonals: ${several(triangles, 'triangle')}`,
     segments: (sets, each, wide) =>
       `sewn into strip sets, ${sets === 1 ? 'cut' : 'each cut'} across into ${several(each, 'segment')} ${wide} wide`,
+    spare: (n, what) => `${several(n, what === 'units' ? 'unit' : 'triangle')} to spare`,
     nested: (strips, each, measure) =>
       `cut ${strips === 1 ? 'it' : 'each'} into ${several(each, 'triangle')}, head to tail, ${measure} along the edges by turns`,
     block: 'the block',
@@ -194,7 +195,6 @@ export const ENGLISH_DOCUMENT: DocumentPhrases = {
       `Seams come together at ${several(points, 'point')}. ` +
       `At ${loose === 1 ? 'the one with a ring' : `the ${KEPT.count(loose)} with a ring`} they do not lock into each other: ` +
       `pin ${loose === 1 ? 'it' : 'these'}${proved ? '; no other pressing does better' : ''}.`,
-    layers: (n) => `Where it is thickest there are ${several(n, 'layer')} of cloth.`,
     open: 'A bar with two points across a seam: press it open.',
   },
 

@@ -129,6 +129,7 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
     segments: (sets, each, wide) =>
       `zu Streifensätzen genäht, ${sets === 1 ? '' : 'jeder '}quer in ${several(each, 'Segment', 'Segmente')} von ${wide} Breite ` +
       'geschnitten',
+    spare: (n, what) => `${what === 'units' ? several(n, 'Einheit', 'Einheiten') : several(n, 'Dreieck', 'Dreiecke')} übrig`,
     nested: (strips, each, measure) =>
       `${strips === 1 ? '' : 'jeden '}versetzt in ${several(each, 'Dreieck', 'Dreiecke')} schneiden, an den Kanten abwechselnd ${measure}`,
     block: 'den Block',
@@ -207,7 +208,6 @@ export const GERMAN_DOCUMENT: DocumentPhrases = {
       `Nähte treffen sich an ${several(points, 'Punkt', 'Punkten')}. ` +
       `${loose === 1 ? 'An dem mit einem Ring' : `An den ${KEPT.count(loose)} mit einem Ring`} greifen sie nicht ineinander: dort stecken` +
       `${proved ? '; besser lässt es sich nicht bügeln' : ''}.`,
-    layers: (n) => `An der dicksten Stelle liegen ${several(n, 'Stofflage', 'Stofflagen')} aufeinander.`,
     open: 'Ein Strich mit zwei Spitzen quer zur Naht: auseinanderbügeln.',
   },
 

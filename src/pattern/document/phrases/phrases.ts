@@ -85,6 +85,8 @@ export interface DocumentPhrases {
     readonly twice: (triangles: number) => string;
     /** So many segments from each of so many strip sets. */
     readonly segments: (sets: number, each: number, wide: string) => string;
+    /** What a line gives beyond what is needed. */
+    readonly spare: (n: number, what: 'units' | 'triangles') => string;
     readonly nested: (strips: number, each: number, measure: string) => string;
     readonly block: string;
     readonly strips: (bands: readonly { readonly count: number; readonly width: string }[]) => string;
@@ -142,7 +144,6 @@ export interface DocumentPhrases {
     readonly noPoints: string;
     readonly allNest: (points: number) => string;
     readonly someLoose: (points: number, loose: number, proved: boolean) => string;
-    readonly layers: (n: number) => string;
     readonly open: string;
   };
 
