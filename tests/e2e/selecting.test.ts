@@ -113,9 +113,14 @@ describe('patches are chosen and arranged', () => {
     await eventually(() => chosen(page)).toBe('2');
     await act(page, 'All').click();
     await eventually(() => chosen(page)).toBe('4');
+    // Of what is chosen one fabric alone is replaced.
+    await bar(page).getByRole('combobox').selectOption({ label: 'Only Lamp' });
+    await eventually(() => chosen(page)).toBe('2');
+    await swatch(page, 'Chalk').click();
+    await eventually(async () => (await rows(page))[0]).toBe('Columns 1 to 2: Chalk. Columns 3 to 6: Marram.');
     await act(page, 'None').click();
     await eventually(() => chosen(page)).toBe('0');
-    for (let i = 0; i < 7; i++) await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    for (let i = 0; i < 8; i++) await page.getByRole('button', { name: 'Undo', exact: true }).click();
     await eventually(() => page.getByRole('button', { name: 'Undo', exact: true }).isDisabled()).toBe(true);
     expect((await rows(page)).slice(0, 2)).toEqual(START);
   });

@@ -25,10 +25,11 @@ async function paste(handle: (handling: Handling) => void): Promise<void> {
   handle({ do: 'paste', ...(text !== undefined && { text }) });
 }
 
-/** Names of fabrics in the order they were first met, "Teal, Rust and Oat". */
-function fabricsInWords(block: Block, chosen: Chosen): string {
-  const ids = [...new Set(chosen.patches.map(({ fabric }) => fabric))];
-  const names = ids.map((id) => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id);
+const nameIn = (block: Block, id: string): string => block.fabrics.find((fabric) => fabric.id === id)?.name ?? id;
+
+/** Names of fabrics, "Teal, Rust and Oat". */
+function fabricsInWords(block: Block, ids: readonly string[]): string {
+  const names = ids.map((id) => nameIn(block, id));
   if (names.length < 2) return names.join('');
   return names.length > 3 ? `${names.length} fabrics` : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
@@ -43,7 +44,9 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
 }): ReactNode {
   const adds = useStore(gathering, (now) => now);
   const count = chosen.patches.length;
-  const alike = new Set(chosen.patches.map((patch) => patch.fabric)).size === 1 ? chosen.patches[0]!.fabric : fabric;
+  // In the order they were first met.
+  const fabrics = [...new Set(chosen.patches.map((patch) => patch.fabric))];
+  const alike = fabrics.length === 1 ? fabrics[0]! : fabric;
   const alikeFabric = block.fabrics.find(({ id }) => id === alike);
 
   useEffect(() => {
@@ -98,8 +101,26 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
       <div className="chosen-row">
         <p className="chosen-count">
           {count === 0 && 'Click a patch, or drag a frame round some'}
-          {count > 0 && `${count === 1 ? '1 patch' : `${count} patches`}: ${fabricsInWords(block, chosen)}`}
+          {count > 0 && `${count === 1 ? '1 patch' : `${count} patches`}: ${fabricsInWords(block, fabrics)}. A swatch gives ${count === 1 ? 'it' : 'them'} its cloth.`}
         </p>
+        {fabrics.length > 1 && (
+          <select
+            className="chosen-only"
+            aria-label="Of these, keep chosen only those of one fabric"
+            title="Of these, keep chosen only those of one fabric"
+            value=""
+            onChange={(event) => handle({ do: 'only', fabric: event.target.value })}
+          >
+            <option value="" disabled>
+              Only …
+            </option>
+            {fabrics.map((id) => (
+              <option key={id} value={id}>
+                Only {nameIn(block, id)}
+              </option>
+            ))}
+          </select>
+        )}
         <button
           type="button"
           className="plain chosen-act named"

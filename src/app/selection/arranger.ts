@@ -190,6 +190,9 @@ export function createArranger({ block, acts }: Hands): Arranger {
     }
     if (count === 0) return 'Nothing is chosen.';
     switch (handling.do) {
+      case 'only':
+        choose(selection().filter((i) => now.patches[i]!.fabric === handling.fabric));
+        return `${chosenWords()}, all of ${nameOf(handling.fabric)}.`;
       case 'move':
         return rearrange('moved', (held) => shifted(held, handling.by), `Moved ${wayInWords(handling.by)}`);
       case 'turn': {

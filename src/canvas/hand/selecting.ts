@@ -12,7 +12,7 @@ export type Handling =
   | { readonly do: 'take'; readonly at: GridPoint; readonly adding: boolean }
   | { readonly do: 'frame'; readonly from: GridPoint; readonly to: GridPoint; readonly adding: boolean }
   | { readonly do: 'all' | 'none' | 'copy' | 'cut' | 'twin' | 'delete' }
-  | { readonly do: 'all of'; readonly fabric: string }
+  | { readonly do: 'all of' | 'only'; readonly fabric: string }
   | { readonly do: 'move'; readonly by: Shift }
   | { readonly do: 'turn'; readonly way: 'right' | 'left' }
   | { readonly do: 'mirror'; readonly exchange: Exchange }
