@@ -2,6 +2,7 @@ import { good, type Problem, type Result } from '../measure/problem.ts';
 import type { Block, Fabric } from './block.ts';
 import { ownCloths } from './colour/own-cloths.ts';
 import type { Value } from './colour/lightness.ts';
+import { withoutStrays } from './colour/shown-photos.ts';
 import { checkFabricKnown } from './checks.ts';
 import { checkFabrics } from './fabric-checks.ts';
 import { refused } from './problems.ts';
@@ -39,7 +40,7 @@ export function deleteFabric(block: Block, id: string, into: string): Result<Blo
   if (fault) return refused(fault);
   const rest = withFabricIds(block, (each) => (each === id ? into : each));
   const fabrics = block.fabrics.filter((fabric) => fabric.id !== id).map((fabric) => (fabric.same === id ? { ...fabric, same: into } : fabric));
-  return good(withoutCloth({ ...rest, fabrics: ownCloths(fabrics) }, id));
+  return good(withoutStrays(withoutCloth({ ...rest, fabrics: ownCloths(fabrics) }, id)));
 }
 
 /** @returns the block with a fabric that is cut from the cloth of another one, and looks like it, or (null) again from its own */
@@ -47,7 +48,8 @@ export function setSame(block: Block, id: string, other: string | null): Result<
   const fault = other === null ? checkFabricKnown('The swatch tray', id, block.fabrics) : checkTwo(block, id, other);
   if (fault) return refused(fault);
   const cloth = block.fabrics.find((fabric) => fabric.id === other);
-  return changed(block, id, ({ same: _, ...fabric }) => (cloth ? { ...cloth, id, same: cloth.same ?? cloth.id } : fabric));
+  const next = changed(block, id, ({ same: _, ...fabric }) => (cloth ? { ...cloth, id, same: cloth.same ?? cloth.id } : fabric));
+  return next.ok ? good(withoutStrays(next.value)) : next;
 }
 
 /** @returns the block in which areas of different fabrics that are cut from one cloth become one area, or keep their seams */

@@ -1,5 +1,7 @@
 import { good, type Result } from '../measure/problem.ts';
 import type { Block, Fabric, Patch } from './block.ts';
+import { checkPhotos } from './colour/photos.ts';
+import { broughtPhoto, withoutStrays } from './colour/shown-photos.ts';
 import { checkFabrics } from './fabric-checks.ts';
 import { liftedBox, moved, type Lifted } from './lifted.ts';
 import { refused } from './problems.ts';
@@ -10,11 +12,12 @@ import { all, lift } from './selecting.ts';
  * kept, written as a file and read again anywhere.
  */
 
-/** @returns patches that lie on a block, as a scrap of it; nothing else of the block comes with them but its ground */
-export function scrapOf(lifted: Lifted, { name, finished, grid, fabrics, ground }: Block): Block {
+/** @returns patches that lie on a block, as a scrap of it; nothing else of the block comes with them but its ground and their photos */
+export function scrapOf(lifted: Lifted, { name, finished, grid, fabrics, ground, photos }: Block): Block {
   const used = new Set([ground, ...lifted.patches.map(({ fabric }) => fabric)]);
   const { denominator, patches, seams } = lifted;
-  return { name, finished, grid, denominator, fabrics: fabrics.filter(({ id }) => used.has(id)), ground, patches, seams };
+  const own = fabrics.filter(({ id }) => used.has(id));
+  return withoutStrays({ name, finished, grid, denominator, fabrics: own, ground, patches, seams, ...(photos && { photos }) });
 }
 
 /** A scrap in the hand over a block that has its fabrics. */
@@ -34,19 +37,23 @@ export function takeOver(block: Block, scrap: Block): Result<TakenOver> {
   if (!found.ok) return found;
   const fabrics = [...block.fabrics];
   const added: string[] = [];
+  let photos = block.photos ?? [];
   const known = new Map<string, string>();
   for (const fabric of scrap.fabrics) {
     if (!found.value.patches.some((patch) => patch.fabric === fabric.id)) continue;
     const own = matching(fabrics, fabric);
     known.set(fabric.id, own?.id ?? freshId(fabrics, fabric.id));
     if (own) continue;
-    fabrics.push({ ...fabric, id: known.get(fabric.id)! });
+    const brought = broughtPhoto(photos, fabric, scrap.photos ?? []);
+    photos = brought.photos;
+    fabrics.push({ ...brought.fabric, id: known.get(fabric.id)! });
     added.push(fabric.name);
   }
-  const fault = added.length > 0 ? checkFabrics(fabrics) : null;
+  const next: Block = added.length > 0 ? { ...block, fabrics, ...(photos.length > 0 && { photos }) } : block;
+  const fault = added.length > 0 ? (checkFabrics(fabrics) ?? checkPhotos(next)) : null;
   if (fault) return refused(fault);
   const patches = found.value.patches.map((patch): Patch => ({ ...patch, fabric: known.get(patch.fabric)! }));
-  return good({ block: added.length > 0 ? { ...block, fabrics } : block, lifted: { ...found.value, patches }, added });
+  return good({ block: next, lifted: { ...found.value, patches }, added });
 }
 
 function matching(fabrics: readonly Fabric[], { id, name, color }: Fabric): Fabric | undefined {

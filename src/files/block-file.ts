@@ -14,7 +14,7 @@ import { jsonFault } from './json-text.ts';
 import { fileTooLarge, notJson, shapeProblem, wrongFormat, wrongVersion } from './shape-problems.ts';
 
 /** Longest block file, in bytes (and in characters). Pictures take most of it: 5,000 triangles are half a megabyte. */
-export const MAX_FILE = 20_000_000;
+export const MAX_FILE = 26_000_000;
 
 /** @returns the problem with a file of this many bytes, null where it may be read; for shells to ask before they read it */
 export const fileSizeProblem = (bytes: number): Problem | null => (bytes > MAX_FILE ? fileTooLarge(bytes, MAX_FILE) : null);

@@ -226,8 +226,8 @@ describe('a block file is refused with one sentence that says what and where:', 
 
   it('100 MB, before any of it is looked at', () => {
     expect(problemWith(' '.repeat(100_000_000))).toMatchObject({ code: 'file-too-large' });
-    expect(fileSizeProblem(100_000_000)!.sentence).toBe('The file is 100 MB long, and a block file has at most 20 MB; choose another file.');
-    expect(fileSizeProblem(20_000_000)).toBeNull();
+    expect(fileSizeProblem(100_000_000)!.sentence).toBe('The file is 100 MB long, and a block file has at most 26 MB; choose another file.');
+    expect(fileSizeProblem(26_000_000)).toBeNull();
   });
 
   it('quotes no more of a long text than fits in a sentence', () => {

@@ -9,6 +9,7 @@ import { tooManyColourways } from './problems.ts';
 import { MAX_COLOURWAYS } from '../limits.ts';
 import type { Colouring } from './colourings.ts';
 import { ownCloths } from './own-cloths.ts';
+import { inPhotos } from './shown-photos.ts';
 
 /** @returns what a fabric is, but for what the block calls it */
 export function lookOf({ id: _, ...look }: Fabric): Look {
@@ -17,7 +18,8 @@ export function lookOf({ id: _, ...look }: Fabric): Look {
 
 /** @returns the block with other looks for some of its fabrics; all that is drawn stays */
 export function inLooks(block: Block, looks: Readonly<Record<string, Look>>): Result<Block> {
-  const fabrics = ownCloths(block.fabrics.map((fabric): Fabric => (Object.hasOwn(looks, fabric.id) ? { id: fabric.id, ...looks[fabric.id]! } : fabric)));
+  const { photos = [] } = block;
+  const fabrics = ownCloths(block.fabrics.map((fabric): Fabric => (Object.hasOwn(looks, fabric.id) ? inPhotos(photos, { id: fabric.id, ...looks[fabric.id]! }) : fabric)));
   const fault = checkFabrics(fabrics);
   return fault ? refused(fault) : good({ ...block, fabrics });
 }

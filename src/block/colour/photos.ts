@@ -1,18 +1,13 @@
 import { good, type Result } from '../../measure/problem.ts';
 import { compare, rational, ZERO, type Rational } from '../../measure/rational.ts';
-import type { Block, Fabric, Look } from '../block.ts';
+import type { Block, Fabric, PhotoPlace } from '../block.ts';
 import type { Checked } from '../checks.ts';
 import { MAX_FINISHED, MAX_JPEGS, MAX_PHOTOS } from '../limits.ts';
 import { refused } from '../problems.ts';
 import { noSuchPhoto, photoOutOfRange, photosTooLong, samePhoto, tooManyPhotos } from './problems.ts';
 import { checkPicture } from '../publication-checks.ts';
 import type { Picture } from '../publication.ts';
-
-/** @returns the ids of the photos that fabrics and colourways show */
-function shownIn({ fabrics, colourways = [] }: Pick<Block, 'fabrics' | 'colourways'>): ReadonlySet<string> {
-  const looks: readonly Pick<Look, 'photo'>[] = [...fabrics, ...colourways.flatMap((each) => Object.values(each.looks))];
-  return new Set(looks.flatMap(({ photo }) => (photo ? [photo.picture] : [])));
-}
+import { freshPhotoId, withoutStrays } from './shown-photos.ts';
 
 /** Checks the photos of a block, and that every fabric's is there. */
 export function checkPhotos({ fabrics, colourways = [], photos = [], finished: { unit } }: Block): Checked {
@@ -51,21 +46,29 @@ export type NewPhoto = Omit<Picture, 'id'>;
 export function setPhoto(block: Block, id: string, photo: { readonly picture: NewPhoto; readonly across: Rational } | null): Result<Block> {
   const { photos = [], ...rest } = block;
   const known = photo && photos.find(({ jpeg }) => jpeg === photo.picture.jpeg);
-  const added = photo && (known ?? { id: freshId(photos), ...photo.picture });
+  const added = photo && (known ?? { id: freshPhotoId(photos), ...photo.picture });
   const fabrics = block.fabrics.map((fabric): Fabric => {
     if (fabric.id !== id) return fabric;
     const { photo: _, ...plain } = fabric;
     return photo ? { ...plain, photo: { picture: added!.id, across: photo.across } } : plain;
   });
-  const shown = shownIn({ fabrics, ...(block.colourways && { colourways: block.colourways }) });
-  const kept = [...photos, ...(added && !known ? [added] : [])].filter((each) => shown.has(each.id));
-  const next: Block = { ...rest, fabrics, ...(kept.length > 0 && { photos: kept }) };
+  const kept = [...photos, ...(added && !known ? [added] : [])];
+  const next = withoutStrays({ ...rest, fabrics, ...(kept.length > 0 && { photos: kept }) });
   const fault = checkPhotos(next);
   return fault ? refused(fault) : good(next);
 }
 
-function freshId(photos: readonly Picture[]): string {
-  let number = 1;
-  while (photos.some(({ id }) => id === `photo-${number}`)) number++;
-  return `photo-${number}`;
+/**
+ * @param selection indices of patches
+ * @param at which place of their photo lies in the middle of each; null for as chance has it
+ * @returns the block with a photo placed in patches
+ */
+export function placePhoto(block: Block, selection: readonly number[], at: PhotoPlace | null): Block {
+  const meant = new Set(selection);
+  const patches = block.patches.map((patch, i) => {
+    if (!meant.has(i)) return patch;
+    const { photoAt: _, ...rest } = patch;
+    return at ? { ...rest, photoAt: at } : rest;
+  });
+  return { ...block, patches };
 }

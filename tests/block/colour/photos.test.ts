@@ -1,9 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../../src/block/block.ts';
 import { applyChange, changeBetween, inverse } from '../../../src/block/change.ts';
-import { keepColourway } from '../../../src/block/colour/colourways.ts';
-import { setPhoto } from '../../../src/block/colour/photos.ts';
+import { inLooks, keepColourway, lookOf } from '../../../src/block/colour/colourways.ts';
+import { placePhoto, setPhoto } from '../../../src/block/colour/photos.ts';
+import { deleteFabric, duplicateFabric, setSame } from '../../../src/block/fabrics.ts';
+import { scrapOf, takeOver } from '../../../src/block/scraps.ts';
+import { all, lift } from '../../../src/block/selecting.ts';
 import { resize } from '../../../src/block/sizing.ts';
+import { turn } from '../../../src/block/turning.ts';
 import { formatBlock, parseBlock } from '../../../src/files/block-file.ts';
 import type { Result } from '../../../src/measure/problem.ts';
 import { rational } from '../../../src/measure/rational.ts';
@@ -76,5 +80,41 @@ describe('photos of cloth', () => {
       return grainTurns(pattern).get(pattern.pieces.find(({ fabric }) => fabric === 'b')!.id)! % 90;
     };
     expect([middle('triangles'), middle('stitch-and-flip')]).toEqual([45, 0]);
+  });
+});
+
+describe('a photo goes with its fabric', () => {
+  const shown = (): Block => got(setPhoto(drawn(), 'teal', cloth(1)));
+
+  it('and is forgotten when the fabric leaves, or takes the cloth of another', () => {
+    expect(got(deleteFabric(shown(), 'teal', 'oat')).photos).toBeUndefined();
+    expect(got(setSame(shown(), 'teal', 'oat')).photos).toBeUndefined();
+    const twice = got(duplicateFabric(shown(), 'teal', 'teal-2'));
+    expect(got(deleteFabric(twice, 'teal', 'teal-2')).photos).toEqual(shown().photos);
+  });
+
+  it('into another block with patches that are pasted there, once', () => {
+    const chosen = got(lift(shown(), all(shown(), 'teal')));
+    const scrap = got(parseBlock(formatBlock(scrapOf(chosen, shown()))));
+    const other: Block = { ...got(setPhoto(drawn(), 'oat', cloth(2))) };
+    const bare: Block = { ...other, fabrics: other.fabrics.filter(({ id }) => id === 'oat'), patches: [] };
+    const { block } = got(takeOver(bare, scrap));
+    expect(block.photos!.map(({ id, jpeg }) => [id, jpeg])).toEqual([['photo-1', cloth(2).picture.jpeg], ['photo-2', cloth(1).picture.jpeg]]);
+    expect(got(parseBlock(formatBlock(block))).fabrics.find(({ id }) => id === 'teal')!.photo!.picture).toBe('photo-2');
+  });
+
+  it('and looks that were tried come without one that is gone meanwhile', () => {
+    const gone = got(setPhoto(shown(), 'teal', null));
+    const back = got(inLooks(gone, { teal: lookOf(shown().fabrics[1]!) }));
+    expect(back.fabrics[1]!.photo).toBeUndefined();
+  });
+
+  it('and where it lies in a patch is undone, and turns with the patch', () => {
+    const before = shown();
+    const after = placePhoto(before, [0], [100, 900]);
+    expect(after.patches[0]!.photoAt).toEqual([100, 900]);
+    expect(applyChange(after, inverse(changeBetween(before, after)))).toEqual(before);
+    expect(placePhoto(after, [0], null)).toEqual(before);
+    expect(turn(after, 'right').patches[0]!.photoAt).toEqual([100, 900]);
   });
 });
