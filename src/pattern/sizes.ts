@@ -121,8 +121,18 @@ export function cutListAt({ block, choices, lattice, plan, scraps, chosenUnits, 
   const step = multiply(lattice.step, divide(width, block.finished.width));
   // The list goes fabric by fabric in the drawing's order.
   const fabrics = [...new Set(cuts.map(({ fabric }) => fabric))];
-  return cutList(plan, cuttingChoices(choices, { step, unit: block.unit, fabrics, scraps: scraps.map(({ id }) => id), units: chosenUnits }));
+  const rules = cuttingChoices(choices, { step, unit: block.unit, fabrics, scraps: scraps.map(({ id }) => id), units: chosenUnits });
+  let known = lists.get(plan);
+  if (!known || known.size >= MOST_LISTS) lists.set(plan, (known = new Map()));
+  const key = JSON.stringify([rules.step, block.unit, fabrics, scraps.map(({ id }) => id), chosenUnits, choices]);
+  const list = known.get(key) ?? cutList(plan, rules);
+  known.set(key, list);
+  return list;
 }
+
+/** The lists of a plan that were asked for: pages are laid out again with every word that is changed on them. */
+const lists = new WeakMap<Pattern['plan'], Map<string, CutList>>();
+const MOST_LISTS = 12;
 
 /** @returns its lines, see `cutListAt` */
 export const cutsAt = (pattern: Pattern, width: Rational): readonly Cut[] => cutListAt(pattern, width).cuts;

@@ -3,8 +3,8 @@ import type { Document, Item, Page } from '../../pattern/pages/page.ts';
 import { skeletonOf } from '../../pattern/telling/kept.ts';
 import type { Laid, LaidSection, Sent, Sentence } from './pages-maker.ts';
 
-/** What was sent last, page by page. */
-export type SentBefore = readonly string[];
+/** The pages that were sent last. */
+export type SentBefore = readonly Page[];
 export const NOTHING_SENT: SentBefore = [];
 
 /** Pages with what they were laid out from, as far as it matters on the screen. */
@@ -15,12 +15,13 @@ export interface Made {
 
 /** @returns pages for their way to the screen, without those that are there already, and what is there then */
 export function sent({ document, content }: Made, before: SentBefore): readonly [Omit<Sent, 'took'>, SentBefore] {
-  const now = document.pages.map(textOf);
-  const known = new Map(before.map((text, i) => [text, i]));
-  const pages = document.pages.map((page, i): Page | number => known.get(now[i]!) ?? page);
+  const pages = document.pages.map((page, i): Page | number => {
+    const at = before[i] && isSame(page, before[i]) ? i : before.findIndex((other) => isSame(page, other));
+    return at >= 0 ? at : page;
+  });
   const { sections, aside, alarm } = content;
   const laid = sections.map((section) => laidSection(section, document));
-  return [{ document: { ...document, pages }, sections: laid, sentences: sentencesOf(sections), aside, alarm }, now];
+  return [{ document: { ...document, pages }, sections: laid, sentences: sentencesOf(sections), aside, alarm }, document.pages];
 }
 
 /** @returns what was sent, with the pages that were there already */
@@ -29,8 +30,14 @@ export const received = (message: Sent, before: readonly Page[]): Laid => ({
   document: { ...message.document, pages: message.document.pages.map((page) => (typeof page === 'number' ? before[page]! : page)) },
 });
 
-/** @returns what tells a page from another; a picture is told by what it is called and how long it is */
-const textOf = (page: Page): string => JSON.stringify(page, (key, value: unknown) => (key === 'jpeg' ? (value as string).length : value));
+/** @returns whether two values hold the same all the way down; the first difference settles it */
+function isSame(one: unknown, other: unknown): boolean {
+  if (Object.is(one, other)) return true;
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
+  if (Array.isArray(one)) return Array.isArray(other) && one.length === other.length && one.every((each, i) => isSame(each, other[i]));
+  const names = Object.keys(one) as (keyof typeof one)[];
+  return names.length === Object.keys(other).length && names.every((name) => Object.hasOwn(other, name) && isSame(one[name], other[name]));
+}
 
 function laidSection({ name, items, title }: Section, { pages }: Document): LaidSection {
   const begins = (item: Item): boolean =>

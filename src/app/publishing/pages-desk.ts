@@ -1,3 +1,4 @@
+import type { Pattern } from '../../pattern/pattern.ts';
 import { across, type Across } from '../across.ts';
 import { FACES } from '../sheet/templates/faces.ts';
 import { createStore, type Store } from '../store.ts';
@@ -30,6 +31,8 @@ export interface PagesDesk {
 interface Bench {
   readonly worker: Worker;
   readonly maker: Across<PagesMaker>;
+  /** The pattern that was sent there last. */
+  has: Pattern | null;
 }
 
 function begun(): Bench {
@@ -37,7 +40,7 @@ function begun(): Bench {
   const maker = across<PagesMaker>(worker);
   // Where that fails, so does what is asked next.
   maker.begin(FACES).catch(() => undefined);
-  return { worker, maker };
+  return { worker, maker, has: null };
 }
 
 const sameWish = (one: Wish, other: Wish): boolean => one.block === other.block && one.pattern === other.pattern && one.style === other.style;
@@ -58,7 +61,8 @@ export function createPagesDesk(): PagesDesk {
     const here = (bench ??= begun());
     working = here;
     for (let wish = wanted; wish && working === here; wish = wanted === wish ? null : wanted) {
-      const sent = await here.maker.layOut(wish).catch(() => null);
+      const pattern = here.has === wish.pattern ? null : (here.has = wish.pattern);
+      const sent = await here.maker.layOut({ ...wish, pattern }).catch(() => null);
       if (working !== here) return;
       const busy = wanted !== wish;
       if (sent) pages.change(({ laid }) => ({ laid: received(sent, laid?.document.pages ?? []), of: wish, busy, failed: false }));

@@ -12,6 +12,12 @@ export interface Wish {
   readonly style: HouseStyle;
 }
 
+/** The same on its way to the worker: a pattern is large, and the one that came last is there already. */
+export interface SentWish extends Omit<Wish, 'pattern'> {
+  /** Null for the last one. */
+  readonly pattern: Pattern | null;
+}
+
 /** A sentence of the pages that can be pointed at, and the place behind it where a part of hers can stand. */
 export interface Sentence extends PartPlace {
   readonly at: string;

@@ -27,16 +27,43 @@ export interface Line {
   readonly look: TextLook;
 }
 
+/** Where sentences have their words from: what they are set in, how their values stand, and where these lead. */
+type Source = Pick<Composing, 'telling' | 'setting' | 'places'>;
+
+/** What was set. */
+interface Memory {
+  readonly words: Map<string, readonly Word[]>;
+  /** Words, line by line. */
+  readonly lines: Map<string, readonly (readonly Word[])[]>;
+}
+
 /**
- * The same words are asked for when a column's width is sought, and when they are set; by the document's places, which are one of a
- * kind.
+ * The same sentences are asked for when a column's width is sought, when they are set, and for the next document: hardly one of them
+ * changes with a stroke. What was set is remembered by its telling, and forgotten where letters lead elsewhere.
  */
-const known = new WeakMap<ReadonlySet<string>, Map<string, readonly Word[]>>();
+const known = new WeakMap<Source['telling'], { readonly setting: Source['setting']; readonly places: string; readonly memory: Memory }>();
+const ofPlaces = new WeakMap<Source['places'], { readonly telling: Source['telling']; readonly setting: Source['setting']; readonly memory: Memory }>();
+
+function memoryOf({ telling, setting, places }: Source): Memory {
+  const here = ofPlaces.get(places);
+  if (here?.telling === telling && here.setting === setting) return here.memory;
+  const all = [...places].sort().join('\n');
+  const before = known.get(telling);
+  const memory =
+    before?.places === all && before.setting === setting && before.memory.lines.size < MOST_LINES
+      ? before.memory
+      : { words: new Map<string, readonly Word[]>(), lines: new Map<string, readonly (readonly Word[])[]>() };
+  known.set(telling, { setting, places: all, memory });
+  ofPlaces.set(places, { telling, setting, memory });
+  return memory;
+}
+
+/** So that pages which stand open for days do not remember everything that ever stood on them. */
+const MOST_LINES = 10_000;
 
 /** @returns a sentence's words, measured; its values stay whole, and units' letters lead to their steps */
-function wordsOf(told: string, look: TextLook, composing: Pick<Composing, 'telling' | 'setting' | 'places'>): readonly Word[] {
-  let sentences = known.get(composing.places);
-  if (!sentences) known.set(composing.places, (sentences = new Map()));
+function wordsOf(told: string, look: TextLook, composing: Source): readonly Word[] {
+  const { words: sentences } = memoryOf(composing);
   const key = `${look.size} ${look.weight} ${told}`;
   const found = sentences.get(key);
   if (found) return found;
@@ -48,7 +75,7 @@ function wordsOf(told: string, look: TextLook, composing: Pick<Composing, 'telli
 function readWords(
   told: string,
   look: TextLook,
-  { telling, setting, places }: Pick<Composing, 'telling' | 'setting' | 'places'>,
+  { telling, setting, places }: Source,
 ): readonly Word[] {
   const words: Open[] = [];
   // Whether what comes next goes on where the last word ended.
@@ -158,18 +185,16 @@ function cutUp(text: string, weight: Weight, width: number, setting: Composing['
 }
 
 /** @returns a sentence in lines that are no wider; no line where nothing is said */
-export function linesOf(
-  told: string,
-  look: TextLook,
-  width: number,
-  composing: Pick<Composing, 'telling' | 'setting' | 'places'>,
-): readonly Line[] {
-  const words = parted(wordsOf(told, look, composing), width, composing.setting, look.size);
-  const starts = breaksOf(words, width);
-  return starts.map((start, i): Line => {
-    const row = words.slice(start, starts[i + 1] ?? words.length);
-    return { words: row, wide: wideOf(row), look };
-  });
+export function linesOf(told: string, look: TextLook, width: number, composing: Source): readonly Line[] {
+  const { lines } = memoryOf(composing);
+  const key = `${look.size} ${look.weight} ${width} ${told}`;
+  let rows = lines.get(key);
+  if (!rows) {
+    const words = parted(wordsOf(told, look, composing), width, composing.setting, look.size);
+    const starts = breaksOf(words, width);
+    lines.set(key, (rows = starts.map((start, i) => words.slice(start, starts[i + 1] ?? words.length))));
+  }
+  return rows.map((row): Line => ({ words: row, wide: wideOf(row), look }));
 }
 
 const wideOf = (words: readonly Word[]): number => words.reduce((sum, { wide, space }, i) => sum + wide + (i > 0 ? space : 0), 0);
@@ -178,7 +203,7 @@ const wideOf = (words: readonly Word[]): number => words.reduce((sum, { wide, sp
 export function widthsOf(
   told: string,
   look: TextLook,
-  composing: Pick<Composing, 'telling' | 'setting' | 'places'>,
+  composing: Source,
 ): { readonly wide: number; readonly least: number } {
   const words = wordsOf(told, look, composing);
   let [least, run] = [0, 0];
