@@ -61,6 +61,8 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
   const [fault, setFault] = useState<string | null>(null);
   const [begun, setBegun] = useState<Begun | null>(null);
   const dialog = useRef<HTMLDialogElement>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  const handOn = useRef<HTMLElement | null>(null);
   const desk = useRef<HTMLDivElement>(null);
   const partsPlace = useRef<HTMLDetailsElement>(null);
   const photo = useRef<HTMLInputElement>(null);
@@ -69,11 +71,15 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
 
   useLayoutEffect(() => {
     const shown = dialog.current!;
-    const before = document.activeElement;
     if (beside) shown.show();
     else shown.showModal();
-    if (before instanceof HTMLElement && shown.contains(before)) before.focus();
-    return () => shown.close();
+    // What is shown first is not Undo; and a hand stays where it was while the room moves.
+    (handOn.current ?? heading.current)?.focus();
+    return () => {
+      const hand = document.activeElement;
+      handOn.current = hand instanceof HTMLElement && shown.contains(hand) ? hand : null;
+      shown.close();
+    };
   }, [beside]);
   useEffect(() => {
     // Where the browser refuses the face, its own stands in on the screen; the paper has ours.
@@ -156,7 +162,7 @@ export default function PublishingRoom({ block, pattern, working, problem, cloth
       }}
     >
       <header className="room-top">
-        <h2 id={titleId}>
+        <h2 id={titleId} ref={heading} tabIndex={-1}>
           <span className="quiet">Publish</span> {block.name}
         </h2>
         <div className="room-top-acts">
