@@ -3,6 +3,7 @@ import { lazy, useState, type CSSProperties, type ReactNode } from 'react';
 import type { Block } from '../block/block.ts';
 import { Later } from './Later.tsx';
 import type { Acts } from './table.ts';
+import { useSmallPhotos } from './tray/use-small-photos.ts';
 import { useHatches } from './views/use-hatches.ts';
 
 const FabricSheetlet = lazy(() => import('./tray/FabricSheetlet.tsx'));
@@ -18,6 +19,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
 }): ReactNode {
   const [asked, setAsked] = useState<'new' | 'edit' | 'swap' | 'other' | null>(null);
   const hatches = useHatches(block.fabrics);
+  const photos = useSmallPhotos(block);
   const close = (): void => setAsked(null);
   const failed = (): void => {
     acts.alarm('That part of the app could not be fetched; check that the app is still being served, then load the page again.');
@@ -36,7 +38,7 @@ export function SwatchTray({ block, fabric, letters, acts }: {
               onClick={() => acts.takeUpFabric(each.id)}
               title={i < 9 ? `${each.name} (${i + 1} on the table)` : each.name}
             >
-              <span className="swatch-cloth" style={{ '--cloth': each.color, '--hatch': hatches.get(each.id) } as CSSProperties} aria-hidden="true">
+              <span className="swatch-cloth" style={{ '--cloth': each.color, '--hatch': hatches.get(each.id), '--photo': photos.get(each.id) } as CSSProperties} aria-hidden="true">
                 <span className="swatch-letter">{letters.get(each.id)}</span>
                 {each.directional && <ArrowUp className="swatch-up" size={14} strokeWidth={3} />}
               </span>

@@ -1,4 +1,4 @@
-import { MAX_JPEG } from '../../block/limits.ts';
+import { MAX_JPEG, MAX_JPEGS } from '../../block/limits.ts';
 import type { Picture } from '../../block/publication.ts';
 import { bad, good, type Result } from '../../measure/problem.ts';
 import { kindOf } from '../views/picture-files.ts';
@@ -6,10 +6,12 @@ import { leanJpeg } from './lean-jpeg.ts';
 
 /** Bytes a chosen file may have. */
 const MOST_BYTES = 30 * 1024 * 1024;
-/** Pixels of the longer side: a photo over the whole width of a page at 200 dots per inch; a logo two inches wide at 300. */
-const MOST_PIXELS = { photo: 1600, logo: 600 } as const;
+/** Pixels of the longer side: cloth that is repeated; a photo over the whole width of a page at 200 dots per inch; a logo two inches wide at 300. */
+const MOST_PIXELS = { photo: 1600, logo: 600, cloth: 1000 } as const;
+/** Signs in base 64: of cloth so few that a block may have twenty photos of it. */
+const MOST_SIGNS = { photo: MAX_JPEG, logo: MAX_JPEG, cloth: MAX_JPEGS / 20 } as const;
 /** The first is taken unless the file is too long by then. */
-const QUALITIES = [0.85, 0.75, 0.6, 0.45];
+const QUALITIES = [0.85, 0.75, 0.6, 0.45, 0.25];
 /** How wide a drawing is made that does not say how large it is. */
 const DRAWING = 1000;
 
@@ -18,7 +20,7 @@ const DRAWING = 1000;
  * @returns the picture in a file as a JPEG on white: upright, no larger than is useful, without what cameras add; or a sentence about why
  * there is none
  */
-export async function photoFrom(file: File, use: 'photo' | 'logo'): Promise<Result<Omit<Picture, 'id'>>> {
+export async function photoFrom(file: File, use: keyof typeof MOST_PIXELS): Promise<Result<Omit<Picture, 'id'>>> {
   const name = `“${file.name.slice(0, 60)}”`;
   if (file.size > MOST_BYTES) {
     const megabytes = Math.ceil(file.size / 2 ** 20);
@@ -41,7 +43,7 @@ export async function photoFrom(file: File, use: 'photo' | 'logo'): Promise<Resu
     pen.drawImage(source.drawn, 0, 0, width, height);
     for (const quality of QUALITIES) {
       const jpeg = base64(leanJpeg(new Uint8Array(await (await canvas.convertToBlob({ type: 'image/jpeg', quality })).arrayBuffer())));
-      if (jpeg.length <= MAX_JPEG) return good({ width, height, jpeg });
+      if (jpeg.length <= MOST_SIGNS[use]) return good({ width, height, jpeg });
     }
     return bad('picture-broken', broken);
   } catch {

@@ -1,9 +1,10 @@
 import {
-  CaretsToAxisDashedHorizontal, CaretsToAxisDashedVertical, ClipboardPaste, Copy, CopyPlus, ListChecks, RotateCcw, RotateCw, Scissors,
+  CaretsToAxisDashedHorizontal, CaretsToAxisDashedVertical, ClipboardPaste, Copy, CopyPlus, Frame, ListChecks, RotateCcw, RotateCw, Scissors,
   SquareDashed, SquareStack, Trash2, type LucideIcon,
 } from 'lucide-react';
-import { useEffect, type CSSProperties, type KeyboardEvent, type ReactNode } from 'react';
-import type { Block } from '../../block/block.ts';
+import { lazy, Suspense, useEffect, useMemo, useState, type CSSProperties, type KeyboardEvent, type ReactNode } from 'react';
+import type { Block, Patch } from '../../block/block.ts';
+import type { Picture } from '../../block/publication.ts';
 import type { Chosen } from '../../canvas/draw-selection.ts';
 import type { Handling } from '../../canvas/hand/selecting.ts';
 import { useStore } from '../store.ts';
@@ -12,6 +13,8 @@ import { CHOSEN_KEYS } from './chosen-keys.ts';
 import { gathering, scrap } from './taken.ts';
 import { isElsewhere } from './use-selection.ts';
 import '../face/selection.css';
+
+const PhotoPlace = lazy(() => import('./PhotoPlace.tsx'));
 
 /** Writes what was copied where other windows can read it, if the browser lets it; it is kept in this window anyway. */
 function share(): void {
@@ -34,6 +37,17 @@ function fabricsInWords(block: Block, ids: readonly string[]): string {
   return names.length > 3 ? `${names.length} fabrics` : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
+/** @returns the first of the chosen patches whose fabric shows a photo, and that */
+function picturedIn({ patches, fabrics, photos = [] }: Block, { indices }: Chosen): { readonly patch: Patch; readonly picture: Picture } | null {
+  for (const i of indices) {
+    const patch = patches[i];
+    const shown = fabrics.find(({ id }) => id === patch?.fabric)?.photo;
+    const picture = photos.find(({ id }) => id === shown?.picture);
+    if (patch && picture) return { patch, picture };
+  }
+  return null;
+}
+
 /** What can be done with the patches that are chosen, and ways to choose many. */
 export default function SelectionBar({ block, fabric, chosen, handle }: {
   readonly block: Block;
@@ -48,6 +62,9 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
   const fabrics = [...new Set(chosen.patches.map((patch) => patch.fabric))];
   const alike = fabrics.length === 1 ? fabrics[0]! : fabric;
   const alikeFabric = block.fabrics.find(({ id }) => id === alike);
+
+  const pictured = useMemo(() => picturedIn(block, chosen), [block, chosen]);
+  const [placing, setPlacing] = useState(false);
 
   useEffect(() => {
     const onKey = (event: globalThis.KeyboardEvent): void => {
@@ -84,6 +101,7 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
   );
 
   return (
+    <>
     <div className="chosen" role="group" aria-label="Chosen patches" onKeyDown={onKeyDown}>
       <div className="chosen-row">
         {act(RotateCw, 'Turn', 'Turn clockwise (T)', { do: 'turn', way: 'right' })}
@@ -142,6 +160,11 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
           <span className="chip" style={{ '--cloth': alikeFabric?.color } as CSSProperties} aria-hidden="true" />
           <span>All {alikeFabric?.name}</span>
         </button>
+        {pictured && (
+          <button type="button" className="plain chosen-act named" aria-haspopup="dialog" title="Move the photo of the cloth within the patch" onClick={() => setPlacing(true)}>
+            <Frame size={19} aria-hidden="true" /> <span>Photo</span>
+          </button>
+        )}
         <button
           type="button"
           className="plain chosen-act named"
@@ -153,5 +176,11 @@ export default function SelectionBar({ block, fabric, chosen, handle }: {
         </button>
       </div>
     </div>
+    {placing && pictured && (
+      <Suspense fallback={null}>
+        <PhotoPlace block={block} {...pictured} place={(at) => handle({ do: 'photo', at })} close={() => setPlacing(false)} />
+      </Suspense>
+    )}
+    </>
   );
 }

@@ -1,5 +1,6 @@
 import { brought, flipped, rotated, settled, shifted, taken as takenFrom, type Arrangement } from '../../block/arranging.ts';
 import type { Block, Patch } from '../../block/block.ts';
+import { placePhoto } from '../../block/colour/photos.ts';
 import { leastCommonMultiple } from '../../block/lattice.ts';
 import type { Laid } from '../../block/laying.ts';
 import { boundsOf } from '../../block/outline.ts';
@@ -216,6 +217,13 @@ export function createArranger({ block, acts }: Hands): Arranger {
         if (!copied.ok) return refuse(copied.problem.sentence);
         acts.change(`${handling.do === 'cut' ? 'cut' : 'took up'} ${counted(count)}`, (drawn) => good(takeUp(drawn, selection())));
         return `${counted(count)} ${handling.do === 'cut' ? 'cut' : 'taken up'}.`;
+      }
+      case 'photo': {
+        const meant = selection();
+        const placed = placePhoto(now, meant, handling.at);
+        acts.change(`moved the photo in ${counted(count)}`, () => good(placed));
+        taken.set(new Set([...taken.get(), ...meant.map((i) => placed.patches[i]!)]));
+        return `The photo is moved in ${counted(count)}.`;
       }
       case 'recolour': {
         const meant = selection();

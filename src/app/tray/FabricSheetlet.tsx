@@ -43,10 +43,11 @@ export default function FabricSheetlet({ block, held, acts, close }: {
   const [directional, setUpright] = useState(held?.directional ?? false);
   const [scraps, setScraps] = useState(held?.scraps !== undefined);
   const [prints, setMany] = useState(String(held?.scraps?.prints ?? USUAL_PRINTS));
+  const [busy, setBusy] = useState(false);
   const hints = useId();
   const read = typed.trim() === '' ? null : typedColour(typed);
   const done = (): boolean | void => {
-    if (read && !read.ok) return false;
+    if (busy || (read && !read.ok)) return false;
     const answers: Answers = { name: name.trim(), color: read ? read.value : color, directional, prints: scraps ? Number(prints) : null, value, photo };
     if (held) {
       acts.change(changeWords(held, answers), (now) => changed(now, { ...held, shown: photoIn(block, held) }, answers));
@@ -90,7 +91,7 @@ export default function FabricSheetlet({ block, held, acts, close }: {
           <option value="dark">dark</option>
         </select>
       </label>
-      <PhotoField photo={photo} unit={block.finished.unit} choose={setPhotoChosen} takeColour={(taken) => { setColor(taken); setTyped(''); }} />
+      <PhotoField busy={setBusy} photo={photo} unit={block.finished.unit} choose={setPhotoChosen} takeColour={(taken) => { setColor(taken); setTyped(''); }} />
       <fieldset className="fabric-kind">
         <legend>Its print</legend>
         <label className="tick">

@@ -1,8 +1,8 @@
 import type { NewPhoto } from '../../block/colour/photos.ts';
-import { bad, good, type Result } from '../../measure/problem.ts';
+import { bad, type Result } from '../../measure/problem.ts';
 import { photoFrom } from '../publishing/photo-files.ts';
 
-/** What is cut off a photo, as shares of its sides. */
+/** What is cut off a photo, in hundredths of its sides. */
 export interface Crop {
   readonly left: number;
   readonly top: number;
@@ -15,18 +15,17 @@ export const WHOLE: Crop = { left: 0, top: 0, right: 0, bottom: 0 };
 const drawnFrom = async ({ jpeg }: NewPhoto): Promise<ImageBitmap> =>
   createImageBitmap(new Blob([Uint8Array.from(atob(jpeg), (sign) => sign.charCodeAt(0))], { type: 'image/jpeg' }));
 
-/** @returns a photo without what is cut off */
+/** @returns a photo without what is cut off, as large as a photo of cloth need be */
 export async function cropped(photo: NewPhoto, crop: Crop): Promise<Result<NewPhoto>> {
-  if (crop === WHOLE) return good(photo);
   try {
     const whole = await drawnFrom(photo);
-    const [left, top] = [Math.round(crop.left * whole.width), Math.round(crop.top * whole.height)];
-    const wide = Math.max(1, whole.width - left - Math.round(crop.right * whole.width));
-    const high = Math.max(1, whole.height - top - Math.round(crop.bottom * whole.height));
+    const [left, top] = [Math.round((crop.left / 100) * whole.width), Math.round((crop.top / 100) * whole.height)];
+    const wide = Math.max(1, whole.width - left - Math.round((crop.right / 100) * whole.width));
+    const high = Math.max(1, whole.height - top - Math.round((crop.bottom / 100) * whole.height));
     const canvas = new OffscreenCanvas(wide, high);
     canvas.getContext('2d')!.drawImage(whole, left, top, wide, high, 0, 0, wide, high);
     whole.close();
-    return await photoFrom(new File([await canvas.convertToBlob({ type: 'image/png' })], 'photo.png'), 'photo');
+    return await photoFrom(new File([await canvas.convertToBlob({ type: 'image/png' })], 'photo.png'), 'cloth');
   } catch {
     return bad('picture-broken', 'The photo cannot be cut to size here: choose it anew, smaller.');
   }

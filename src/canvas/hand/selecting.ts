@@ -1,3 +1,4 @@
+import type { PhotoPlace } from '../../block/block.ts';
 import type { Shift } from '../../block/lifted.ts';
 import { patchAt } from '../../block/patches.ts';
 import type { Exchange } from '../../block/turning.ts';
@@ -17,6 +18,8 @@ export type Handling =
   | { readonly do: 'turn'; readonly way: 'right' | 'left' }
   | { readonly do: 'mirror'; readonly exchange: Exchange }
   | { readonly do: 'recolour'; readonly fabric: string }
+  /** Which place of its photo lies in the middle of each; null for as chance has it. */
+  | { readonly do: 'photo'; readonly at: PhotoPlace | null }
   | { readonly do: 'paste'; readonly text?: string };
 
 /** A pointer that moves less than this while it is down, in pixels, clicks. */
