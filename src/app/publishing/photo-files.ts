@@ -3,9 +3,12 @@ import type { Picture } from '../../block/publication.ts';
 import { bad, good, type Result } from '../../measure/problem.ts';
 import { kindOf } from '../views/picture-files.ts';
 import { leanJpeg } from './lean-jpeg.ts';
+import { pixelsIn } from './picture-pixels.ts';
 
 /** Bytes a chosen file may have. */
 const MOST_BYTES = 30 * 1024 * 1024;
+/** Pixels in all: more than cameras have; each takes four bytes once it is unpacked, however small the file. */
+const MOST_IN_ALL = 150_000_000;
 /** Pixels of the longer side: cloth that is repeated; a photo over the whole width of a page at 200 dots per inch; a logo two inches wide at 300. */
 const MOST_PIXELS = { photo: 1600, logo: 600, cloth: 1000 } as const;
 /** Signs in base 64: of cloth so few that a block may have twenty photos of it. */
@@ -29,6 +32,9 @@ export async function photoFrom(file: File, use: keyof typeof MOST_PIXELS): Prom
   const source = await pictureIn(file).catch(() => null);
   if (source === 'no picture') {
     return bad('picture-kind', `${name} is no picture that can be read here: choose a PNG, JPEG, WebP or SVG file.`);
+  }
+  if (source === 'too many pixels') {
+    return bad('picture-too-large', `${name} has more than ${MOST_IN_ALL / 1_000_000} million pixels: save it smaller and choose it again.`);
   }
   const broken = `${name} cannot be read as a picture: it may be damaged, or larger than this device can hold; save it anew and smaller.`;
   if (source === null) return bad('picture-broken', broken);
@@ -61,8 +67,11 @@ interface Source {
 }
 
 /** @returns the picture in a file, the way up its camera meant it; rejects where it is broken */
-async function pictureIn(file: File): Promise<Source | 'no picture'> {
-  if (kindOf(new Uint8Array(await file.slice(0, 12).arrayBuffer())) !== null) {
+async function pictureIn(file: File): Promise<Source | 'no picture' | 'too many pixels'> {
+  const kind = kindOf(new Uint8Array(await file.slice(0, 12).arrayBuffer()));
+  if (kind !== null) {
+    const begin = new Uint8Array(await file.slice(0, 2 ** 18).arrayBuffer());
+    if ((pixelsIn(begin, kind) ?? 0) > MOST_IN_ALL) return 'too many pixels';
     const drawn = await createImageBitmap(file, { imageOrientation: 'from-image' });
     return { drawn, width: drawn.width, height: drawn.height, close: () => drawn.close() };
   }

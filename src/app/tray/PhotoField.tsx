@@ -4,8 +4,7 @@ import type { NewPhoto } from '../../block/colour/photos.ts';
 import { parseLength, printLength } from '../../measure/lengths.ts';
 import { bad, good, type Result } from '../../measure/problem.ts';
 import { compare, multiply, rational, toNumber, ZERO, type Rational } from '../../measure/rational.ts';
-import { photoFrom } from '../publishing/photo-files.ts';
-import { colourIn, cropped, WHOLE, type Crop } from './cloth-photo.ts';
+import { clothFrom, colourIn, cropped, WHOLE, type Crop } from './cloth-photo.ts';
 
 /** A photo of the cloth, and how much of it that shows from left to right. */
 export interface ChosenPhoto {
@@ -78,7 +77,7 @@ export function PhotoField({ photo, unit, choose, takeColour, busy }: {
   const take = async (file: File | undefined): Promise<void> => {
     if (!file) return;
     busy(true);
-    const read = await photoFrom(file, 'photo');
+    const read = await clothFrom(file);
     busy(false);
     if (!read.ok) return setSaid(read.problem.sentence);
     setSaid('');

@@ -15,6 +15,12 @@ export const WHOLE: Crop = { left: 0, top: 0, right: 0, bottom: 0 };
 const drawnFrom = async ({ jpeg }: NewPhoto): Promise<ImageBitmap> =>
   createImageBitmap(new Blob([Uint8Array.from(atob(jpeg), (sign) => sign.charCodeAt(0))], { type: 'image/jpeg' }));
 
+/** @returns the photo in a file, or a sentence about why there is none; drawings, which may hold programs, are none */
+export async function clothFrom(file: File): Promise<Result<NewPhoto>> {
+  if (!/^\s*(<\?xml[^]*)?<svg[\s>]/.test(await file.slice(0, 2_000).text())) return photoFrom(file, 'photo');
+  return bad('picture-kind', `“${file.name.slice(0, 60)}” is a drawing, and cloth is shown by a photo: choose a PNG, JPEG or WebP file.`);
+}
+
 /** @returns a photo without what is cut off, as large as a photo of cloth need be */
 export async function cropped(photo: NewPhoto, crop: Crop): Promise<Result<NewPhoto>> {
   try {
