@@ -45,7 +45,7 @@ export function namesMissing({ steps, cuts }: Sewn): readonly string[] {
       }
       const sizes = [cut.width, cut.height].map(formatLength);
       const said =
-        cut.shape === 'template' ? `template ${cut.id}` : cut.shape === 'square' ? `${sizes[0]!} in.` : `${sizes[0]!} by ${sizes[1]!} in.`;
+        cut.shape === 'template' ? `template, line ${cut.id}` : cut.shape === 'square' ? `${sizes[0]!} in.` : `${sizes[0]!} by ${sizes[1]!} in.`;
       if (!how.toLowerCase().includes(from.fabric)) wrong.push(`step ${number} does not name ${from.fabric}: ${how}`);
       if (!how.includes(said)) wrong.push(`step ${number} does not say ${said}: ${how}`);
     }

@@ -83,7 +83,8 @@ function headLines({ block, choices, proof }: TemplatePattern, templates: readon
   return [
     ...(proof.holds ? [] : [phrases.alarm]),
     phrases.about(phrases.size(length(finished.width), length(finished.height)), choices.blocks, length(choices.seam)),
-    phrases.lines + (handed ? phrases.reversed : ''),
+    phrases.lines,
+    ...(handed ? [phrases.reversed] : []),
   ];
 }
 

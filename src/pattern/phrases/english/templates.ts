@@ -10,7 +10,7 @@ export const TEMPLATES_IN_ENGLISH: TemplatePhrases = {
     `${size} finished; to cut for ${several(blocks, 'block')}. The seam allowance of ${seam} is included. In brackets: lines of ` +
     'the cutting list.',
   lines: 'Cut along the solid line, sew along the dashed one. Seams cross at the dots; the arrow lies on the straight grain.',
-  reversed: ' Reversed: with the template turned over.',
+  reversed: 'Reversed: with the template turned over.',
 
   cut: (printed, reversed) =>
     `Cut ${printed === 0 ? `${reversed} reversed` : reversed === 0 ? `${printed}` : `${printed} and ${reversed} reversed`}`,

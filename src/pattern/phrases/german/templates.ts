@@ -12,7 +12,7 @@ export const TEMPLATES_IN_GERMAN: TemplatePhrases = {
   lines:
     'Auf der durchgezogenen Linie schneiden, auf der gestrichelten nähen. An den Punkten kreuzen sich Nähte; der Pfeil zeigt den ' +
     'Fadenlauf.',
-  reversed: ' Gespiegelt: mit gewendeter Schablone.',
+  reversed: 'Gespiegelt: mit gewendeter Schablone.',
 
   cut: (printed, reversed) =>
     `${printed === 0 ? `${reversed} gespiegelt` : reversed === 0 ? `${printed} ×` : `${printed} und ${reversed} gespiegelt`}`,
