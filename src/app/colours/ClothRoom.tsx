@@ -9,6 +9,7 @@ import { setFuses } from '../../block/fabrics.ts';
 import { listed } from '../../measure/words.ts';
 import { Dialog } from '../Dialog.tsx';
 import type { Acts } from '../table.ts';
+import { useSmallPhotos } from '../tray/use-small-photos.ts';
 import { Colourways } from './Colourways.tsx';
 import { PALETTES } from './palettes.ts';
 import { roleShapes } from './role-shapes.ts';
@@ -36,6 +37,9 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
   const [apart, setApart] = useState(USUAL_APART);
   // The drawing as it came: what is tried here changes its looks alone.
   const first = useRef(block);
+  const photos = useSmallPhotos(block);
+  // Of the cloths that are tried, the block's own come first.
+  const own = useSmallPhotos(first.current);
   const roles = useMemo(() => rolesOf(plainly(first.current)), []);
   const shapes = useMemo(() => roleShapes(first.current), []);
   const cloths = useMemo(() => {
@@ -85,7 +89,7 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
           {ids.map((id) => (
             <label key={id} className="tick">
               <input type="checkbox" checked={held.has(id)} onChange={() => setHeld(heldToo(held, id, block))} />
-              <span className="chip" style={{ '--cloth': block.fabrics.find((fabric) => fabric.id === id)!.color } as CSSProperties} aria-hidden="true" />
+              <span className="chip" style={{ '--cloth': photos.get(id) ?? block.fabrics.find((fabric) => fabric.id === id)!.color } as CSSProperties} aria-hidden="true" />
               {nameOf(id)}
             </label>
           ))}
@@ -95,7 +99,7 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
           {cloths.map((cloth, i) => (
             <label key={keyOf(cloth, i)} className="tick">
               <input type="checkbox" checked={!left.has(keyOf(cloth, i))} onChange={() => setLeft(toggled(left, keyOf(cloth, i)))} />
-              <span className="chip" style={{ '--cloth': cloth.color } as CSSProperties} aria-hidden="true" />
+              <span className="chip" style={{ '--cloth': own.get(ids[i] ?? '') ?? cloth.color } as CSSProperties} aria-hidden="true" />
               {cloth.name}
             </label>
           ))}
