@@ -179,7 +179,9 @@ function askedInWords(block: Block): string[] {
 /** The drawing for those who listen: what lies in every row. It follows the hand when there is time. */
 function DrawingInWords({ id, block }: { readonly id: string; readonly block: Block }): ReactNode {
   const late = useDeferredValue(block);
-  const rows = useMemo(() => drawingInWords(cellFabrics(late), (fabric) => nameIn(late, fabric)), [late]);
+  // In other cloth the same fabrics lie in the same places.
+  const cells = useMemo(() => cellFabrics(late), [late.patches, late.ground, late.grid, late.denominator]);
+  const rows = useMemo(() => drawingInWords(cells, (fabric) => nameIn(late, fabric)), [cells, late.fabrics]);
   const asked = useMemo(() => askedInWords(late), [late]);
   return (
     <div className="unseen in-words" aria-busy={late !== block}>

@@ -1,5 +1,5 @@
 import { BookOpen, Copy, FilePlus2, FolderOpen, Image, Keyboard, Save } from 'lucide-react';
-import { useImperativeHandle, useRef, type ReactNode, type Ref } from 'react';
+import { memo, useImperativeHandle, useRef, type ReactNode, type Ref } from 'react';
 import { FileChooser } from './FileChooser.tsx';
 import type { Filing } from './filing.ts';
 import { Mark } from './TradeIcons.tsx';
@@ -8,7 +8,7 @@ import { Mark } from './TradeIcons.tsx';
 export type Sheet = 'new' | 'shelf' | 'picture' | 'keys';
 
 /** The head of the page: our name, and what one does with whole drawings. */
-export function TopBar({ filing, ask, opener }: {
+export const TopBar = memo(function TopBar({ filing, ask, opener }: {
   readonly filing: Filing;
   readonly ask: (sheet: Sheet) => void;
   /** Is given what asks for a file to open. */
@@ -53,4 +53,4 @@ export function TopBar({ filing, ask, opener }: {
       </nav>
     </header>
   );
-}
+});

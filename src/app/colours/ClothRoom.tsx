@@ -1,4 +1,4 @@
-import { useDeferredValue, useEffect, useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
 import type { Block, Look } from '../../block/block.ts';
 import { closeNeighbours, lightnessOf, USUAL_APART } from '../../block/colour/contrasts.ts';
 import type { Repeats } from '../../block/colour/colourings.ts';
@@ -72,14 +72,22 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
   }, [roles, found]);
   const [taken, setTaken] = useState<string | null>(null);
   useEffect(() => setTaken(null), [found]);
+  const { change } = acts;
+  // Stays the same function, or a thousand pictures are gone through with every change of the block.
+  const take = useCallback(
+    (key: string): void => {
+      if (!roles.ok || !found) return;
+      setTaken(key);
+      change('put the block in other cloth', (now) => inLooks(now, looksOf(roles.value.ids, key.split(' ').map(Number), found.cloths)));
+    },
+    [roles, found, change],
+  );
+  // How it reads follows the cloth on the table when there is time.
+  const late = useDeferredValue(block);
   if (!roles.ok || !shapes || !found) return null;
   const { ids, edges } = roles.value;
-  const light = ids.map((id) => lightnessOf(block.fabrics.find((fabric) => fabric.id === id)!));
+  const light = ids.map((id) => lightnessOf(late.fabrics.find((fabric) => fabric.id === id)!));
   const near = closeNeighbours(edges, light, apart);
-  const take = (key: string): void => {
-    setTaken(key);
-    acts.change('put the block in other cloth', (now) => inLooks(now, looksOf(ids, key.split(' ').map(Number), found.cloths)));
-  };
   const shared = block.fabrics.some(({ same }) => same !== undefined);
   return (
     <Dialog title="Other cloth" className="wide cloth-room" close={close}>
@@ -162,7 +170,7 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
       <Thumbnails shapes={shapes} all={thumbnails} taken={taken} take={take} />
       <section className="cloth-room-reads" aria-labelledby="reads-title">
         <h3 id="reads-title">How it reads</h3>
-        <SeenAs block={block} shapes={shapes} />
+        <SeenAs block={late} shapes={shapes} />
         <label className="field apart-field">
           <span>Neighbours should be apart in value by</span>
           <input type="number" min={0} max={100} step={1} value={apart} onChange={(event) => setApart(Math.max(0, Number(event.target.value) || 0))} />
@@ -177,7 +185,7 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
       <Colourways block={block} acts={acts} />
       <section aria-labelledby="side-by-side-title">
         <h3 id="side-by-side-title">Side by side</h3>
-        <SideBySide block={block} shapes={shapes} />
+        <SideBySide block={late} shapes={shapes} />
       </section>
     </Dialog>
   );

@@ -1,4 +1,4 @@
-import { useCallback, useRef, type ReactNode } from 'react';
+import { memo, useCallback, useRef, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import { EYES, type Eye } from './eyes.ts';
 import { drawRoles, type RoleShapes } from './role-shapes.ts';
@@ -8,7 +8,7 @@ import { useDrawn } from './use-drawn.ts';
 const SIDE = 132;
 
 /** The block as it is now, looked at in several ways side by side. */
-export function SeenAs({ block, shapes }: { readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
+export const SeenAs = memo(function SeenAs({ block, shapes }: { readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
   return (
     <ul className="seen-as">
       {EYES.map((eye) => (
@@ -20,7 +20,7 @@ export function SeenAs({ block, shapes }: { readonly block: Block; readonly shap
       ))}
     </ul>
   );
-}
+});
 
 function Seen({ eye, block, shapes }: { readonly eye: Eye; readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
   const canvas = useRef<HTMLCanvasElement>(null);

@@ -1,4 +1,4 @@
-import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
+import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState, type ReactNode } from 'react';
 import type { Block } from '../../block/block.ts';
 import { compare, rational, toNumber, type Rational } from '../../measure/rational.ts';
 import { parseLength, printLength } from '../../measure/lengths.ts';
@@ -36,7 +36,7 @@ const painted = (block: Block): Painted | null => {
 };
 
 /** Copies of the block beside each other, to see what they make together; or on a wall, as large as they would be. */
-export function SideBySide({ block, shapes }: { readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
+export const SideBySide = memo(function SideBySide({ block, shapes }: { readonly block: Block; readonly shapes: RoleShapes }): ReactNode {
   const { unit } = block.finished;
   const [many, setMany] = useState(4);
   const [lie, setLie] = useState<Lie>('straight');
@@ -145,7 +145,7 @@ export function SideBySide({ block, shapes }: { readonly block: Block; readonly 
       />
     </div>
   );
-}
+});
 
 /** Longest side of the picture, in CSS pixels. */
 const LONG = 520;

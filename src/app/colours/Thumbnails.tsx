@@ -17,7 +17,7 @@ const SIDE = 88;
 const MORE = 40;
 
 /** Pictures of a block in many colourings, a few more in each frame; pressing one takes it. */
-export function Thumbnails({ shapes, all, taken, take }: {
+export const Thumbnails = memo(function Thumbnails({ shapes, all, taken, take }: {
   readonly shapes: RoleShapes;
   readonly all: readonly Thumbnail[];
   /** The key of the one the block is in. */
@@ -39,7 +39,7 @@ export function Thumbnails({ shapes, all, taken, take }: {
       ))}
     </ul>
   );
-}
+});
 
 const Picture = memo(function Picture({ shapes, one, taken, take }: {
   readonly shapes: RoleShapes;

@@ -45,12 +45,15 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
   readonly letters: ReadonlyMap<string, string>;
   readonly acts: Pick<Acts, 'choose' | 'unpin' | 'mend' | 'alarm' | 'change' | 'undo' | 'redo'>;
 }): ReactNode {
-  const colors = useMemo(() => new Map(block.fabrics.map((fabric) => [fabric.id, fabric.color])), [block.fabrics]);
   const { pressedSeams, grid, denominator } = block;
   const made = useMemo(() => ({ ...(pressedSeams && { pressedSeams }), grid, denominator }), [pressedSeams, grid, denominator]);
   // A long sheet is written when the hand leaves time for it.
   const written = useDeferredValue(pattern);
   const writtenWays = useDeferredValue(ways);
+  // So are its pictures in other colours: first the cloth on the table is seen in them.
+  const fabrics = useDeferredValue(block.fabrics);
+  const colors = useMemo(() => new Map(fabrics.map(({ id, color }) => [id, color])), [fabrics]);
+  const writtenLetters = useDeferredValue(letters);
   const late = working || written !== pattern;
   return (
     <article className="sheet" aria-labelledby="sheet-title" aria-busy={late} data-working={late || undefined}>
@@ -99,7 +102,7 @@ export function PatternSheet({ block, drawn, pattern, ways, standing, problem, w
         </p>
       )}
       {written && block.patches.length > 0 && (
-        <SheetBody drawn={drawn} pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} made={made} colors={colors} clothStates={clothStates} letters={letters} acts={acts} />
+        <SheetBody drawn={drawn} pattern={written} ways={writtenWays} standing={standing} choices={block.choices} grid={(drawn ?? block).grid} made={made} colors={colors} clothStates={clothStates} letters={writtenLetters} acts={acts} />
       )}
     </article>
   );
