@@ -52,6 +52,8 @@ export interface Patch {
   readonly whole?: boolean;
   /** Where the photo of its fabric shows one: the place of the photo that lies in its middle; as chance has it where absent. */
   readonly photoAt?: PhotoPlace;
+  /** Which print it is of, from 1 on, where its fabric stands for scraps: it is held while the rest is spread; as the spread has it where absent. */
+  readonly print?: number;
 }
 
 /** A place of a photo, in thousandths of its width from the left and of its height from the top: whole, from 0 to 1000. */

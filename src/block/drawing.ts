@@ -44,7 +44,7 @@ export function toDrawing(block: Block): Result<TrueDrawing> {
       ground: clothOf(block.ground).fabric,
       ...(clothOf(block.ground).role > 0 && { groundRole: clothOf(block.ground).role }),
       // Each patch of a family of scraps is of a print of its own.
-      patches: patches.map(({ photoAt: _, ...patch }) => {
+      patches: patches.map(({ photoAt: _, print: __, ...patch }) => {
         const { fabric, role } = clothOf(patch.fabric);
         return { ...patch, fabric, points: patch.points.map(place), ...(families.has(fabric) && { apart: true }), ...(role > 0 && { role }) };
       }),

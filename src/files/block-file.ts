@@ -50,8 +50,8 @@ export function parseBlock(text: string): Result<Block> {
 export function formatBlock(block: Block): string {
   const { name, finished, grid, denominator, fabrics, ground, patches, seams, pins = [], unitMethods = [], pressedSeams = [], choices, fuses, colourways = [], photos = [], publication } = coarsest(block);
   const place = ([x, y]: LatticePoint): string => `[${coordinate(x, denominator)}, ${coordinate(y, denominator)}]`;
-  const patchLine = ({ fabric, points, whole, photoAt }: Patch): string =>
-    `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''}${photoAt ? `, "photoAt": [${photoAt.join(', ')}]` : ''} }`;
+  const patchLine = ({ fabric, points, whole, photoAt, print }: Patch): string =>
+    `{ "fabric": ${JSON.stringify(fabric)}, "points": [${points.map(place).join(', ')}]${whole ? ', "whole": true' : ''}${photoAt ? `, "photoAt": [${photoAt.join(', ')}]` : ''}${print ? `, "print": ${print}` : ''} }`;
   const pinLine = ({ pin, from, to }: Pin): string => `{ "pin": ${JSON.stringify(pin)}, "from": ${place(from)}, "to": ${place(to)} }`;
   const unitLine = ({ from, to, method }: UnitMethod): string =>
     `{ "from": ${place(from)}, "to": ${place(to)}, "method": ${JSON.stringify(method)} }`;

@@ -153,6 +153,7 @@ const patch = v.pipe(
           v.description('The place of its fabric\'s photo that lies in its middle, in thousandths of the photo\'s width and height; as chance has it where absent.'),
         ),
       ),
+      print: v.optional(whole(1, PRINTS.most, 'no-print', 'Which print of its scraps it is held in; as they are spread where absent.')),
     },
     fault('no-object'),
   ),

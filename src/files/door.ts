@@ -54,8 +54,8 @@ export function blockFrom(file: BlockShape): Result<Block> {
     denominator,
     fabrics: cloths.value,
     ground,
-    patches: file.patches.map(({ fabric, points, whole, photoAt }): Patch => ({
-      fabric, points: points.map(placed), ...(whole && { whole }), ...(photoAt && { photoAt }),
+    patches: file.patches.map(({ fabric, points, whole, photoAt, print }): Patch => ({
+      fabric, points: points.map(placed), ...(whole && { whole }), ...(photoAt && { photoAt }), ...(print && { print }),
     })),
     seams: (file.seams ?? []).map(([from, to]): DrawnSeam => [placed(from), placed(to)]),
     ...(file.pins?.length && { pins: file.pins.map(({ pin, from, to }): Pin => ({ pin, from: placed(from), to: placed(to) })) }),

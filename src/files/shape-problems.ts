@@ -1,7 +1,7 @@
 import type { BaseIssue } from 'valibot';
 import * as sayChosen from '../block/choice-problems.ts';
 import { clothPlace } from '../block/cloth-checks.ts';
-import { MAX_CHOSEN, MAX_NAME, MAX_PLACE, MAX_SAID, type ChosenLength } from '../block/limits.ts';
+import { MAX_CHOSEN, MAX_NAME, MAX_PLACE, MAX_SAID, PRINTS, type ChosenLength } from '../block/limits.ts';
 import { noColor, tooManyColourways, tooManyFabrics, tooManyPhotos } from '../block/colour/problems.ts';
 import * as say from '../block/problems.ts';
 import { SECTIONS } from '../block/publication.ts';
@@ -103,6 +103,7 @@ const FAULTS = {
   'no-seed': (where: string, found: unknown) => sayChosen.noSeed(where, named(found)),
   'no-lies': must('not-pressed-so', '"right", "left" or "open"'),
   'no-value': must('no-value', '"light", "medium" or "dark"'),
+  'no-print': must('no-print', `a whole number from 1 to ${PRINTS.most}`),
   'no-photo-place': must('no-photo-place', 'a pair of whole numbers from 0 to 1000'),
   'many-photos': (_: string, found: unknown) => tooManyPhotos(lengthOf(found)),
   'many-colourways': (_: string, found: unknown) => tooManyColourways(lengthOf(found)),

@@ -183,6 +183,7 @@ function patternOf(
     pressing,
     fabrics,
     scraps: cutFrom.filter(({ scraps }) => scraps),
+    heldPrints: block.patches.flatMap(({ print }, patch) => (print ? [{ patch, print }] : [])),
     alternatives: others.map(({ way, figures }) => ({ way, figures })),
     proof: prove({ drawing, step, seam, ruler, trim, straighten: STRAIGHTENING[unit], blocks, cuts: list.cuts, steps }),
     refusedPins: sew.refused.map((refused) => refusedPin(refused, speech)),

@@ -110,6 +110,8 @@ export interface Pattern {
   readonly fabrics: readonly Cloth[];
   /** Fabrics that stand for a family of scraps: cut from what there is, neither laid out nor bought. How their prints lie: `scrapsOf`. */
   readonly scraps: readonly Fabric[];
+  /** Patches, by their indices in the drawing, whose print is held while the others are spread. */
+  readonly heldPrints: readonly { readonly patch: number; readonly print: number }[];
   readonly alternatives: readonly Alternative[];
   readonly proof: Proof;
   readonly refusedPins: readonly RefusedPin[];

@@ -19,9 +19,13 @@ export interface ScrapFamily extends Prints {
  * @returns each family, in the order of the fabrics; none where the pattern has none, or sizes that cannot be held exactly
  */
 export function scrapsOf(pattern: Pattern, speech: Speech = inEnglish(pattern)): readonly ScrapFamily[] {
-  const { scraps, piecing, cuts, choices, lattice } = pattern;
+  const { scraps, piecing, cuts, choices, lattice, heldPrints } = pattern;
   if (scraps.length === 0) return [];
-  const families = scraps.map(({ id, scraps: family }) => ({ fabric: id, ...family! }));
+  const print = new Map(heldPrints.map((one) => [one.patch, one.print]));
+  // A family's patches lie apart, so that a piece shows one of them.
+  const heldIn = (fabric: string): ReadonlyMap<number, number> =>
+    new Map(piecing.pieces.filter((piece) => piece.fabric === fabric).flatMap(({ id, patches: [patch] }) => (print.has(patch!) ? [[id, print.get(patch!)!] as const] : [])));
+  const families = scraps.map(({ id, scraps: family }) => ({ fabric: id, ...family!, held: heldIn(id) }));
   const found = printsOf(families, piecing, cuts, { ...choices, step: lattice.step });
   return scraps.map((fabric, i) => {
     const { prints } = families[i]!;
@@ -29,12 +33,15 @@ export function scrapsOf(pattern: Pattern, speech: Speech = inEnglish(pattern)):
   });
 }
 
-function spreadWords(id: string, prints: number, { of, seams, corners, enough, shared }: Prints, blocks: number, { language, telling }: Speech): readonly string[] {
+function spreadWords(id: string, prints: number, { of, seams, corners, enough, shared, byHolding, lost }: Prints, blocks: number, { language, telling }: Speech): readonly string[] {
   const phrases = language.pattern;
   const many = (n: number) => counted(n, telling);
   const cloth = telling.cloth(id);
   const says: string[] = [];
-  if (enough) {
+  if (lost > 0) says.push(phrases.lostHeld(cloth, many(lost)));
+  if (byHolding) {
+    says.push(phrases.heldPairs(cloth, many(seams)));
+  } else if (enough) {
     const would = many(enough.prints);
     const why = shared
       ? 'one square'

@@ -51,6 +51,23 @@ describe('a fabric of the tray', () => {
     expect(await past.textContent()).toContain('made Lamp scraps of 3 prints');
     await past.getByRole('button', { name: 'made Lamp scraps of 3 prints' }).click();
     await eventually(async () => (await numbers(page)).join()).toBe(first.join());
+
+    // A piece that is pressed keeps its print: by mouse, then another by keys alone.
+    const held = page.locator('.spread [aria-selected="true"]');
+    const labels = (): Promise<(string | null)[]> => held.evaluateAll((all) => all.map((one) => one.getAttribute('aria-label')));
+    await page.locator('.spread [role="option"]').first().click();
+    await eventually(labels).toEqual([`Print ${first[0]}, held`]);
+    await page.locator('.spread').focus();
+    await page.keyboard.press('End');
+    await page.keyboard.press('Enter');
+    await eventually(async () => (await labels()).length).toBe(2);
+    const kept = await numbers(page);
+    await page.getByRole('button', { name: 'Another spread of Lamp' }).click();
+    await eventually(async () => (await numbers(page)).join()).not.toBe(kept.join());
+    expect([(await numbers(page))[0], (await numbers(page))[5]]).toEqual([kept[0], kept[5]]);
+    expect((await new AxeBuilder({ page }).include('.scraps').withTags(RULES).analyze()).violations).toEqual([]);
+    await page.getByRole('button', { name: 'Let 2 held prints go of Lamp' }).click();
+    await eventually(() => held.count()).toBe(0);
     expect(visitor.complaints).toEqual([]);
   });
 

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Block } from '../../src/block/block.ts';
 import { toDrawing } from '../../src/block/drawing.ts';
+import { holdPrint } from '../../src/block/held-prints.ts';
+import { turn } from '../../src/block/turning.ts';
+import { formatBlock, parseBlock } from '../../src/files/block-file.ts';
 import { makePattern } from '../../src/pattern/make-pattern.ts';
+import type { Pattern } from '../../src/pattern/pattern.ts';
 import { patternJson } from '../../src/pattern/pattern-json.ts';
 import { patternText } from '../../src/pattern/pattern-text.ts';
 import { eachWords, scrapsOf } from '../../src/pattern/scraps.ts';
@@ -77,5 +81,47 @@ describe('a fabric that stands for scraps', () => {
     expect(eachWords([4, 4, 4, 4])).toBe('4 of each of 4 prints');
     expect(eachWords([2, 3, 3, 0])).toBe('3 of each of prints 2 and 3, 2 of print 1');
     expect(eachWords([1, 1, 1, 2, 1, 0])).toBe('2 of print 4, 1 of each of prints 1 to 3 and 5');
+  });
+});
+
+describe('a patch that is held in a print', () => {
+  const printOf = (pattern: Pattern): ReadonlyMap<number, number> => {
+    const [family] = scrapsOf(pattern);
+    return new Map(pattern.pieces.flatMap(({ id, patches: [patch] }) => (family!.of.has(id) ? [[patch!, family!.of.get(id)!] as const] : [])));
+  };
+  const seeded = (pattern: Pattern, seed: number): Pattern => ({ ...pattern, scraps: pattern.scraps.map((family) => ({ ...family, scraps: { ...family.scraps!, seed } })) });
+
+  it('keeps it however the rest is spread, evenly and with no two alike side by side', () => {
+    const four = [square(0, 0), square(1, 0), square(2, 0), square(0, 1), square(1, 1), square(2, 1)];
+    const pattern = must(makePattern(holdPrint(holdPrint(checkers(3, { patches: four }), 'teal', [0], 3), 'teal', [4], 2)));
+    for (let seed = 1; seed <= 12; seed++) {
+      const [family, prints] = [scrapsOf(seeded(pattern, seed))[0]!, printOf(seeded(pattern, seed))];
+      expect([prints.get(0), prints.get(4)]).toEqual([3, 2]);
+      expect(family).toMatchObject({ seams: 0, lost: 0, cuts: [{ each: [2, 2, 2] }] });
+    }
+  });
+
+  it('keeps it where equal prints come to touch by that, and the pattern says why', () => {
+    const pair = holdPrint(checkers(3, { patches: [square(0, 0), square(1, 0), square(2, 0)] }), 'teal', [0, 1], 1);
+    const family = scrapsOf(must(makePattern(pair)))[0]!;
+    expect(family.seams).toBe(1);
+    expect(family.says.join()).toContain('because of prints that are held');
+    expect(scrapsOf(must(makePattern(holdPrint(pair, 'teal', [0, 1], null))))[0]!.seams).toBe(0);
+  });
+
+  it('is still held when the block was saved, opened and turned', () => {
+    const block = holdPrint(checkers(4), 'teal', [5], 4);
+    const again = must(parseBlock(formatBlock(block)));
+    expect(again.patches[5]).toEqual(block.patches[5]);
+    expect(printOf(must(makePattern(turn(again, 'right')))).get(5)).toBe(4);
+    expect(parseBlock(formatBlock(block).replace('"print": 4', '"print": 0')).ok).toBe(false);
+  });
+
+  it('says so where what comes from one square is held in two prints', () => {
+    const triangles = [0, 1].map((x): Block['patches'][number] => ({ fabric: 'teal', points: [[x, 0], [x + 1, 0], [x, 1]] }));
+    const block = checkers(4, { patches: triangles });
+    const family = scrapsOf(must(makePattern(holdPrint(holdPrint(block, 'teal', [0], 1), 'teal', [1], 2))))[0]!;
+    expect(family.lost).toBe(1);
+    expect(family.says.join()).toContain('1 piece does not keep the print held for it');
   });
 });

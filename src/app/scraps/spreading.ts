@@ -35,7 +35,7 @@ const opened = (): Across<Spreader> => across<Spreader>(new Worker(new URL('./sc
 /** How many seeds are tried for another spread. */
 const TRIES = 20;
 
-/** @returns a seed by which the prints of a family lie otherwise than now, whatever they are numbered; null where none is found */
+/** @returns a seed by which the prints of a family lie otherwise than now, whatever they are numbered where none is held; null where none is found */
 export async function otherSeed(pattern: Pattern, fabric: string): Promise<number | null> {
   const { seed } = pattern.scraps.find(({ id }) => id === fabric)!.scraps!;
   const lie = async (by: number): Promise<string> => {
@@ -46,6 +46,8 @@ export async function otherSeed(pattern: Pattern, fabric: string): Promise<numbe
     return pattern.pieces.flatMap(({ id }) => {
       const print = of.get(id);
       if (print === undefined) return [];
+      // Beside a print that is held it matters which one it is.
+      if (pattern.heldPrints.length > 0) return [print];
       if (!names.has(print)) names.set(print, names.size);
       return [names.get(print)];
     }).join();

@@ -1,9 +1,9 @@
-import { Shuffle } from 'lucide-react';
-import { useEffect, useState, type CSSProperties, type ReactNode } from 'react';
+import { PinOff, Shuffle } from 'lucide-react';
+import { useEffect, useState, type ReactNode } from 'react';
 import type { Fabric, LengthUnit } from '../../block/block.ts';
 import { spreadBy } from '../../block/fabrics.ts';
-import { shadeOf } from '../../canvas/draw-prints.ts';
-import { middleOf } from '../../canvas/pen.ts';
+import { holdPrint } from '../../block/held-prints.ts';
+import { good } from '../../measure/problem.ts';
 import type { Cut } from '../../cutting/cut.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
 import { eachWords, type ScrapFamily } from '../../pattern/scraps.ts';
@@ -13,7 +13,7 @@ import { familiesOf, otherSeed } from '../scraps/spreading.ts';
 import type { Acts } from '../table.ts';
 import { Prose } from './Length.tsx';
 import '../face/scraps.css';
-import { frameOf, inkOf } from './picture.ts';
+import { SpreadPicture } from './SpreadPicture.tsx';
 
 /** A family of scraps below its lines of the cutting list: how many of each print, which piece is of which, and another spread. */
 export default function Scraps({ fabric, pattern, change }: {
@@ -32,11 +32,17 @@ export default function Scraps({ fabric, pattern, change }: {
       () => undefined,
     );
   };
+  const held = pattern.heldPrints.filter(({ patch }) => pattern.pieces.some((piece) => piece.fabric === fabric.id && piece.patches.includes(patch)));
+  const hold = (patches: readonly number[], print: number | null): void =>
+    change(
+      print === null ? `let ${several(patches.length, 'print')} of ${fabric.name} go` : `held print ${print} of ${fabric.name}`,
+      (now) => good(holdPrint(now, fabric.id, patches, print)),
+    );
   return (
     <div className="scraps" aria-busy={family === null}>
       {family && (
         <>
-          <SpreadPicture family={family} pattern={pattern} />
+          <SpreadPicture family={family} pattern={pattern} hold={hold} />
           <div className="scraps-words">
             <ul className="prints">
               {family.cuts.map(({ cut, each }) => (
@@ -50,6 +56,7 @@ export default function Scraps({ fabric, pattern, change }: {
                 <Prose text={sentence} />
               </p>
             ))}
+            <p className="quiet">Press a piece in the picture, and it keeps its print while the others are spread; press again to let it go.</p>
           </div>
         </>
       )}
@@ -57,6 +64,11 @@ export default function Scraps({ fabric, pattern, change }: {
         <button type="button" className="plain" onClick={again}>
           <Shuffle size={18} aria-hidden="true" /> Another spread<span className="unseen"> of {fabric.name}</span>
         </button>
+        {held.length > 0 && (
+          <button type="button" className="plain" onClick={() => hold(held.map(({ patch }) => patch), null)}>
+            <PinOff size={18} aria-hidden="true" /> Let {several(held.length, 'held print')} go<span className="unseen"> of {fabric.name}</span>
+          </button>
+        )}
         <span className="quiet" role="status">
           {only ? 'There is no other spread.' : ''}
         </span>
@@ -80,38 +92,4 @@ function useFamily(pattern: Pattern, fabric: string): ScrapFamily | null {
 function cutWords({ quantity, shape, width, height }: Cut, unit: LengthUnit): string {
   const size = shape === 'square' ? printLength(width, unit) : `${printLength(width, unit, 'bare')} × ${printLength(height, unit)}`;
   return `${several(quantity, shape === 'template' ? 'piece' : shape)} ${size}`;
-}
-
-/** Width of the picture, and least room round a number, in its own units. */
-const WIDE = 200;
-const ROOM = 5;
-
-/** The block with the prints of one family, each piece with the number of its print where there is room; the rest is pale. */
-function SpreadPicture({ family: { fabric, prints, of }, pattern: { pieces, piecing } }: { readonly family: ScrapFamily; readonly pattern: Pattern }): ReactNode {
-  const { width, height } = frameOf(piecing.root.outline);
-  const scale = WIDE / Math.max(width, height);
-  const own = pieces.filter(({ id }) => of.has(id));
-  return (
-    <svg className="spread" viewBox={`-1 -1 ${width * scale + 2} ${height * scale + 2}`} role="img" aria-label={`Which piece is of which print of ${fabric.name}`}>
-      <rect className="spread-ground" width={width * scale} height={height * scale} />
-      {own.map(({ id, outline }) => {
-        const corners = outline.map(inkOf).map(([x, y]) => [x * scale, y * scale] as const);
-        const path = `M${corners.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`;
-        const print = of.get(id)!;
-        const [x, y] = middleOf(corners);
-        const { width: wide, height: high } = frameOf(outline);
-        return (
-          <g key={id}>
-            <path className="picture-piece" d={path} fill={fabric.color} />
-            <path d={path} style={{ fill: shadeOf(print, prints) } as CSSProperties} />
-            {Math.min(wide, high) * scale >= 2 * ROOM && (
-              <text className="spread-number" x={x} y={y}>
-                {print}
-              </text>
-            )}
-          </g>
-        );
-      })}
-    </svg>
-  );
 }

@@ -12,15 +12,21 @@ export interface Use {
 /** Prints from 0 on, by thing; 'none' where it is proved that there are none; 'unknown' where looking took too long. */
 export type Coloured = readonly number[] | 'none' | 'unknown';
 
+/** Things whose print is settled, and which it is. */
+export type Held = ReadonlyMap<number, number>;
+
+export const NONE: Held = new Map();
+
 /** Which print is tried first: the one used least, or the first that may be; then as many as need not be used are left. */
 export type First = 'least used' | 'first';
 
 /**
  * Gives every thing a print that none of its neighbours has, by trying: the thing with the fewest prints left comes first
  * (D. Brélaz, New methods to color the vertices of a graph, Communications of the ACM 22, 1979).
+ * @param held things whose print is settled
  * @param effort how many prints may be tried in all
  */
-export function coloured(neighbours: Neighbours, prints: number, use: Use, first: First, effort: number, chance: Chance): Coloured {
+export function coloured(neighbours: Neighbours, prints: number, use: Use, first: First, effort: number, chance: Chance, held: Held = NONE): Coloured {
   const count = neighbours.length;
   if (count < prints * use.least || count > prints * use.most) return 'none';
   const given = new Array<number>(count).fill(-1);
@@ -75,7 +81,11 @@ export function coloured(neighbours: Neighbours, prints: number, use: Use, first
     return false;
   };
 
-  const found = fill(0);
+  for (const [thing, print] of held) {
+    if (taken[thing]![print]! > 0 || used[print] === use.most) return 'none';
+    place(thing, print, 1);
+  }
+  const found = fill(held.size);
   return found === true ? given : found === false ? 'none' : 'unknown';
 }
 

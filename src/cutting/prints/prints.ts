@@ -13,6 +13,8 @@ export interface Family {
   readonly fabric: string;
   readonly prints: number;
   readonly seed: number;
+  /** Pieces that keep their print, by piece id; prints are counted from 1. */
+  readonly held?: ReadonlyMap<number, number>;
 }
 
 /** How the prints of a family lie in the block; every block is alike. Prints are counted from 1. */
@@ -28,6 +30,10 @@ export interface Prints {
   readonly enough: { readonly prints: number; readonly proved: boolean; readonly allTouch: boolean } | null;
   /** Whether equal prints touch along a seam only because pieces come from one square, so that cutting each by itself would help. */
   readonly shared: boolean;
+  /** Whether equal prints touch along a seam only because some are held. */
+  readonly byHolding: boolean;
+  /** How many pieces do not have the print that is held, because another piece of their square is held in another. */
+  readonly lost: number;
 }
 
 /** Pieces of one print, because they come from one square, and how many such squares that are. */
@@ -50,6 +56,8 @@ interface Common {
   readonly cuts: readonly Cut[];
   /** Bundles of the pools whose squares are of several families: they must be the same for each of these. */
   readonly settled: ReadonlyMap<Pool, readonly Bundle[]>;
+  /** Prints that are held, of all families, by piece id. */
+  readonly held: ReadonlyMap<number, number>;
 }
 
 /**
@@ -65,15 +73,16 @@ export function printsOf(families: readonly Family[], piecing: Piecing, cuts: re
   const known = new Set(families.map(({ fabric }) => fabric));
   const pools = poolsOf(piecing, cuts, rules, index);
   const seed = families.reduce((sum, family) => sum + family.seed, 0);
+  const held = new Map(families.flatMap((family) => [...(family.held ?? [])].filter(([, print]) => print <= family.prints)));
   const settled = new Map<Pool, readonly Bundle[]>();
   for (const pool of pools) {
     const those = new Set([...pool.squares.values()].map(({ cut }) => cut.fabric).filter((fabric) => known.has(fabric)));
-    if (those.size > 1) settled.set(pool, bundlesOf(pool, chanceFrom(seed), touch, index));
+    if (those.size > 1) settled.set(pool, bundlesOf(pool, chanceFrom(seed), touch, index, held));
   }
-  return families.map((family) => printsOfOne(family, { pieces, index, touch, pools, cuts, settled }));
+  return families.map((family) => printsOfOne(family, { pieces, index, touch, pools, cuts, settled, held }));
 }
 
-function printsOfOne(family: Family, { pieces, index, touch, pools, cuts, settled }: Common): Prints {
+function printsOfOne(family: Family, { pieces, index, touch, pools, cuts, settled, held }: Common): Prints {
   const chance = chanceFrom(family.seed);
   const own = pools.filter(({ squares }) => [...squares.values()].some(({ cut }) => cut.fabric === family.fabric));
   const sharing = own.some(({ items, together }) => together > 1 && items.length > 1);
@@ -81,9 +90,9 @@ function printsOfOne(family: Family, { pieces, index, touch, pools, cuts, settle
   let best: { readonly bundles: readonly Bundle[]; readonly spread: Spread; readonly rank: readonly number[] } | null = null;
   for (let i = 0; i < (sharing ? TRIES : 1); i++) {
     const bundles = own
-      .flatMap((pool) => settled.get(pool) ?? bundlesOf(pool, chance, touch, index))
+      .flatMap((pool) => settled.get(pool) ?? bundlesOf(pool, chance, touch, index, held))
       .filter(({ cut }) => cut.fabric === family.fabric);
-    const spread = spreadOf(spreadingOf(bundles, touch, index), family.prints, chance);
+    const spread = spreadOf({ ...spreadingOf(bundles, touch, index), held: heldOf(bundles, held) }, family.prints, chance);
     const rank = [spread.seams + within(bundles, touch, index), spread.uneven, spread.corners];
     if (best === null || isLess(rank, best.rank)) best = { bundles, spread, rank };
     if (rank.every((value, at) => value <= (at === 1 ? 1 : 0))) break;
@@ -97,8 +106,12 @@ function printsOfOne(family: Family, { pieces, index, touch, pools, cuts, settle
       return sum + [...neighbours[at]!].filter((other) => other > at && of.get(pieces[other]!.id) === of.get(id)).length;
     }, 0);
   const seams = alike(touch.along);
-  const help = (): Pick<Prints, 'enough' | 'shared'> =>
-    needed(spreadingOf(bundles, touch, index), apartOf(those, touch, index), family.prints, spread.impossible, chance);
+  const help = (): Pick<Prints, 'enough' | 'shared' | 'byHolding'> => {
+    const byHolding = heldOf(bundles, held).size > 0 && within(bundles, touch, index) === 0 && spreadOf(spreadingOf(bundles, touch, index), family.prints, chance).seams === 0;
+    if (byHolding) return { enough: null, shared: false, byHolding };
+    const { enough, shared } = needed(spreadingOf(bundles, touch, index), apartOf(those, touch, index), family.prints, spread.impossible, chance);
+    return { enough, shared, byHolding };
+  };
   return {
     of,
     cuts: cuts
@@ -106,7 +119,8 @@ function printsOfOne(family: Family, { pieces, index, touch, pools, cuts, settle
       .map((cut) => ({ cut, each: countsOf(bundles, spread.prints, cut, family.prints) })),
     seams,
     corners: alike(touch.atCorner),
-    ...(seams === 0 ? { enough: null, shared: false } : help()),
+    ...(seams === 0 ? { enough: null, shared: false, byHolding: false } : help()),
+    lost: those.filter((id) => held.has(id) && held.get(id) !== of.get(id)).length,
   };
 }
 
@@ -134,7 +148,10 @@ function isLess(a: readonly number[], b: readonly number[]): boolean {
 }
 
 /** Chooses which items of a pool share squares: those that do not touch, as long as there are such. */
-function bundlesOf(pool: Pool, chance: Chance, touch: Touching, index: ReadonlyMap<number, number>): readonly Bundle[] {
+function bundlesOf(pool: Pool, chance: Chance, touch: Touching, index: ReadonlyMap<number, number>, held: ReadonlyMap<number, number>): readonly Bundle[] {
+  /** Whether pieces of one square are held in two prints. */
+  const differ = (a: Item, b: Item): boolean =>
+    held.size > 0 && [...a].some(([name, pieces]) => pieces.some((p) => held.has(p) && b.get(name)?.some((q) => held.has(q) && held.get(p) !== held.get(q))));
   const meets = (a: Item, b: Item, how: Touching['along']): boolean =>
     [...a].some(([name, pieces]) => pieces.some((p) => b.get(name)?.some((q) => how[index.get(p)!]!.has(index.get(q)!))));
   const left = chance.shuffled(pool.items);
@@ -143,7 +160,7 @@ function bundlesOf(pool: Pool, chance: Chance, touch: Touching, index: ReadonlyM
     const items = [left.shift()!];
     while (items.length < pool.together && left.length > 0) {
       const cost = (item: Item): number =>
-        items.reduce((sum, other) => sum + (meets(item, other, touch.along) ? 100 : meets(item, other, touch.atCorner) ? 1 : 0), 0);
+        items.reduce((sum, other) => sum + (differ(item, other) ? 10_000 : meets(item, other, touch.along) ? 100 : meets(item, other, touch.atCorner) ? 1 : 0), 0);
       let [at, least] = [0, Infinity];
       for (let i = 0; i < left.length && least > 0; i++) {
         const each = cost(left[i]!);
@@ -157,6 +174,16 @@ function bundlesOf(pool: Pool, chance: Chance, touch: Touching, index: ReadonlyM
     }
   }
   return bundles;
+}
+
+/** @returns the prints, from 0 on, of the bundles in which a piece is held; the first where two are held in different ones */
+function heldOf(bundles: readonly Bundle[], held: ReadonlyMap<number, number>): ReadonlyMap<number, number> {
+  return new Map(
+    bundles.flatMap(({ pieces }, i) => {
+      const piece = pieces.find((each) => held.has(each));
+      return piece === undefined ? [] : [[i, held.get(piece)! - 1] as const];
+    }),
+  );
 }
 
 /** @returns which bundles touch which, through any of their pieces */

@@ -1,5 +1,5 @@
 import type { Chance } from '../../measure/chance.ts';
-import { coloured, type Coloured, type Neighbours } from './colouring.ts';
+import { coloured, NONE, type Coloured, type Held, type Neighbours } from './colouring.ts';
 
 /** Things that get prints. All are counted from 0. */
 export interface Spreading {
@@ -9,6 +9,8 @@ export interface Spreading {
   readonly atCorner: Neighbours;
   /** Of each thing: the line of the cutting list it is cut for, so that each line uses all prints evenly, too. */
   readonly line: readonly string[];
+  /** Those that keep their print, whatever touches them. */
+  readonly held?: Held;
 }
 
 export interface Spread {
@@ -31,32 +33,33 @@ const EFFORT = 30_000;
  * a corner and each line of the list uses all of them.
  */
 export function spreadOf(things: Spreading, prints: number, chance: Chance): Spread {
-  const apart = keptApart(things.along, prints, chance);
+  const { held = NONE } = things;
+  const apart = keptApart(things.along, prints, chance, held);
   if (typeof apart === 'string') {
-    return found(things, bettered(things, patchedUp(things.along, prints, chance), prints, chance), prints, apart === 'none');
+    return found(things, bettered(things, patchedUp(things.along, prints, chance, held), prints, chance), prints, apart === 'none');
   }
-  const even = evenly(things.along, prints, apart, chance);
+  const even = evenly(things.along, prints, apart, chance, held);
   const best = atCornersToo(things, prints, unevenness(even, prints), chance) ?? even;
   return found(things, bettered(things, best, prints, chance), prints, false);
 }
 
 /** Looks for any spread in which nothing equal touches. */
-function keptApart(neighbours: Neighbours, prints: number, chance: Chance): Coloured {
+function keptApart(neighbours: Neighbours, prints: number, chance: Chance, held: Held): Coloured {
   const free = { least: 0, most: neighbours.length };
-  const even = coloured(neighbours, prints, free, 'least used', EFFORT, chance);
+  const even = coloured(neighbours, prints, free, 'least used', EFFORT, chance, held);
   // Fewer prints are sooner found, if they are enough.
-  return even === 'unknown' ? coloured(neighbours, prints, free, 'first', EFFORT, chance) : even;
+  return even === 'unknown' ? coloured(neighbours, prints, free, 'first', EFFORT, chance, held) : even;
 }
 
 /** Looks for a spread in which nothing equal touches at a corner either, and that is as even; null where none is found. */
-function atCornersToo({ along, atCorner }: Spreading, prints: number, uneven: number, chance: Chance): readonly number[] | null {
+function atCornersToo({ along, atCorner, held = NONE }: Spreading, prints: number, uneven: number, chance: Chance): readonly number[] | null {
   const everywhere = along.map((around, i) => new Set([...around, ...atCorner[i]!]));
   for (const use of usesOf(along.length, prints, uneven)) {
-    const even = coloured(everywhere, prints, use, 'least used', EFFORT, chance);
+    const even = coloured(everywhere, prints, use, 'least used', EFFORT, chance, held);
     if (typeof even !== 'string') return even;
   }
-  const apart = coloured(everywhere, prints, { least: 0, most: along.length }, 'first', EFFORT, chance);
-  const exchanged = typeof apart === 'string' ? null : exchangedChains(everywhere, prints, apart);
+  const apart = coloured(everywhere, prints, { least: 0, most: along.length }, 'first', EFFORT, chance, held);
+  const exchanged = typeof apart === 'string' ? null : exchangedChains(everywhere, prints, apart, held);
   return exchanged && unevenness(exchanged, prints) <= uneven ? exchanged : null;
 }
 
@@ -68,12 +71,12 @@ function usesOf(count: number, prints: number, uneven: number): readonly { reado
 }
 
 /** Looks for a spread that uses the prints as evenly as can be; without effort enough, one that is more even than the given one. */
-function evenly(along: Neighbours, prints: number, apart: readonly number[], chance: Chance): readonly number[] {
-  const exchanged = exchangedChains(along, prints, apart);
+function evenly(along: Neighbours, prints: number, apart: readonly number[], chance: Chance, held: Held): readonly number[] {
+  const exchanged = exchangedChains(along, prints, apart, held);
   const count = along.length;
   for (let uneven = count % prints === 0 ? 0 : 1; uneven < unevenness(exchanged, prints); uneven++) {
     for (const use of usesOf(count, prints, uneven)) {
-      const better = coloured(along, prints, use, 'least used', EFFORT, chance);
+      const better = coloured(along, prints, use, 'least used', EFFORT, chance, held);
       if (typeof better !== 'string') return better;
     }
   }
@@ -98,7 +101,7 @@ const LONGEST = 300;
  * Exchanges two prints in a chain of things that have one or the other and touch (a Kempe chain): nothing equal comes to touch by it.
  * @returns the prints after every exchange that makes their use more even
  */
-function exchangedChains(along: Neighbours, prints: number, given: readonly number[]): readonly number[] {
+function exchangedChains(along: Neighbours, prints: number, given: readonly number[], held: Held): readonly number[] {
   const now = [...given];
   const used = usedOf(now, prints);
   for (let changed = true; changed; ) {
@@ -107,7 +110,7 @@ function exchangedChains(along: Neighbours, prints: number, given: readonly numb
       for (let other = 0; other < prints; other++) {
         const one = now[start]!;
         const gap = used[one]! - used[other]!;
-        const things = gap < 2 ? [] : chainFrom(along, now, start, other);
+        const things = gap < 2 ? [] : chainFrom(along, now, start, other, held);
         const more = things.filter((thing) => now[thing] === one).length * 2 - things.length;
         // The gap becomes |gap − 2 · more|.
         if (more <= 0 || more >= gap) continue;
@@ -121,10 +124,11 @@ function exchangedChains(along: Neighbours, prints: number, given: readonly numb
   return now;
 }
 
-/** @returns the chain of things of two prints that one of them is in; none where it is too long */
-function chainFrom(along: Neighbours, now: readonly number[], start: number, other: number): readonly number[] {
+/** @returns the chain of things of two prints that one of them is in; none where it is too long, or one of them keeps its print */
+function chainFrom(along: Neighbours, now: readonly number[], start: number, other: number, held: Held): readonly number[] {
   const seen = new Set([start]);
   for (const thing of seen) {
+    if (held.has(thing)) return [];
     for (const next of along[thing]!) if (now[next] === other || now[next] === now[start]) seen.add(next);
     if (seen.size > LONGEST) return [];
   }
@@ -132,10 +136,10 @@ function chainFrom(along: Neighbours, now: readonly number[], start: number, oth
 }
 
 /** @returns prints of which few that are equal touch, where they cannot all be kept apart (or it takes too long to find out) */
-function patchedUp(along: Neighbours, prints: number, chance: Chance): readonly number[] {
-  const now = new Array<number>(along.length).fill(-1);
-  const used = new Array<number>(prints).fill(0);
-  const order = chance.shuffled(now.map((_, i) => i)).sort((a, b) => along[b]!.size - along[a]!.size);
+function patchedUp(along: Neighbours, prints: number, chance: Chance, held: Held): readonly number[] {
+  const now = along.map((_, i) => held.get(i) ?? -1);
+  const used = usedOf([...held.values()], prints);
+  const order = chance.shuffled(now.map((_, i) => i)).filter((i) => !held.has(i)).sort((a, b) => along[b]!.size - along[a]!.size);
   const quietest = (thing: number): number => {
     const around = new Array<number>(prints).fill(0);
     for (const other of along[thing]!) if (now[other]! >= 0) around[now[other]!]!++;
@@ -157,7 +161,7 @@ function patchedUp(along: Neighbours, prints: number, chance: Chance): readonly 
 }
 
 /** Exchanges the prints of two things wherever that is better, so that the use of each print stays; the most important comes first. */
-function bettered({ along, atCorner, line }: Spreading, given: readonly number[], prints: number, chance: Chance): readonly number[] {
+function bettered({ along, atCorner, line, held = NONE }: Spreading, given: readonly number[], prints: number, chance: Chance): readonly number[] {
   const now = [...given];
   const lines = [...new Set(line)];
   const inLine = lines.map(() => new Array<number>(prints).fill(0));
@@ -180,7 +184,7 @@ function bettered({ along, atCorner, line }: Spreading, given: readonly number[]
       const others = now.length <= 200 ? chance.shuffled(now.map((_, i) => i)) : Array.from({ length: 60 }, () => chance.below(now.length));
       for (const b of others) {
         const [p, q] = [now[a]!, now[b]!];
-        if (p === q) continue;
+        if (p === q || held.has(a) || held.has(b)) continue;
         // In a line, one more of a print that is there n times adds 2 n + 1 to the sum of squares.
         const [la, lb] = [inLine[lineOf[a]!]!, inLine[lineOf[b]!]!];
         const lineCost = la === lb ? 0 : 2 * (la[q]! - la[p]! + 1) + 2 * (lb[p]! - lb[q]! + 1);
@@ -210,6 +214,6 @@ function found({ along, atCorner }: Spreading, prints: readonly number[], of: nu
 /** @returns the fewest prints, more than these, that can be kept apart as far as is known; each tried with the same effort */
 export function printsEnough(along: Neighbours, more: number, chance: Chance): number {
   for (let prints = more + 1; ; prints++) {
-    if (typeof keptApart(along, prints, chance) !== 'string') return prints;
+    if (typeof keptApart(along, prints, chance, NONE) !== 'string') return prints;
   }
 }

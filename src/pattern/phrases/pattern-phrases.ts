@@ -88,6 +88,9 @@ export interface PatternPhrases extends WrittenPhrases {
   /** Families of scraps. */
   readonly family: (prints: Count) => string;
   readonly equalPairs: (cloth: string, pairs: Count, why: 'one square' | { readonly touching: Count } | { readonly prints: Count; readonly proved: boolean }, enough: Count) => string;
+  /** The same because of prints that are held; held prints that come from one square with others. */
+  readonly heldPairs: (cloth: string, pairs: Count) => string;
+  readonly lostHeld: (cloth: string, pieces: Count) => string;
   readonly equalCorners: (cloth: string, corners: Count) => string;
   readonly idlePrints: (cloth: string, prints: Count) => string;
   readonly spreadAlike: (cloth: string, blocks: Count) => string;

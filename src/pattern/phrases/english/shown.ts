@@ -119,6 +119,10 @@ export const SHOWN_IN_ENGLISH: Omit<PatternPhrases, keyof WrittenPhrases> = {
       : `no spread of ${why.prints.said} prints was found that keeps them apart`;
     return `${cloth}: ${pairs}; ${cannot}, ${would}.`;
   },
+  heldPairs: (cloth, { n, said }) =>
+    `${cloth}: ${said} ${n === 1 ? 'pair' : 'pairs'} of pieces of one print ${n === 1 ? 'touches' : 'touch'} along a seam, because of prints that are held.`,
+  lostHeld: (cloth, { n, said }) =>
+    `${cloth}: ${said} ${n === 1 ? 'piece does' : 'pieces do'} not keep the print held for ${n === 1 ? 'it' : 'them'}, for what comes from one square is of one print.`,
   equalCorners: (cloth, { n, said }) =>
     `${cloth}: no pieces of one print touch along a seam, but at ${n === 1 ? 'one corner' : `${said} corners`} they do.`,
   idlePrints: (cloth, { n, said }) =>

@@ -128,6 +128,12 @@ export const SHOWN_IN_GERMAN: Omit<PatternPhrases, keyof WrittenPhrases> = {
       : `mit ${why.prints.said} Stoffen wurde keine Verteilung gefunden, die sie auseinanderhält`;
     return `${cloth}: ${pairs}; ${cannot}, ${would}.`;
   },
+  heldPairs: (cloth, { n, said }) =>
+    n === 1
+      ? `${cloth}: ${said} Paar Teile aus demselben Stoff berührt sich an einer Naht, weil Stoffe festgehalten sind.`
+      : `${cloth}: ${said} Paare von Teilen aus demselben Stoff berühren sich an einer Naht, weil Stoffe festgehalten sind.`,
+  lostHeld: (cloth, { n, said }) =>
+    `${cloth}: ${said} ${n === 1 ? 'Teil behält seinen festgehaltenen Stoff' : 'Teile behalten ihren festgehaltenen Stoff'} nicht, denn alles aus einem Quadrat ist vom selben Stoff.`,
   equalCorners: (cloth, { n, said }) =>
     `${cloth}: Teile aus demselben Stoff berühren sich an keiner Naht, aber an ${n === 1 ? 'einer Ecke' : `${said} Ecken`}.`,
   idlePrints: (cloth, { n, said }) =>
