@@ -6,6 +6,7 @@ import type { Point } from '../geometry/point.ts';
 import { formatLength } from '../measure/lengths.ts';
 import { equals, type Rational } from '../measure/rational.ts';
 import { cutLarge, type CutLarge } from '../sewing/cut-large.ts';
+import { layersOf } from '../sewing/pressing/layers.ts';
 import type { Step } from '../sewing/step.ts';
 import { alsoOf } from './also.ts';
 import { optionsFor } from './effects.ts';
@@ -33,6 +34,7 @@ export function patternJson(pattern: Pattern) {
   const { block, choices, figures, lattice } = pattern;
   const families = scrapsOf(pattern);
   const also = alsoOf(pattern);
+  const layers = layersOf(pattern.steps);
   const large = new Map(cutLarge(pattern.cuts, pattern.steps).map((line) => [line.cut, line]));
   return {
     block: { name: block.name, finished: sizeText(block.finished), unfinished: sizeText(block.unfinished), unit: block.unit },
@@ -61,8 +63,8 @@ export function patternJson(pattern: Pattern) {
     ...boundJson(figures),
     units: pattern.units.map((line) => unitJson(pattern, line)),
     cuts: pattern.cuts.map((cut) => ({ ...cutJson(cut, lattice.step), ...largeJson(large.get(cut.id), pattern) })),
-    steps: pattern.steps.map((step, i) => stepJson(step, also[i]!, lattice.step)),
-    pressing: pressingJson(pattern),
+    steps: pattern.steps.map((step, i) => stepJson(step, layers[i]!, also[i]!, lattice.step)),
+    pressing: pressingJson(pattern, layers),
     figures: figuresJson(pattern),
     fabrics: pattern.fabrics.map(clothJson),
     ...(families.length > 0 && { scraps: families.map((family) => scrapsJson(family, pattern)) }),
@@ -135,7 +137,7 @@ const largeJson = (line: CutLarge | undefined, { steps }: Pattern) =>
     untrimmed: line.kept,
   };
 
-const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, points, layers }: Step, also: string | null, step: Rational) => ({
+const stepJson = ({ number, text, makes, kind, count, method, finished, unfinished, trimmed, press, points }: Step, layers: number, also: string | null, step: Rational) => ({
   number,
   text,
   makes,
@@ -149,12 +151,12 @@ const stepJson = ({ number, text, makes, kind, count, method, finished, unfinish
   ...(also !== null && { also }),
   /** Where seams meet along its seams, across and down from the top-left corner of what it makes; those that lie opposite ways nest. */
   meet: points.map(({ at, lie }) => ({ at: pointJson(at, step), lie })),
-  /** Of cloth, where its thickest seam is thickest. */
+  /** Of cloth, where the most lie on one another along its seams. */
   layers,
 });
 
 /** Of one block: points where seams meet, and where they do not nest; whether fewer, or better ones, were possible. */
-const pressingJson = ({ pressing: { points, sameWay, open, proved, layers } }: Pattern) => ({ points, sameWay, open, provedBest: proved, layers });
+const pressingJson = ({ pressing: { points, sameWay, open, proved } }: Pattern, layers: readonly number[]) => ({ points, sameWay, open, provedBest: proved, layers: Math.max(...layers) });
 
 /** By what a maker may weigh the pattern, of one block; straight cuts and times are for all blocks, the times no more than an estimate. */
 const figuresJson = (pattern: Pattern) => {

@@ -3,6 +3,7 @@ import { finishedWidths, narrower } from '../cutting/narrowest.ts';
 import type { Assembly } from '../geometry/piecing/assembly.ts';
 import { lineThrough, side } from '../geometry/point.ts';
 import type { Surd } from '../measure/surd.ts';
+import { layersOf } from '../sewing/pressing/layers.ts';
 import { listNow } from './effects.ts';
 import type { Pattern } from './pattern.ts';
 import { straightCuts } from './straight-cuts.ts';
@@ -16,7 +17,7 @@ export interface WorkFigures {
   readonly pointsToMatch: number;
   /** Of the points where seams could lock into each other: those where two lie the same way, or one lies open. */
   readonly pointsApart: { readonly sameWay: number; readonly open: number };
-  /** Of cloth, where the thickest join is thickest. */
+  /** Of cloth, where the most lie on one another along a join. */
   readonly layers: number;
   /** How narrow the narrowest piece finishes, in the block's unit. */
   readonly narrowest: Surd;
@@ -29,13 +30,13 @@ export interface WorkFigures {
 
 /** @returns everything by which a maker may weigh a pattern, the time by what is assumed of her, else by the usual assumptions */
 export function workFigures(pattern: Pattern, assumed?: Assumptions): WorkFigures {
-  const { figures, pressing, pieces, lattice, warnings } = pattern;
+  const { figures, pressing, pieces, lattice, steps, warnings } = pattern;
   return {
     pieces: figures.pieces,
     seams: figures.seams,
     pointsToMatch: figures.matchedPoints,
     pointsApart: { sameWay: pressing.sameWay, open: pressing.open },
-    layers: pressing.layers,
+    layers: Math.max(...layersOf(steps)),
     narrowest: finishedWidths(pieces.map(({ outline }) => outline), lattice.step).reduce(narrower),
     bias: { outer: warnings.find(({ code }) => code === 'bias on the edge')?.pieces.length ?? 0, seams: biasSeams(pattern) },
     straightCuts: straightCuts(pattern),

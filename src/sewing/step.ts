@@ -50,8 +50,6 @@ export interface Pressing {
   readonly apartAtLeast: number;
   /** Whether that is reached, and nothing that leaves as few has less against it. */
   readonly proved: boolean;
-  /** Layers of cloth where the thickest join is thickest. */
-  readonly layers: number;
 }
 
 /** One instruction in sewing order. */
@@ -69,8 +67,6 @@ export interface Step {
   readonly pressed: readonly Pressed[];
   /** Where seams meet along its joins, join after join. */
   readonly points: readonly SeamPoint[];
-  /** Layers of cloth where its thickest join is thickest; 1 where nothing is sewn. */
-  readonly layers: number;
   /** Finished size of the result in the block's unit, as described (before any turn). */
   readonly finished: { readonly width: Rational; readonly height: Rational };
   readonly unfinished: { readonly width: Rational; readonly height: Rational };

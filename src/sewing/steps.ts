@@ -73,7 +73,7 @@ export function sewingPlan(piecing: Piecing, list: CutList, rules: SewingRules):
   const forced = forcedSeams(all, [...piecing.units.map(({ places: each }) => each), [{ assembly: piecing.root, turn: 0 }]], rules.pressed ?? []);
   const plan = pressingPlan(all, rules.darkness, forced.of);
   const steps = worded(
-    all.map((made, i) => ({ number: i + 1, ...made, pressed: plan.pressed[i]!, points: plan.points[i]!, layers: plan.layers[i]! })),
+    all.map((made, i) => ({ number: i + 1, ...made, pressed: plan.pressed[i]!, points: plan.points[i]! })),
     piecing.units,
     words,
   );
@@ -112,7 +112,6 @@ function pressingOf(steps: readonly Step[], { apart, apartAtLeast, proved }: Pre
     apart: apart / blocks,
     apartAtLeast: apartAtLeast / blocks,
     proved,
-    layers: Math.max(...steps.map(({ layers }) => layers)),
   };
 }
 

@@ -11,7 +11,7 @@ import type { SeamPoint, Step } from './step.ts';
 import { halfRectangleWords, halfSquareWords, peakWords, quarterSquareWords, splitQuarterWords, tellsOfCrossing } from './unit-words.ts';
 
 /** A step before it is put into words. */
-export type Unworded = Omit<Step, 'number' | 'how' | 'text' | 'press' | 'pressed' | 'points' | 'layers'>;
+export type Unworded = Omit<Step, 'number' | 'how' | 'text' | 'press' | 'pressed' | 'points'>;
 
 /**
  * @param points the places along the step's seams where seams of both things it joins meet

@@ -62,7 +62,6 @@ describe('the figures of a pattern', () => {
     const lying = (lie: string) => over(pattern, ({ points }) => points.filter((point) => point.lie === lie).length);
     expect(figures.pointsApart).toEqual({ sameWay: lying('the same way'), open: lying('open') });
     expect(figures.pointsToMatch).toBeGreaterThanOrEqual(lying('the same way') + lying('open') + lying('opposite ways'));
-    expect(figures.layers).toBe(Math.max(...pattern.steps.map(({ layers }) => layers)));
     const { p, q, r } = figures.narrowest;
     expect(toNumber(p) + toNumber(q) * Math.sqrt(r)).toBeCloseTo(Math.min(...pattern.pieces.map(({ outline }) => narrowness(outline, pattern))), 9);
   });

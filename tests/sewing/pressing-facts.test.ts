@@ -1,7 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { layersAt } from '../../src/sewing/pressing/layers.ts';
-import type { End } from '../../src/sewing/pressing/meetings.ts';
-import type { Pressed, Step } from '../../src/sewing/step.ts';
 import { box, lastStep, patternDrawn, patternOf, stepOf } from './told.ts';
 
 describe('published pressing', () => {
@@ -53,44 +50,5 @@ describe('published pressing', () => {
       'Press the seams, in the order in which they are sewn: 1 toward the large triangle, 2 toward the small triangle.',
     );
     expect(geese.pressing.sameWay).toBe(0);
-  });
-});
-
-describe('layers of cloth', () => {
-  /** A seam that ends from above on a join that runs to the right. */
-  const above = (seam: number): End => ({ at: { x: 0, y: 0, w: 1 }, seam, dx: 0, dy: -1, spin: 1 });
-  const below = (seam: number): End => ({ at: { x: 0, y: 0, w: 1 }, seam, dx: 0, dy: 1, spin: 1 });
-  const join = { dx: 1, dy: 0 };
-  const at = { x: 0, y: 0, w: 1 };
-
-  it('in the angle between two seams are 3 where both are pressed away, 5 where both go one way round, 7 where both are pressed into it', () => {
-    // nachograndmasquilts.com. The angle to the right of the upright seam and above the join, and what lies under the join beside it.
-    const inAngle = (upright: Pressed, across: Pressed): number => {
-      const { first, second } = layersAt({ at, ends: [[above(0)], []] }, join, across, () => upright);
-      return Math.max(first[1], second[1]);
-    };
-    // An end's spin is 1: pressed toward its second thing it lies clockwise of it, which above is to the right.
-    expect(inAngle('first', 'second')).toBe(3);
-    expect(inAngle('second', 'second')).toBe(5);
-    expect(inAngle('second', 'first')).toBe(7);
-  });
-
-  it('are at most 7 where four patches nest, 9 where they do not, 4 where all is pressed open', () => {
-    const most = (top: Pressed, bottom: Pressed, across: Pressed): number => {
-      const { first, second } = layersAt({ at, ends: [[above(0)], [below(1)]] }, join, across, (seam) => (seam === 0 ? top : bottom));
-      return Math.max(...first, ...second);
-    };
-    expect(most('second', 'second', 'second')).toBe(7);
-    expect(most('second', 'first', 'second')).toBe(9);
-    expect(most('open', 'open', 'open')).toBe(4);
-  });
-
-  it('of a plain seam are three, and of one that leaves an earlier one behind five', () => {
-    const strips = { finished: '3 by 1', grid: [3, 1], ground: 'oat', patches: [box('ink', 1, 0, 1, 1)] } as const;
-    expect(patternDrawn(strips).pressing.layers).toBe(3);
-    const step = (pattern: ReturnType<typeof patternOf>, kind: Step['kind']): number => stepOf(pattern, kind).layers;
-    expect(step(patternOf('tests/cases/friendship-star-6'), 'half-square triangle')).toBe(3);
-    // A log cabin, pressed outward, never folds a seam back on itself.
-    expect(patternOf('tests/cases/log-cabin-11').pressing.layers).toBe(5);
   });
 });

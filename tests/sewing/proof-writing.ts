@@ -92,7 +92,6 @@ export function steps(...told: Told[]): Step[] {
     trimmed: step.trimmed ?? false,
     pressed: [],
     points: [],
-    layers: 1,
     how: '',
     text: '',
     press: '',

@@ -1,55 +1,92 @@
-import type { Pressed } from '../step.ts';
-import type { End, Gathering, SewnJoin } from './meetings.ts';
+import { cross, mirroredIn, opposite, quarterTurned, type Vector } from '../../geometry/vector.ts';
+import type { Pressed, Step } from '../step.ts';
+import { tableOf, type End, type Gathering } from './meetings.ts';
 
-/**
- * How many layers of cloth lie beside a point of a join once it is pressed: on its first and its second thing, each on the side of the
- * point that the join comes from and on the side it goes to.
+/*
+ * How many layers of cloth lie on one another where seams meet, folded as it is pressed. Within one allowance of a finished corner there
+ * is cloth of every piece that touches it: every cut and every trimmed tip, too, runs at least an allowance away (`template.ts`,
+ * `tips.ts`). So before it is folded a piece covers everything round the point once. A seam leaves both its things flat on their own
+ * side; beyond it the cloth of the thing that it is pressed away from lies flat under the other, whose own cloth beyond it is folded back.
+ * Pressed open, each is folded back on itself. In the angle between two seams and beside it this is 3 where both are pressed away, 5
+ * where both go round the same way, 7 where both are pressed into it (nachograndmasquilts.com).
  */
-export interface Layers {
-  readonly first: readonly [number, number];
-  readonly second: readonly [number, number];
+
+/** Cloth round a point: how many layers lie in a direction, which is none of those where their number may change. */
+interface Fan {
+  readonly layers: (way: Vector) => number;
+  readonly bounds: readonly Vector[];
 }
 
-/**
- * Counted as the cloth is folded. A thing is one layer, and two more wherever the allowances of an earlier seam lie; one more on either
- * side of a seam that is open. Sewing takes both things' layers into the allowances, which then lie on the thing they are pressed toward.
- * In the angle between two seams this is 3 where both are pressed away, 5 where both go round the same way, 7 where both are pressed
- * into it (nachograndmasquilts.com); so four patches that nest are at most 7 thick, and 9 where they do not.
- */
-export function layersAt({ ends }: Gathering, join: Pick<SewnJoin, 'dx' | 'dy'>, pressed: Pressed, wayOf: (seam: number) => Pressed): Layers {
-  const [first, second] = ends.map((side) => thickness(side, join, wayOf)) as [[number, number], [number, number]];
-  const folded = (on: readonly [number, number], other: readonly [number, number], share: 'both' | 'own' | 'none'): [number, number] => {
-    const at = (i: 0 | 1): number => on[i] + (share === 'none' ? 0 : on[i] + (share === 'both' ? other[i] : 0));
-    return [at(0), at(1)];
+type Fold = Pick<End, 'seam' | 'dx' | 'dy' | 'spin'>;
+
+const PLAIN: Fan = { layers: () => 1, bounds: [] };
+
+/** @returns by step: of all layers of cloth that lie on one another along its joins the most; 1 where nothing is sewn */
+export function layersOf(steps: readonly Pick<Step, 'makes' | 'count' | 'parts' | 'joins' | 'pressed'>[]): readonly number[] {
+  const { joins, seams } = tableOf(steps);
+  const wayOf = (seam: number): Pressed => steps[seams[seam]!.step]!.pressed[seams[seam]!.join]!;
+  return joins.map((sewn) => {
+    const counts = sewn.flatMap((join) => {
+      const round = join.gatherings.flatMap((each) => layersAround(each, join, wayOf).map(({ layers }) => layers));
+      return [wayOf(join.seam) === 'open' ? 2 : 3, ...round];
+    });
+    return Math.max(1, ...counts);
+  });
+}
+
+/** @returns the layers of cloth round a point of a join once it is pressed: so many between each of these directions and the next */
+export function layersAround(
+  { ends: [first, second] }: Pick<Gathering, 'ends'>,
+  join: Fold,
+  wayOf: (seam: number) => Pressed,
+): readonly { readonly way: Vector; readonly layers: number }[] {
+  const { layers, bounds } = folded(fanOf(first, wayOf), fanOf(second, wayOf), join, wayOf(join.seam));
+  const round = inOrder(bounds);
+  // Two that follow one another are never more than a quarter turn apart, so that their sum lies between them.
+  return round.map((way, i) => ({ way, layers: layers(sum(way, round[(i + 1) % round.length]!)) }));
+}
+
+/** @returns the cloth of one thing round a point where these of its seams end */
+function fanOf(ends: readonly End[], wayOf: (seam: number) => Pressed): Fan {
+  // What is sewn later has the higher number, and its seam is folded last.
+  const last = ends.reduce<End | null>((late, end) => (late && late.seam > end.seam ? late : end), null);
+  if (!last) return PLAIN;
+  const on = (second: boolean): Fan =>
+    fanOf(
+      ends.filter((end) => end !== last && isOnSecond(last, directionOf(end)) === second),
+      wayOf,
+    );
+  return folded(on(false), on(true), last, wayOf(last.seam));
+}
+
+/** @returns the cloth of two things round a point of the seam that joins them */
+function folded(first: Fan, second: Fan, seam: Fold, pressed: Pressed): Fan {
+  const line = directionOf(seam);
+  const across = quarterTurned(line);
+  const mirrored = (way: Vector): Vector => mirroredIn(line, way);
+  const earlier = [...first.bounds, ...second.bounds];
+  return {
+    layers: (way) => {
+      const onSecond = isOnSecond(seam, way);
+      const [own, other] = onSecond ? [second, first] : [first, second];
+      if (pressed === 'open') return own.layers(way) + own.layers(mirrored(way));
+      return (pressed === 'second') === onSecond ? own.layers(way) + own.layers(mirrored(way)) + other.layers(way) : own.layers(way);
+    },
+    bounds: [line, opposite(line), across, opposite(across), ...earlier, ...earlier.map(mirrored)],
   };
-  const share = (toward: Pressed): 'both' | 'own' | 'none' => (pressed === 'open' ? 'own' : pressed === toward ? 'both' : 'none');
-  return { first: folded(first, second, share('first')), second: folded(second, first, share('second')) };
 }
 
-/** @returns the layers of one thing along a join, before and after a point of it */
-function thickness(ends: readonly End[], { dx, dy }: Pick<SewnJoin, 'dx' | 'dy'>, wayOf: (seam: number) => Pressed): [number, number] {
-  const layers: [number, number] = [1, 1];
-  for (const { seam, spin, dx: x, dy: y } of ends) {
-    const way = wayOf(seam);
-    if (way === 'open') {
-      layers[0]++;
-      layers[1]++;
-      continue;
-    }
-    const clockwise = (way === 'second') === (spin === 1);
-    // Clockwise of an end is onward along the join where the join's direction is clockwise of the end's.
-    const onward = clockwise === x * dy - y * dx > 0;
-    layers[onward ? 1 : 0] += 2;
-  }
-  return layers;
-}
+const directionOf = ({ dx, dy }: Pick<Fold, 'dx' | 'dy'>): Vector => [BigInt(dx), BigInt(dy)];
 
-/** @returns the layers where a join is thickest: three of a plain seam pressed to a side, two of one pressed open */
-export function thickest(join: SewnJoin, pressed: Pressed, wayOf: (seam: number) => Pressed): number {
-  let most = pressed === 'open' ? 2 : 3;
-  for (const gathering of join.gatherings) {
-    const { first, second } = layersAt(gathering, join, pressed, wayOf);
-    most = Math.max(most, ...first, ...second);
-  }
-  return most;
+/** Whether a direction goes to the side of the seam's second thing. */
+const isOnSecond = (seam: Fold, way: Vector): boolean => cross(directionOf(seam), way) > 0n === seam.spin > 0;
+
+const sum = ([a, b]: Vector, [c, d]: Vector): Vector => [a + c, b + d];
+
+/** @returns different directions, clockwise */
+function inOrder(ways: readonly Vector[]): readonly Vector[] {
+  const isLater = ([x, y]: Vector): boolean => y < 0n || (y === 0n && x < 0n);
+  const byTurn = (turn: bigint): number => (turn > 0n ? -1 : turn < 0n ? 1 : 0);
+  const order = (a: Vector, b: Vector): number => Number(isLater(a)) - Number(isLater(b)) || byTurn(cross(a, b));
+  return [...new Map(ways.map((way) => [way.join(), way])).values()].sort(order);
 }

@@ -50,6 +50,8 @@ export interface SewnJoin {
   /** Least whole steps along the join, from `from` to `to`. */
   readonly dx: number;
   readonly dy: number;
+  /** 1: its second thing lies clockwise of it, −1: counter-clockwise. */
+  readonly spin: 1 | -1;
   /** Where earlier seams end along it, its own ends among these points. */
   readonly gatherings: readonly Gathering[];
 }
@@ -134,7 +136,7 @@ function sewOnTable(
     }
     things.push(rest);
     member.push(member[first]!);
-    sewn.push({ seam, dx, dy, gatherings: byPoint });
+    sewn.push({ seam, dx, dy, spin, gatherings: byPoint });
   });
   return { sewn, ends: things.at(-1)! };
 }

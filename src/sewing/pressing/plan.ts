@@ -1,5 +1,4 @@
 import type { Pressed, SeamPoint } from '../step.ts';
-import { thickest } from './layers.ts';
 import { tableOf, type Meeting, type SewnJoin, type Table } from './meetings.ts';
 import { Pairs, pressedBest, type Way } from './spins.ts';
 import { besides, isLeftOpen, sidesOf, type Darkness } from './trouble.ts';
@@ -17,8 +16,6 @@ export interface PressingPlan {
   readonly pressed: readonly (readonly Pressed[])[];
   /** By step, along its joins in their order. */
   readonly points: readonly (readonly SeamPoint[])[];
-  /** By step: layers of cloth where its thickest join is thickest. */
-  readonly layers: readonly number[];
   /** Pairs of seams that meet and do not nest, over all copies: in this plan, and the fewest that any plan can leave. */
   readonly apart: number;
   readonly apartAtLeast: number;
@@ -43,7 +40,6 @@ export function pressingPlan(
     ...solved,
     pressed,
     points: pointsOf(steps.length, table.meetings, toward),
-    layers: table.joins.map((joins) => joins.reduce((most, join) => Math.max(most, thickest(join, toward(join.seam), toward)), 1)),
   };
 }
 

@@ -3,6 +3,7 @@ import { several } from '../../../measure/words.ts';
 import { arrowAcross, backOf, type Back, type PressedSeamClass } from '../../../pattern/diagrams/back.ts';
 import { ink, inkAt } from '../../../pattern/diagrams/diagram.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
+import { layersOf } from '../../../sewing/pressing/layers.ts';
 import { Dialog } from '../../Dialog.tsx';
 import type { Acts } from '../../table.ts';
 import { arrowPath } from '../steps/arrow.ts';
@@ -21,6 +22,7 @@ export default function PressingDialog({ made, pattern, colors, change, close }:
   readonly close: () => void;
 }): ReactNode {
   const back = useMemo(() => backOf(pattern), [pattern]);
+  const nests = useMemo(() => nestingWords(pattern), [pattern]);
   const [chosen, setChosen] = useState(back.seams.length - 1);
   const at = Math.min(chosen, back.seams.length - 1);
   const seam = back.seams[at]!;
@@ -29,7 +31,7 @@ export default function PressingDialog({ made, pattern, colors, change, close }:
     <Dialog title="Pressing, seen from the back" className="watch" close={close}>
       <div className="watch-body">
         <Picture back={back} chosen={at} choose={setChosen} pattern={pattern} colors={colors} />
-        <p>{nestingWords(pattern)}</p>
+        <p>{nests}</p>
         <section className="pressing-seam" aria-label="One seam">
           <p role="status">{seamWords(seam, pattern)}</p>
           <div className="watch-acts">
@@ -48,7 +50,7 @@ export default function PressingDialog({ made, pattern, colors, change, close }:
 }
 
 /** @returns how well the seams nest, and whether they could better */
-function nestingWords({ pressing: { points, sameWay, open, proved, layers } }: Pattern): string {
+function nestingWords({ pressing: { points, sameWay, open, proved }, steps }: Pattern): string {
   const loose = sameWay + open;
   const nest =
     points === 0
@@ -56,7 +58,7 @@ function nestingWords({ pressing: { points, sameWay, open, proved, layers } }: P
       : loose === 0
         ? `Seams meet at ${several(points, 'point')}, and at every one they lie opposite ways and nest.`
         : `Seams meet at ${several(points, 'point')}; at ${loose === 1 ? 'the one that is ringed' : `the ${loose} that are ringed`} they do not nest${proved ? ', and no other pressing does better' : ''}.`;
-  return `${nest} Where it is thickest there are ${several(layers, 'layer')} of cloth.`;
+  return `${nest} Where it is thickest there are ${several(Math.max(...layersOf(steps)), 'layer')} of cloth.`;
 }
 
 function seamWords({ step, number, places }: PressedSeamClass, { choices, fabrics }: Pattern): string {
