@@ -23,7 +23,7 @@ await recolouring();
 await cloths();
 
 /** Each by itself, so that the memory is its own. */
-for (const bench of ['publishing', 'photos']) {
+for (const bench of ['from-a-stroke', 'publishing', 'photos']) {
   await build({
     configFile: false,
     logLevel: 'error',
