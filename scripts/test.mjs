@@ -20,15 +20,14 @@ function run(title, script, ...words) {
   return spawnSync(process.execPath, [program, ...words], { cwd: root, env, stdio: ['ignore', 1, 2] }).status === 0;
 }
 
-/** Runs one project of vitest.config.ts. @returns how many of its tests passed and failed */
-function runTests(title, project) {
-  const report = join(reports, `${project}.json`);
+/** Runs projects of vitest.config.ts. @returns how many of their tests passed and failed */
+function runTests(title, ...projects) {
+  const report = join(reports, `${projects.join('-')}.json`);
   const ended = run(
     title,
     'vitest/vitest.mjs',
     'run',
-    '--project',
-    project,
+    ...projects.flatMap((project) => ['--project', project]),
     '--reporter=default',
     '--reporter=json',
     `--outputFile=${report}`,
@@ -55,7 +54,7 @@ function counted(report) {
 const results = [
   run('types', 'typescript/bin/tsc', '--noEmit') ? { passed: 0, failed: 0 } : { passed: 0, failed: 1 },
   runTests('units and laws', 'engine'),
-  runTests('the built app in a browser', 'app'),
+  runTests('the built app in a browser', 'app', 'alone'),
 ];
 rmSync(reports, { recursive: true, force: true });
 

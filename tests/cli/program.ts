@@ -1,6 +1,7 @@
 import { spawn } from 'node:child_process';
 import { Readable } from 'node:stream';
 import { fileURLToPath } from 'node:url';
+import { inject } from 'vitest';
 import { run } from '../../src/cli/run.ts';
 import type { patternJson } from '../../src/pattern/pattern-json.ts';
 
@@ -13,10 +14,10 @@ export interface Ended {
   readonly err: string;
 }
 
-/** Runs the real program, as `npm run piecewright` does, with something piped in. */
+/** Runs the real program, built as it is installed, with something piped in. */
 export function piecewright(args: readonly string[], { input = '', env = {}, hangUp = false } = {}): Promise<Ended> {
   return new Promise((resolve, reject) => {
-    const child = spawn('node_modules/.bin/tsx', ['src/cli/main.ts', ...args], { cwd: ROOT, env: { ...process.env, ...env } });
+    const child = spawn(process.execPath, [inject('program'), ...args], { cwd: ROOT, env: { ...process.env, ...env } });
     let [out, err] = ['', ''];
     child.stdout.setEncoding('utf8').on('data', (text: string) => (out += text));
     child.stderr.setEncoding('utf8').on('data', (text: string) => (err += text));

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { expect, test } from './browser.ts';
 import { eventually, openFile, sheet, sheetIsCurrent, table } from './on-the-table.ts';
 
@@ -16,7 +16,7 @@ describe('the order of assembly', () => {
     await eventually(() => dialog.getByRole('radio').count()).toBe(4);
     expect(await dialog.locator('.order-name').allTextContents()).toEqual(['As found: by quarters', 'By rows', 'By columns', 'As a web']);
     expect(await dialog.locator('.order svg').count()).toBe(4);
-    expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+    expect((await axe(page).include('dialog[open]').analyze()).violations).toEqual([]);
     await dialog.getByRole('radio').nth(3).focus();
     await page.keyboard.press('Space');
     await eventually(() => dialog.getByRole('radio').nth(3).isChecked()).toBe(true);

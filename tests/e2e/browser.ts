@@ -17,6 +17,9 @@ function foundBrowser(): FoundBrowser {
   }
 }
 
+/** How long, in milliseconds, the page is waited for before it counts as never coming: no test is about time. */
+const PATIENCE = 60_000;
+
 /** One person's visit: a fresh profile, a page on which nothing is open yet, and what went wrong in it. */
 export interface Visit {
   readonly context: BrowserContext;
@@ -32,6 +35,7 @@ export interface Visit {
  */
 export async function visit(browser: Browser, options: BrowserContextOptions = {}): Promise<Visit> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  context.setDefaultTimeout(PATIENCE);
   const complaints: string[] = [];
   await context.route(
     (url) => /^(https?|wss?):$/.test(url.protocol) && url.hostname !== '127.0.0.1',
@@ -51,7 +55,7 @@ export async function visit(browser: Browser, options: BrowserContextOptions = {
 export const appAddress = (): string => inject('address');
 
 /**
- * A test in a browser. It is given `browser` (one for the file), `visitor` (its own visit) and `page`, with the
+ * A test in a browser. It is given `browser` (one for all files of a worker), `visitor` (its own visit) and `page`, with the
  * built app opened in it. It fails where its visit ends with a complaint, whatever else it has checked.
  */
 export const test = base.extend<{ browser: Browser; visitor: Visit; page: Page }>({
@@ -62,7 +66,7 @@ export const test = base.extend<{ browser: Browser; visitor: Visit; page: Page }
       await use(browser);
       await browser.close();
     },
-    { scope: 'file' },
+    { scope: 'worker' },
   ],
   visitor: async ({ browser, task }, use) => {
     const visitor = await visit(browser);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { cutsOf, eventually, openBlock, placeOf, sheet, sheetIsCurrent, table } from './on-the-table.ts';
 
@@ -215,7 +215,7 @@ describe('the cutting room, for everyone', () => {
       await choices.getByRole('button', { name: 'Add' }).click();
       await choices.getByRole('alert').waitFor();
       await eventually(() => sheet(page).getByRole('img').count()).toBeGreaterThan(2);
-      const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+      const { violations } = await axe(page).withTags(RULES).analyze();
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       expect(complaints).toEqual([]);

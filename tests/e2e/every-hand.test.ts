@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { CDPSession, Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, drawingInWords, eventually, openBlock, placeOf, sheet, sheetIsCurrent, stroke, swatch, table, tool } from './on-the-table.ts';
 
@@ -179,7 +179,7 @@ describe('a block drawn with symmetry', () => {
 
   test('is chosen from pictures that everybody can read', async ({ page }) => {
     const broken = async (): Promise<string[]> =>
-      (await new AxeBuilder({ page }).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()).violations.map(({ id, nodes }) =>
+      (await axe(page).withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze()).violations.map(({ id, nodes }) =>
         `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`,
       );
     for (const colorScheme of ['light', 'dark'] as const) {

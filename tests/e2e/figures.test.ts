@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { eventually, sheet, sheetIsCurrent } from './on-the-table.ts';
 
@@ -74,7 +74,7 @@ describe('figures and time', () => {
         await field.fill('a while');
         await field.press('Enter');
         await eventually(() => dialog.getByRole('alert').count()).toBe(1);
-        expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+        expect((await axe(page).include('dialog[open]').analyze()).violations).toEqual([]);
         expect(await page.evaluate(() => { const open = document.querySelector('dialog[open]')!; return open.scrollWidth - open.clientWidth; })).toBe(0);
         expect(complaints).toEqual([]);
         await context.close();

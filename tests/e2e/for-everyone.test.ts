@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { openBlock, sheetIsCurrent, viewOf } from './on-the-table.ts';
 
@@ -24,7 +24,7 @@ describe('the screen, for everyone', () => {
         await openBlock(page, { patches: [{ fabric: 'chalk', points: CORNERS }] });
         await sheetIsCurrent(page);
         const broken = async (): Promise<string[]> => {
-          const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+          const { violations } = await axe(page).withTags(RULES).analyze();
           return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
         };
         expect(await broken()).toEqual([]);

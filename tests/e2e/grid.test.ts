@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, cutsOf, drawingInWords, eventually, openBlock, openFile, sheetIsCurrent, swatch, table } from './on-the-table.ts';
 
@@ -244,7 +244,7 @@ describe('size and grid', () => {
         await set(page, 'Columns', 'x');
         await eventually(() => said(page).count()).toBe(1);
         const check = async (): Promise<void> => {
-          const { violations } = await new AxeBuilder({ page }).analyze();
+          const { violations } = await axe(page).analyze();
           expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
         };
         await check();

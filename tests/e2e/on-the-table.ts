@@ -42,7 +42,7 @@ export async function openBlock(page: Page, block: BlockFile = {}): Promise<void
 }
 
 /** What is expected as soon as the page has got to it; the limit is only there for what never comes. */
-export const eventually = <T>(read: () => T | Promise<T>) => expect.poll(read, { timeout: 60_000 });
+export const eventually = <T>(read: () => T | Promise<T>) => expect.poll(read, { timeout: 60_000, interval: 20 });
 
 export const table = (page: Page): Locator => page.getByRole('application');
 export const sheet = (page: Page): Locator => page.getByRole('article');

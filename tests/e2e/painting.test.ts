@@ -176,7 +176,7 @@ describe('the tools', () => {
     await page.getByRole('button', { name: 'Add fabric' }).click();
     const asked = page.getByRole('dialog', { name: 'Add a fabric' });
     await asked.getByLabel('Name').fill('Mast');
-    await asked.getByLabel('Colour').fill('#885533');
+    await asked.getByLabel('Colour', { exact: true }).fill('#885533');
     await asked.getByRole('button', { name: 'Done' }).click();
     await eventually(() => swatch(page, 'Mast').getAttribute('aria-pressed')).toBe('true');
     const letters = await page.locator('.swatch-letter').allTextContents();

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, eventually, openBlock, stroke, swatch, table } from './on-the-table.ts';
 
@@ -174,7 +174,7 @@ describe('sheets over the page, for everyone', () => {
         await openBlock(page, { name: 'Sail loft' });
         const broken = async (): Promise<string[]> => {
           expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-          const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+          const { violations } = await axe(page).withTags(RULES).analyze();
           return violations.map(({ id, impact, nodes }) => `${impact} ${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
         };
         await page.getByRole('button', { name: 'Shelf' }).click();

@@ -1,11 +1,11 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
 import { onItsSide } from '../block/photo.ts';
 import { inside } from '../cli/program.ts';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, eventually, openBlock, sheetIsCurrent } from './on-the-table.ts';
 
@@ -148,7 +148,7 @@ describe('the publishing room', () => {
     await sheetIsCurrent(page);
     await openRoom(page);
     const broken = async (): Promise<readonly string[]> => {
-      const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+      const { violations } = await axe(page).withTags(RULES).analyze();
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
     };
     await openSentence(page, 'Units, step by step', 'Pair ');

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { eventually, openBlock, sheet, sheetIsCurrent, swatch } from './on-the-table.ts';
 
@@ -91,7 +91,7 @@ describe('a fabric of the tray', () => {
       test(`breaks no accessibility rule with scraps in ${colorScheme}, ${width} px wide`, async ({ browser }) => {
         const { context, page, complaints } = await visit(browser, { colorScheme, viewport: { width, height: 800 }, reducedMotion: 'reduce' });
         const broken = async (): Promise<string[]> => {
-          const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+          const { violations } = await axe(page).withTags(RULES).analyze();
           return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
         };
         await page.goto(appAddress());

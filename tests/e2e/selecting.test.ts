@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, drawingInWords, eventually, openBlock, placeOf, stroke, swatch, table, tool } from './on-the-table.ts';
 
@@ -243,7 +243,7 @@ describe('the bar of what can be done with chosen patches', () => {
         await opened(page);
         await choosing(page);
         const broken = async (): Promise<string[]> => {
-          const { violations } = await new AxeBuilder({ page }).analyze();
+          const { violations } = await axe(page).analyze();
           return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
         };
         expect(await broken()).toEqual([]);

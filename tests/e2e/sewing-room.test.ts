@@ -1,5 +1,5 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { expect, test } from './browser.ts';
 import { eventually, sheet, sheetIsCurrent } from './on-the-table.ts';
 
@@ -32,7 +32,7 @@ describe('a block sewn on the screen', () => {
     await eventually(() => says.textContent()).toMatch(/^Step 1: unit A/);
     await page.keyboard.press('End');
     await eventually(() => says.textContent()).toMatch(/all straight: .* equal to the drawing\.$/);
-    expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+    expect((await axe(page).include('dialog[open]').analyze()).violations).toEqual([]);
     await page.keyboard.press('Escape');
     await eventually(() => page.getByRole('dialog').count()).toBe(0);
   });
@@ -67,7 +67,7 @@ describe('what a seam error costs', () => {
     await eventually(() => dialog.getByRole('region', { name: 'Three strips' }).textContent()).toMatch(/takes 1\/32 in\. too much on each side/);
     await dialog.getByLabel('Yours measure').fill('a lot');
     await eventually(() => dialog.getByRole('region', { name: 'Three strips' }).getByRole('status').textContent()).toMatch(/a lot/);
-    expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+    expect((await axe(page).include('dialog[open]').analyze()).violations).toEqual([]);
   });
 });
 
@@ -82,7 +82,7 @@ describe('pressing', () => {
     await seam.getByRole('button', { name: 'Press it open' }).click();
     await eventually(() => says.textContent()).toMatch(/pressed open\.$/);
     await eventually(() => seam.textContent()).toMatch(/You chose/);
-    expect((await new AxeBuilder({ page }).include('dialog[open]').analyze()).violations).toEqual([]);
+    expect((await axe(page).include('dialog[open]').analyze()).violations).toEqual([]);
     await seam.getByRole('button', { name: 'Leave it to the plan' }).click();
     await eventually(() => says.textContent()).toMatch(/pressed toward unit N\.$/);
     await seam.getByRole('button', { name: 'Seam before' }).click();

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { expect, test } from './browser.ts';
 import { click, cutsOf, eventually, openBlock, placeOf, sheet, sheetIsCurrent, swatch, table, tool, viewOf } from './on-the-table.ts';
 
@@ -104,7 +104,7 @@ describe('what the sewer chooses', () => {
     await page.getByRole('radio', { name: 'Unit A alone' }).press('Space');
     await page.getByRole('button', { name: /^triangles from strips/ }).press('Enter');
     await eventually(() => page.locator('[data-line="unit A"] .method').innerText()).toMatch(/triangles from strips[^]*chosen for this unit/);
-    const { violations } = await new AxeBuilder({ page }).include('.unit').withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
+    const { violations } = await axe(page).include('.unit').withTags(['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa']).analyze();
     expect(violations.map(({ id }) => id)).toEqual([]);
     await page.getByRole('button', { name: /^as others of its kind/ }).press('Enter');
     await eventually(() => page.locator('[data-line="unit A"] .method').innerText()).toMatch(/two at a time\s*$/);

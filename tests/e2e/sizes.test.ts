@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { eventually, openBlock, sheet, sheetIsCurrent, table } from './on-the-table.ts';
 
@@ -88,7 +88,7 @@ describe('a warning on the sheet', () => {
       await openSizes(page);
       await row(page, '6 × 6 in.').getByRole('button', { name: /what to cut$/ }).click();
       await dialog(page).locator('.size-list').waitFor();
-      const { violations } = await new AxeBuilder({ page }).analyze();
+      const { violations } = await axe(page).analyze();
       expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
       expect(await page.evaluate(() => document.querySelector('dialog')!.scrollWidth <= document.querySelector('dialog')!.clientWidth)).toBe(true);
       expect(visitor.complaints).toEqual([]);

@@ -1,5 +1,4 @@
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright';
 import { describe } from 'vitest';
 import { readFaces } from '../../src/cli/faces.ts';
@@ -9,6 +8,7 @@ import { settingIn } from '../../src/pattern/pages/face.ts';
 import { pagesPdf } from '../../src/pattern/pages/page-pdf.ts';
 import type { Paper } from '../../src/pattern/pages/paper.ts';
 import { templatePages } from '../../src/pattern/pages/template-pages.ts';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { eventually, openFile, sheetIsCurrent, table } from './on-the-table.ts';
 
@@ -68,7 +68,7 @@ describe('templates on the screen', () => {
     const { context, page, complaints } = await visit(browser, { colorScheme: 'dark', viewport: { width: 360, height: 800 }, reducedMotion: 'reduce' });
     await page.goto(appAddress());
     await askForTemplates(page);
-    const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+    const { violations } = await axe(page).withTags(RULES).analyze();
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
     expect(complaints).toEqual([]);

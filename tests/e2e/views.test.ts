@@ -1,7 +1,7 @@
 import { inflateSync } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { CDPSession, Page } from 'playwright';
 import { describe } from 'vitest';
+import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
 import { click, drawingInWords, eventually, openBlock, placeOf, sheetIsCurrent, stroke, swatch, table, viewOf } from './on-the-table.ts';
 
@@ -411,7 +411,7 @@ describe('the row under the table, for everyone', () => {
           await button(page, name).click();
           const flap = page.locator('.flap');
           await eventually(() => flap.locator('input').count()).toBeGreaterThan(0);
-          const { violations } = await new AxeBuilder({ page }).withTags(RULES).analyze();
+          const { violations } = await axe(page).withTags(RULES).analyze();
           expect(violations.map(({ id, nodes }) => `${name}, ${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`)).toEqual([]);
           const box = (await flap.boundingBox())!;
           expect(box.x).toBeGreaterThanOrEqual(0);
