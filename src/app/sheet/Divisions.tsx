@@ -9,7 +9,7 @@ import { Lamp, Line } from './Line.tsx';
 const SHOWN = 3;
 
 /** Where seams run through one fabric, and what that costs. */
-export default function Divisions({ pattern: { divisions } }: { readonly pattern: Pattern }): ReactNode {
+export function Divisions({ pattern: { divisions } }: { readonly pattern: Pattern }): ReactNode {
   // What she folded or unfolded herself stays so.
   const [asked, setAsked] = useState<boolean | null>(null);
   const open = asked ?? divisions.length <= SHOWN;

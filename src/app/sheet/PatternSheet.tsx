@@ -11,6 +11,7 @@ import { drawingAlone } from '../drawing-alone.ts';
 import type { Acts } from '../table.ts';
 import { ChoicesLine } from './ChoicesLine.tsx';
 import { Cutting } from './Cutting.tsx';
+import { Divisions } from './Divisions.tsx';
 import { Area } from './Length.tsx';
 import { Cautions, Notes } from './Notes.tsx';
 import type { Wished } from './pressing/wishes.ts';
@@ -23,7 +24,6 @@ import { TimeLine } from './TimeLine.tsx';
 import { Units } from './Units.tsx';
 import { figuresLine, Ways } from './Ways.tsx';
 
-const Divisions = lazy(() => import('./Divisions.tsx'));
 const Pins = lazy(() => import('./Pins.tsx'));
 const Knot = lazy(() => import('./Knot.tsx').then(({ Knot: part }) => ({ default: part })));
 
@@ -135,11 +135,7 @@ const SheetBody = memo(function SheetBody({ drawn, pattern, ways, standing, choi
       <Notes pattern={pattern} />
       <Cutting pattern={pattern} choices={{ ...pattern.choices, ...choices }} states={clothStates} letters={letters} acts={acts} />
       <Steps drawn={drawn} assembly={choices?.assembly ?? pattern.choices.assembly} made={made} pattern={pattern} colors={colors} acts={acts} />
-      {pattern.divisions.length > 0 && (
-        <Suspense fallback={null}>
-          <Divisions pattern={pattern} />
-        </Suspense>
-      )}
+      {pattern.divisions.length > 0 && <Divisions pattern={pattern} />}
       <Cautions said={pattern.cautions.slice(ABOUT_CUTTING)} title="Take care when sewing" />
     </div>
   );
