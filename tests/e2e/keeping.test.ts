@@ -115,7 +115,7 @@ describe('a file that is no block', () => {
     ['is another format', '{ "format": "elsewhere/quilt" }', /format/],
     ['comes from the future', '{ "format": "piecewright/block", "version": 99 }', /version/],
     ['paints in a fabric it does not have', blockFile({ patches: [{ fabric: 'silk', points: [[0, 0], [1, 0], [1, 1]] }] }), /silk/],
-    ['is 21 MB', Buffer.alloc(21_000_000, ' '), /MB|bytes|large/],
+    ['is 28 MB', Buffer.alloc(28_000_000, ' '), /MB|bytes|large/],
     ['has HTML for a name', blockFile({ name: '<img src=x onerror=alert(1)>', side: '0' }), /finished width/i],
   ];
 
