@@ -12,6 +12,7 @@ import { makePattern } from '../src/pattern/make-pattern.ts';
 import { settingIn } from '../src/pattern/pages/face.ts';
 import { pagesPdf } from '../src/pattern/pages/page-pdf.ts';
 import { JPEG } from '../tests/block/photo.ts';
+import { peakMemory } from './peak.ts';
 
 /** So many photos, each as long as the app keeps one at the most. */
 const PHOTOS = 20;
@@ -54,7 +55,7 @@ function twenty(): Block {
 
 const megabytes = (bytes: number): string => `${(bytes / 2 ** 20).toFixed(0)} MB`.padStart(7);
 // In kilobytes, whatever the system.
-const most = (): string => megabytes(process.resourceUsage().maxRSS * 1024);
+const most = (): string => megabytes(peakMemory());
 const faces = await readFaces();
 console.log(`\nPhotos of cloth: ${PHOTOS} of ${(LONG / 1000).toFixed(0)} kB, memory at the most so far`);
 console.log(`  before                  ${most()}`);

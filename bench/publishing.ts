@@ -11,6 +11,7 @@ import { pagesPdf } from '../src/pattern/pages/page-pdf.ts';
 import type { Document } from '../src/pattern/pages/page.ts';
 import { drawPath, drawText } from '../src/pattern/pages/pdf-drawing.ts';
 import { median } from './timing.ts';
+import { peakMemory } from './peak.ts';
 
 /** So many of the demo blocks, one after the other, as a designer writes a series. */
 const SERIES = 12;
@@ -78,4 +79,4 @@ console.log(`  PDF, tagged and packed   ${pdf.toFixed(0)} ms`);
 console.log(`  the same lines and letters by pdfkit alone  ${drawn.toFixed(0)} ms, ${(reference / 1000).toFixed(0)} kB`);
 console.log(`  pages and PDF take ${ratio.toFixed(2)} times as long as that`);
 // In kilobytes, whatever the system.
-console.log(`  memory: ${megabytes(before)} before, ${megabytes(process.resourceUsage().maxRSS * 1024)} at the most`);
+console.log(`  memory: ${megabytes(before)} before, ${megabytes(peakMemory())} at the most`);
