@@ -1,7 +1,7 @@
 import { describe } from 'vitest';
 import { axe } from './axe.ts';
 import { appAddress, expect, test, visit } from './browser.ts';
-import { openBlock, sheetIsCurrent, viewOf } from './on-the-table.ts';
+import { eventually, openBlock, sheetIsCurrent, viewOf } from './on-the-table.ts';
 
 /** The rules to keep: WCAG 2.2 to level AA, and axe's own good practice. */
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
@@ -34,7 +34,7 @@ describe('the screen, for everyone', () => {
           pins: [{ pin: 'one unit', from: [0, 0], to: [2, 2] }, { pin: 'sewn last', from: [1, 0], to: [1, 3] }],
         });
         await sheetIsCurrent(page);
-        expect(await page.locator('.pin-refused').count()).toBe(1);
+        await eventually(() => page.locator('.pin-refused').count()).toBe(1);
         expect(await broken()).toEqual([]);
         await openBlock(page, { name: 'Knotted', patches: [{ fabric: 'chalk', points: HOOK, whole: true }] });
         await page.locator('.knot').waitFor();
