@@ -1,5 +1,4 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import PDFDocument from 'pdfkit';
 import { createPatternMaker } from '../src/app/pattern-maker.ts';
 import { NOTHING_SENT, received, sent } from '../src/app/publishing/laid-pages.ts';
 import type { Block } from '../src/block/block.ts';
@@ -12,9 +11,9 @@ import { published } from '../src/pattern/document/published.ts';
 import { ENGLISH } from '../src/pattern/english.ts';
 import { usualStyle } from '../src/pattern/house-style.ts';
 import { settingIn } from '../src/pattern/pages/face.ts';
-import type { Document, Page } from '../src/pattern/pages/page.ts';
-import { drawPath, drawText } from '../src/pattern/pages/pdf-drawing.ts';
+import type { Page } from '../src/pattern/pages/page.ts';
 import { RARE_PARTS } from '../src/pattern/rare-parts.ts';
+import { plainlyDrawn } from './plain-pdf.ts';
 import { median, processorTime } from './timing.ts';
 
 /** Of each block so many strokes are made, one after the other, before any is measured and then. */
@@ -39,21 +38,6 @@ function stroke(block: Block, turn: number): Block {
   const [left, right, top, bottom] = [across[x]!, across[x + 1]!, down[y]!, down[y + 1]!];
   const { id } = block.fabrics[turn % block.fabrics.length]!;
   return must(paint(block, id, { points: [[left, top], [right, top], [right, bottom], [left, bottom]], denominator }));
-}
-
-/** The plain way to show a pattern again: its lines and letters, all of them, drawn into a new PDF. */
-function drawnAnew({ pages }: Document): void {
-  const pdf = new PDFDocument({ autoFirstPage: false, font: '' });
-  pdf.registerFont('regular', faces.regular as unknown as PDFKit.Mixins.PDFFontSource);
-  pdf.registerFont('strong', faces.strong as unknown as PDFKit.Mixins.PDFFontSource);
-  for (const { width, height, items } of pages) {
-    pdf.addPage({ size: [width, height], margin: 0 });
-    for (const item of items) {
-      if (item.kind === 'text') drawText(pdf, item);
-      else if (item.kind === 'path') drawPath(pdf, item, () => undefined);
-    }
-  }
-  pdf.end();
 }
 
 const STAGES = ['pattern', 'carried', 'written', 'sent', 'anew'] as const;
@@ -83,7 +67,7 @@ for (const file of readdirSync(FOLDER).filter((name) => name.endsWith('.block.js
       shown = received(structuredClone({ ...message, took: 0 }), shown).document.pages;
     });
     pages += shown.length;
-    const anew = processorTime(() => drawnAnew(made!.document));
+    const anew = processorTime(() => plainlyDrawn(made!.document, faces));
     if (turn < WARM_UP) continue;
     [(user + system) / 1000, carrying, writing, sending, anew].forEach((time, i) => times[STAGES[i]!].push(time));
   }

@@ -43,7 +43,7 @@ const backAndForth = (cells: number): readonly (readonly [number, number])[] =>
   });
 
 /** @returns a full grid as a block file: a triangle on the ground in every cell */
-export const fullGrid = (cells: number): string =>
+const fullGrid = (cells: number): string =>
   JSON.stringify({
     format: 'piecewright/block',
     version: 1,
@@ -58,14 +58,19 @@ export const fullGrid = (cells: number): string =>
     }),
   });
 
-async function onOurTable(page: Page, home: string, cells: number): Promise<Seen> {
+/** Opens a full grid in our app. @param patience how long its sheet may take, in milliseconds; it may be there or not */
+export async function openFullGrid(page: Page, home: string, cells: number, patience: number): Promise<void> {
   await page.goto(home);
-  const table = page.getByRole('application');
-  await table.waitFor();
+  await page.getByRole('application').waitFor();
   const file = { name: 'full.block.json', mimeType: 'application/json', buffer: Buffer.from(fullGrid(cells)) };
   await page.locator('input[type=file][accept*=json]').first().setInputFiles(file);
   await page.locator(`[role=application][data-grid="${cells} ${cells}"]`).waitFor();
-  await page.locator('article[aria-busy=false]').waitFor({ timeout: SHEET }).catch(() => undefined);
+  await page.locator('article[aria-busy=false]').waitFor({ timeout: patience }).catch(() => undefined);
+}
+
+async function onOurTable(page: Page, home: string, cells: number): Promise<Seen> {
+  await openFullGrid(page, home, cells, SHEET);
+  const table = page.getByRole('application');
   const box = (await table.boundingBox())!;
   const [left, top, width, height] = (await table.getAttribute('data-view'))!.split(' ').map(Number) as [number, number, number, number];
   const seen = await paintThrough(page, backAndForth(cells).map(([x, y]) => [box.x + left + (x * width) / cells, box.y + top + (y * height) / cells]));
@@ -86,8 +91,8 @@ async function inThePlainWay(page: Page, home: string, cells: number): Promise<S
 }
 
 export const ninetyFifth = (times: readonly number[]): number => [...times].sort((a, b) => a - b)[Math.ceil(0.95 * times.length) - 1]!;
-const ms = (time: number): string => time.toFixed(1);
-const column = (text: string): string => text.padStart(13);
+export const ms = (time: number): string => time.toFixed(1);
+export const column = (text: string): string => text.padStart(13);
 
 /** Prints how long it takes from a move of the pointer to the painted frame, on our table and in the plain way, in one run. */
 export async function painting(): Promise<void> {

@@ -1,5 +1,4 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import PDFDocument from 'pdfkit';
 import { readFaces } from '../src/cli/faces.ts';
 import { parseBlock } from '../src/files/block-file.ts';
 import { published } from '../src/pattern/document/published.ts';
@@ -9,7 +8,7 @@ import { makePattern } from '../src/pattern/make-pattern.ts';
 import { settingIn, type FaceFiles } from '../src/pattern/pages/face.ts';
 import { pagesPdf } from '../src/pattern/pages/page-pdf.ts';
 import type { Document } from '../src/pattern/pages/page.ts';
-import { drawPath, drawText } from '../src/pattern/pages/pdf-drawing.ts';
+import { plainlyDrawn } from './plain-pdf.ts';
 import { median } from './timing.ts';
 import { peakMemory } from './peak.ts';
 
@@ -18,22 +17,11 @@ const SERIES = 12;
 const ROUNDS = 3;
 const FOLDER = 'demo-blocks';
 
-/** The same lines and letters drawn by pdfkit and nothing else: no tags, links, bookmarks, and packed by Node. */
-function drawnOnly({ pages }: Document, faces: FaceFiles): Promise<number> {
-  const pdf = new PDFDocument({ autoFirstPage: false, font: '' });
+/** Draws the same pages plainly, packed by Node. @returns how long the file is, in bytes, once it is written */
+function drawnOnly(document: Document, faces: FaceFiles): Promise<number> {
+  const pdf = plainlyDrawn(document, faces);
   let length = 0;
-  const written = new Promise<number>((resolve) => pdf.on('data', (chunk: Uint8Array) => (length += chunk.length)).on('end', () => resolve(length)));
-  pdf.registerFont('regular', faces.regular as unknown as PDFKit.Mixins.PDFFontSource);
-  pdf.registerFont('strong', faces.strong as unknown as PDFKit.Mixins.PDFFontSource);
-  for (const { width, height, items } of pages) {
-    pdf.addPage({ size: [width, height], margin: 0 });
-    for (const item of items) {
-      if (item.kind === 'text') drawText(pdf, item);
-      else if (item.kind === 'path') drawPath(pdf, item, () => undefined);
-    }
-  }
-  pdf.end();
-  return written;
+  return new Promise((resolve) => pdf.on('data', (chunk: Uint8Array) => (length += chunk.length)).on('end', () => resolve(length)));
 }
 
 /** Runs something and adds the processor time of it, in milliseconds. */

@@ -5,12 +5,14 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright';
 import type { PreviewServer } from 'vite';
 import { whatKeptBusy } from '../tests/e2e/long-tasks.ts';
-import { address, browserHere, fullGrid, ninetyFifth, served } from './painting.ts';
+import { address, browserHere, column, ms, ninetyFifth, openFullGrid, served } from './painting.ts';
 import { median } from './timing.ts';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const SCRIPT = { path: fileURLToPath(new URL('recolour-page.js', import.meta.url)) };
 const SIDES = [12, 24, 48];
+/** How long the sheet of the drawing may take before it is recoloured, in milliseconds. */
+const SHEET = 30_000;
 /** How often each drawing is recoloured. */
 const TIMES = 20;
 
@@ -41,9 +43,6 @@ async function workOf(browser: Browser, page: Page, { selector, event }: { reado
   return median(longest);
 }
 
-const ms = (time: number): string => time.toFixed(1);
-const column = (text: string): string => text.padStart(13);
-
 /** Prints how long a block takes to be shown in other colours, beside one react-konva shape for each patch, and what a thousand small pictures ask. */
 export async function recolouring(): Promise<void> {
   console.log('\nRecolouring a full grid throughout: milliseconds from the press to the end of the next frame, median and 95th percentile, on our');
@@ -59,10 +58,7 @@ export async function recolouring(): Promise<void> {
     for (const cells of SIDES) {
       const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
       await page.addInitScript(SCRIPT);
-      await page.goto(ours);
-      await page.locator('input[type=file][accept*=json]').first().setInputFiles({ name: 'full.block.json', mimeType: 'application/json', buffer: Buffer.from(fullGrid(cells)) });
-      await page.locator(`[role=application][data-grid="${cells} ${cells}"]`).waitFor();
-      await page.locator('article[aria-busy=false]').waitFor({ timeout: 30_000 }).catch(() => undefined);
+      await openFullGrid(page, ours, cells, SHEET);
       await page.getByRole('button', { name: 'Other cloth' }).click();
       const round = page.getByRole('button', { name: 'Hand round' });
       await round.waitFor();

@@ -10,8 +10,8 @@ import type { Problem, Result } from '../measure/problem.ts';
 import { rational, type Rational } from '../measure/rational.ts';
 import { blockShape, FORMAT, VERSION } from './block-shape.ts';
 import { blockFrom } from './door.ts';
-import { jsonFault } from './json-text.ts';
-import { fileTooLarge, notJson, shapeProblem, wrongFormat, wrongVersion } from './shape-problems.ts';
+import { readJson } from './read-json.ts';
+import { fileTooLarge, shapeProblem, wrongFormat, wrongVersion } from './shape-problems.ts';
 
 /** Longest block file, in bytes (and in characters). Pictures take most of it: 5,000 triangles are half a megabyte. */
 export const MAX_FILE = 26_000_000;
@@ -27,16 +27,9 @@ export const fileSizeProblem = (bytes: number): Problem | null => (bytes > MAX_F
 export function parseBlock(text: string): Result<Block> {
   const tooLarge = fileSizeProblem(text.length);
   if (tooLarge) return refused(tooLarge);
-  // Some editors begin a file with a byte order mark.
-  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
-  let content: unknown;
-  try {
-    content = JSON.parse(json);
-  } catch {
-    return refused(notJson(jsonFault(json)));
-  }
-  // Format and version come first: a file from elsewhere or from later has a shape of its own.
-  const { format, version } = (typeof content === 'object' && content !== null ? content : {}) as Record<string, unknown>;
+  const read = readJson(text);
+  if (!read.ok) return read;
+  const { content, format, version } = read.value;
   if (format !== FORMAT) return refused(wrongFormat(format, FORMAT));
   if (version !== VERSION) return refused(wrongVersion(version, VERSION));
   const shaped = v.safeParse(blockShape, content, { abortEarly: true });

@@ -6,8 +6,8 @@ import { refused } from '../block/problems.ts';
 import { good, type Result } from '../measure/problem.ts';
 import type { HouseStyle } from '../pattern/house-style.ts';
 import { houseStyleShape, STYLE_FORMAT, STYLE_VERSION } from './house-style-shape.ts';
-import { jsonFault } from './json-text.ts';
-import { notJson, placeInPublication, shapeProblem, styleTooLarge, wrongStyleFormat, wrongVersion, type Path } from './shape-problems.ts';
+import { readJson } from './read-json.ts';
+import { placeInPublication, shapeProblem, styleTooLarge, wrongStyleFormat, wrongVersion, type Path } from './shape-problems.ts';
 
 /** Longest file of a house style, in characters; its logo takes most of it. */
 export const MAX_STYLE_FILE = 2_000_000;
@@ -18,14 +18,9 @@ export const MAX_STYLE_FILE = 2_000_000;
  */
 export function parseHouseStyle(text: string): Result<HouseStyle> {
   if (text.length > MAX_STYLE_FILE) return refused(styleTooLarge(text.length, MAX_STYLE_FILE));
-  const json = text.startsWith('\ufeff') ? text.slice(1) : text;
-  let content: unknown;
-  try {
-    content = JSON.parse(json);
-  } catch {
-    return refused(notJson(jsonFault(json)));
-  }
-  const { format, version } = (typeof content === 'object' && content !== null ? content : {}) as Record<string, unknown>;
+  const read = readJson(text);
+  if (!read.ok) return read;
+  const { content, format, version } = read.value;
   if (format !== STYLE_FORMAT) return refused(wrongStyleFormat(format, STYLE_FORMAT));
   if (version !== STYLE_VERSION) return refused(wrongVersion(version, STYLE_VERSION));
   const shaped = v.safeParse(houseStyleShape, content, { abortEarly: true });

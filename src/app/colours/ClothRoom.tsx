@@ -1,4 +1,4 @@
-import { useCallback, useDeferredValue, useEffect, useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
+import { useCallback, useDeferredValue, useMemo, useRef, useState, type CSSProperties, type ReactNode } from 'react';
 import type { Block, Look } from '../../block/block.ts';
 import { closeNeighbours, lightnessOf, USUAL_APART } from '../../block/colour/contrasts.ts';
 import type { Repeats } from '../../block/colour/colourings.ts';
@@ -70,14 +70,15 @@ export default function ClothRoom({ block, acts, close }: { readonly block: Bloc
       says: roles.value.ids.map((id, role) => `${nameOf(id)}: ${found.cloths[colouring[role]!]!.name}`).join(', '),
     }));
   }, [roles, found]);
-  const [taken, setTaken] = useState<string | null>(null);
-  useEffect(() => setTaken(null), [found]);
+  const [pressed, setPressed] = useState<{ readonly of: typeof found; readonly key: string } | null>(null);
+  // What was pressed among other ways is none of these.
+  const taken = pressed?.of === found ? (pressed?.key ?? null) : null;
   const { change } = acts;
   // Stays the same function, or a thousand pictures are gone through with every change of the block.
   const take = useCallback(
     (key: string): void => {
       if (!roles.ok || !found) return;
-      setTaken(key);
+      setPressed({ of: found, key });
       change('put the block in other cloth', (now) => inLooks(now, looksOf(roles.value.ids, key.split(' ').map(Number), found.cloths)));
     },
     [roles, found, change],

@@ -1,9 +1,8 @@
-import type { CSSProperties, ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import type { Fabric } from '../../block/block.ts';
 import { several } from '../../measure/words.ts';
 import type { Pattern } from '../../pattern/pattern.ts';
-import { cutText } from '../../pattern/size-words.ts';
-import { Prose } from '../sheet/Length.tsx';
+import { FabricCuts } from '../sheet/FabricCuts.tsx';
 
 /** What to buy and to cut, fabric by fabric. */
 export function CutList({ pattern }: { readonly pattern: Pattern }): ReactNode {
@@ -17,21 +16,7 @@ export function CutList({ pattern }: { readonly pattern: Pattern }): ReactNode {
       {!pattern.proof.holds && <p role="alert">Do not cut yet: sewn back in exact arithmetic, this is not the drawing.</p>}
       {lists.map(([fabric, get]) => (
         <section key={fabric.id} aria-label={fabric.name}>
-          <h4>
-            <span className="chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true" /> {fabric.name}{' '}
-            <span className="quiet">
-              <Prose text={get} />
-            </span>
-          </h4>
-          <ul>
-            {pattern.cuts
-              .filter((cut) => cut.fabric === fabric.id)
-              .map((cut) => (
-                <li key={cut.id}>
-                  <Prose text={cutText(cut, unit)} />
-                </li>
-              ))}
-          </ul>
+          <FabricCuts fabric={fabric} get={get} cuts={pattern.cuts.filter((cut) => cut.fabric === fabric.id)} unit={unit} chip="chip" heading="h4" />
         </section>
       ))}
     </div>

@@ -1,3 +1,5 @@
+import { joinedBytes } from '../../measure/bytes.ts';
+
 /** What a JPEG needs to be shown: all but segments of applications (JFIF and Adobe aside) and comments. ISO/IEC 10918-1, table B.1. */
 const isNeeded = (marker: number): boolean => (marker < 0xe0 || marker > 0xef || marker === 0xe0 || marker === 0xee) && marker !== 0xfe;
 
@@ -11,11 +13,5 @@ export function leanJpeg(file: Uint8Array): Uint8Array {
     at = end;
   }
   kept.push(file.subarray(at));
-  const lean = new Uint8Array(kept.reduce((sum, part) => sum + part.length, 0));
-  let to = 0;
-  for (const part of kept) {
-    lean.set(part, to);
-    to += part.length;
-  }
-  return lean;
+  return joinedBytes(kept);
 }

@@ -3,6 +3,7 @@ import { MAX_SEED } from '../../block/limits.ts';
 import type { Picture } from '../../block/publication.ts';
 import { photosOnCloth } from '../../canvas/draw-photos.ts';
 import { across, type Across } from '../across.ts';
+import { jpegBitmap } from '../jpeg-bitmap.ts';
 import { pieceInks } from '../../canvas/piece-ink.ts';
 import { printsOnCloth, type PrintsOnCloth } from '../../canvas/draw-prints.ts';
 import { toNumber } from '../../measure/rational.ts';
@@ -90,8 +91,7 @@ const pictures = new WeakMap<Picture, Promise<ImageBitmap | null>>();
 function photoOf(picture: Picture): Promise<ImageBitmap | null> {
   let found = pictures.get(picture);
   if (!found) {
-    const bytes = Uint8Array.from(atob(picture.jpeg), (sign) => sign.charCodeAt(0));
-    found = createImageBitmap(new Blob([bytes], { type: 'image/jpeg' })).catch(() => null);
+    found = jpegBitmap(picture.jpeg).catch(() => null);
     pictures.set(picture, found);
   }
   return found;

@@ -1,5 +1,6 @@
 import type { NewPhoto } from '../../block/colour/photos.ts';
 import { bad, type Result } from '../../measure/problem.ts';
+import { jpegBitmap } from '../jpeg-bitmap.ts';
 import { photoFrom } from '../publishing/photo-files.ts';
 
 /** What is cut off a photo, in hundredths of its sides. */
@@ -12,9 +13,6 @@ export interface Crop {
 
 export const WHOLE: Crop = { left: 0, top: 0, right: 0, bottom: 0 };
 
-const drawnFrom = async ({ jpeg }: NewPhoto): Promise<ImageBitmap> =>
-  createImageBitmap(new Blob([Uint8Array.from(atob(jpeg), (sign) => sign.charCodeAt(0))], { type: 'image/jpeg' }));
-
 /** @returns the photo in a file, or a sentence about why there is none; drawings, which may hold programs, are none */
 export async function clothFrom(file: File): Promise<Result<NewPhoto>> {
   if (!/^\s*(<\?xml[^]*)?<svg[\s>]/.test(await file.slice(0, 2_000).text())) return photoFrom(file, 'photo');
@@ -24,7 +22,7 @@ export async function clothFrom(file: File): Promise<Result<NewPhoto>> {
 /** @returns a photo without what is cut off, as large as a photo of cloth need be */
 export async function cropped(photo: NewPhoto, crop: Crop): Promise<Result<NewPhoto>> {
   try {
-    const whole = await drawnFrom(photo);
+    const whole = await jpegBitmap(photo.jpeg);
     const [left, top] = [Math.round((crop.left / 100) * whole.width), Math.round((crop.top / 100) * whole.height)];
     const wide = Math.max(1, whole.width - left - Math.round((crop.right / 100) * whole.width));
     const high = Math.max(1, whole.height - top - Math.round((crop.bottom / 100) * whole.height));
@@ -40,7 +38,7 @@ export async function cropped(photo: NewPhoto, crop: Crop): Promise<Result<NewPh
 /** @returns the mean colour of a photo, or the one at a place of it (shares of its sides), as #rrggbb; null where it cannot be read */
 export async function colourIn(photo: NewPhoto, at: readonly [number, number] | null): Promise<string | null> {
   try {
-    const drawn = await drawnFrom(photo);
+    const drawn = await jpegBitmap(photo.jpeg);
     const pen = new OffscreenCanvas(1, 1).getContext('2d', { willReadFrequently: true })!;
     pen.imageSmoothingQuality = 'high';
     // A thread is not the colour of the cloth: a dropper takes a fiftieth of the photo.

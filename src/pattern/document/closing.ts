@@ -1,5 +1,5 @@
 import type { Telling } from '../../block/telling.ts';
-import { ink, inkAt } from '../diagrams/diagram.ts';
+import { ink, inkAt, rectangle } from '../diagrams/diagram.ts';
 import type { SheetMark } from '../diagrams/sheet-marks.ts';
 import { foundationPages, hasFoundations } from '../pages/foundation-pages.ts';
 import { templatePages } from '../pages/template-pages.ts';
@@ -85,15 +85,7 @@ export function colouringSection({ pattern, words: { colouring, titles }, said, 
   const [width, height] = [ink(pattern.block.finished.width), ink(pattern.block.finished.height)];
   const marks: readonly SheetMark[] = [
     ...pattern.pieces.map(({ outline }): SheetMark => ({ mark: 'outline', outline: outline.map((point) => inkAt(point, scale)) })),
-    {
-      mark: 'edge',
-      outline: [
-        [0, 0],
-        [width, 0],
-        [width, height],
-        [0, height],
-      ],
-    },
+    { mark: 'edge', outline: rectangle(0, 0, width, height) },
   ];
   const frame = { left: 0, top: 0, width, height };
   const figure = (name: string, says: string): Figure => ({ name, says: print(says), frame, marks });

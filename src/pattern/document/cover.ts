@@ -1,4 +1,4 @@
-import { ink, inkAt, type Mark, type PhotoOnCloth } from '../diagrams/diagram.ts';
+import { ink, inkAt, rectangle, type Mark, type PhotoOnCloth } from '../diagrams/diagram.ts';
 import { photosOnPieces, type PhotoOnPiece } from '../photo-places.ts';
 import type { WarningCode } from '../warnings.ts';
 import { KEPT } from '../telling/kept.ts';
@@ -21,15 +21,7 @@ export function blockPicture({ block, pattern, words, print }: Writing): Figure 
     frame: { left: 0, top: 0, width, height },
     marks: [
       ...cloth,
-      {
-        mark: 'edge',
-        outline: [
-          [0, 0],
-          [width, 0],
-          [width, height],
-          [0, height],
-        ],
-      },
+      { mark: 'edge', outline: rectangle(0, 0, width, height) },
     ],
   };
 }

@@ -8,6 +8,7 @@ import { cornersOf } from '../polygons.ts';
 import { withFractions, type Setting } from './face.ts';
 import { drawFoundation, foundationInk, withAllowance, type FoundationInk, type TurnedFoundation } from './foundation-drawing.ts';
 import { headHeight, headItems, measureItems, measureRoom, type Head, type MeasureWords } from './furniture.ts';
+import { packedPage } from './packed-page.ts';
 import { packed, type Laid, type Room } from './packing.ts';
 import { movedItem, type Document, type Page } from './page.ts';
 import { MARGIN, POINTS, sheetOf, type Lie, type Paper } from './paper.ts';
@@ -47,7 +48,7 @@ export function foundationPages(pattern: Pattern, paper: Paper, setting: Setting
     title,
     language: language.tag,
     pages: [
-      ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: said.place(i + 1, count), lines }, setting, said)),
+      ...plan.sheets.map((laid, i) => packedPage(laid, plan, { title: name, place: said.place(i + 1, count), lines }, setting, said)),
       ...large.map((page, i) => page(said.place(plan.sheets.length + i + 1, count))),
     ],
   };
@@ -88,22 +89,6 @@ function planFor(inks: readonly FoundationInk[], paper: Paper, lie: Lie, lines: 
   const fits = turned.map((turns) => pack([turns]) !== null);
   const loose = turned.filter((_, i) => fits[i]);
   return { width, height, top, loose, sheets: loose.length === 0 ? [] : pack(loose)!, large: inks.filter((_, i) => !fits[i]) };
-}
-
-function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting, words: MeasureWords): Page {
-  const foundations = [...laid]
-    .sort((a, b) => a.item - b.item)
-    .flatMap(({ item, turn, at }) => loose[item]![turn]!.items.map((one) => movedItem(one, MARGIN + at[0], top + at[1])));
-  return {
-    width,
-    height,
-    margin: MARGIN,
-    items: [
-      ...headItems(head, MARGIN, MARGIN, width - 2 * MARGIN, setting),
-      ...foundations,
-      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting, words).height - 0.5, setting, words),
-    ],
-  };
 }
 
 /** @returns the pages of a foundation that is larger than a sheet, in the lie and the turn that need fewest, each waiting for its place */

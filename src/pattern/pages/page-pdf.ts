@@ -1,10 +1,11 @@
 import PDFDocument from 'pdfkit';
+import { joinedBytes } from '../../measure/bytes.ts';
 import type { FaceFiles } from './face.ts';
 import { boxOf } from './ink-box.ts';
 import { escaped } from './page-svg.ts';
 import type { Area, Document, Item, LinkItem, PathItem, PlaceItem, TextItem } from './page.ts';
 import { drawPath, drawText, imagesOf, type Images } from './pdf-drawing.ts';
-import { joined, packedPdf } from './pdf-packing.ts';
+import { packedPdf } from './pdf-packing.ts';
 import { tagsOf, type Tags } from './pdf-tags.ts';
 
 /**
@@ -36,7 +37,7 @@ export function plainPdf({ title, language, pages }: Document, faces: FaceFiles)
   const written = new Promise<Uint8Array>((resolve, reject) => {
     pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
     pdf.on('error', reject);
-    pdf.on('end', () => resolve(joined(chunks)));
+    pdf.on('end', () => resolve(joinedBytes(chunks)));
   });
   pdf.registerFont('regular', faces.regular as unknown as PDFKit.Mixins.PDFFontSource);
   pdf.registerFont('strong', faces.strong as unknown as PDFKit.Mixins.PDFFontSource);

@@ -1,3 +1,4 @@
+import { bytesOf } from '../../measure/bytes.ts';
 import type { Picture } from '../../block/publication.ts';
 import type { Area, PathItem, PathStep, PhotoFill, TextItem } from './page.ts';
 
@@ -87,5 +88,3 @@ export function imagesOf(pdf: PDFKit.PDFDocument): Images {
     pdf.image(image, left, top, { width, height });
   };
 }
-
-const bytesOf = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));

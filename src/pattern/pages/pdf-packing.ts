@@ -1,4 +1,5 @@
 import { zlibSync } from 'fflate';
+import { joinedBytes } from '../../measure/bytes.ts';
 
 /*
  * The file structure of ISO 32000-1, 7.5: a plain PDF with a table of references becomes one whose streams are packed and whose other
@@ -103,7 +104,7 @@ class Writer {
     }
     this.add(id, ...packedStream(`<<\n/Type /XRef\n/Size ${id + 1}\n/W [1 4 2]\n${trailer}\n>>`, rows));
     this.#write(bytesOf(`startxref\n${from}\n%%EOF\n`));
-    return joined(this.#chunks);
+    return joinedBytes(this.#chunks);
   }
 }
 
@@ -116,14 +117,3 @@ function latin(bytes: Uint8Array): string {
 
 /** @returns the bytes of a text that has only signs below 256 */
 const bytesOf = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
-
-/** @returns chunks of bytes, one after the other */
-export function joined(chunks: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(chunks.reduce((length, chunk) => length + chunk.length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    all.set(chunk, at);
-    at += chunk.length;
-  }
-  return all;
-}

@@ -8,9 +8,10 @@ import { TEMPLATES_IN_ENGLISH } from '../phrases/english/templates.ts';
 import type { TemplatePhrases } from '../phrases/template-phrases.ts';
 import type { Pattern } from '../pattern.ts';
 import { withFractions, type Setting } from './face.ts';
-import { headHeight, headItems, measureItems, measureRoom, type Head } from './furniture.ts';
+import { headHeight, measureRoom } from './furniture.ts';
+import { packedPage } from './packed-page.ts';
 import { packed, type Laid, type Loose, type Room } from './packing.ts';
-import { movedItem, type Document, type Page } from './page.ts';
+import type { Document } from './page.ts';
 import { MARGIN, POINTS, sheetOf, type Lie, type Paper } from './paper.ts';
 import { areaOf, cornersOf, hullOf, movedBy, type Polygon, type Spot } from '../polygons.ts';
 import { drawTemplate, inkOfTemplate, type TemplateInk, type TurnedTemplate } from './template-drawing.ts';
@@ -69,7 +70,7 @@ export function templatePages(pattern: TemplatePattern, paper: Paper, setting: S
   const count = plan.sheets.length + large.length;
   const placeOf = (i: number): string => spoken.phrases.place(i + 1, count);
   const pages = [
-    ...plan.sheets.map((laid, i) => sheetPage(laid, plan, { title: name, place: placeOf(i), lines }, setting, spoken.phrases)),
+    ...plan.sheets.map((laid, i) => packedPage(laid, plan, { title: name, place: placeOf(i), lines }, setting, spoken.phrases)),
     ...large.map((page, i) => page(placeOf(plan.sheets.length + i))),
   ];
   return { title: spoken.phrases.title(name), language: spoken.language, pages };
@@ -158,21 +159,4 @@ function levelTurns({ cut }: TemplateInk): readonly number[] {
   });
   const apart = (a: number, b: number): boolean => Math.abs(a - b) > 0.01;
   return turns.filter((turn, i) => apart(Math.round(turn / 90) * 90, turn) && turns.slice(0, i).every((other) => apart(other, turn)));
-}
-
-function sheetPage(laid: readonly Laid[], { width, height, top, loose }: Plan, head: Head, setting: Setting, words: TemplatePhrases): Page {
-  const inner = width - 2 * MARGIN;
-  const templates = [...laid]
-    .sort((a, b) => a.item - b.item)
-    .flatMap(({ item, turn, at }) => loose[item]![turn]!.items.map((one) => movedItem(one, MARGIN + at[0], top + at[1])));
-  return {
-    width,
-    height,
-    margin: MARGIN,
-    items: [
-      ...headItems(head, MARGIN, MARGIN, inner, setting),
-      ...templates,
-      ...measureItems(MARGIN + 0.5, height - MARGIN - measureRoom(setting).height - 0.5, setting, words),
-    ],
-  };
 }

@@ -4,7 +4,8 @@ import type { Choices } from '../../../src/block/choices.ts';
 import { SECTIONS } from '../../../src/block/publication.ts';
 import { printLength } from '../../../src/measure/lengths.ts';
 import type { Rational } from '../../../src/measure/rational.ts';
-import { LANGUAGES } from '../../../src/pattern/house-style.ts';
+import { LANGUAGES, type LanguageTag } from '../../../src/pattern/house-style.ts';
+import type { Pattern } from '../../../src/pattern/pattern.ts';
 import { patternOf, blockNamed, namesIn } from '../made.ts';
 import { allSaid, demoBlock, demoNames, flowsIn, saidIn, saidInSection, written, writtenOf, type WrittenPattern } from './written.ts';
 
@@ -26,15 +27,7 @@ describe('the content of a published pattern', () => {
     (_, block) => {
       const pattern = patternOf(block);
       for (const language of LANGUAGES) {
-        const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
-        expect(
-          allSaid(one.content)
-            .map(one.print)
-            .filter((text) => /[{}]|undefined|NaN/.test(text)),
-        ).toEqual([]);
-        expectOwnPlaces(one);
-        expectCuts(one);
-        expectSteps(one);
+        const one = expectTold(block, pattern, language);
         const says = flowsIn(one.content, 'figures').flatMap(({ figures }) => figures.map(({ figure }) => figure));
         expect(says.filter((figure) => /[{}]/.test(figure.says) || figure.says.trim() === '')).toEqual([]);
         expect(new Set(says.map(({ name }) => name)).size).toBe(says.length);
@@ -170,15 +163,7 @@ describe('the content of a published pattern', () => {
     for (const [block, choices] of all) {
       const pattern = patternOf(block, choices);
       for (const language of LANGUAGES) {
-        const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
-        expect(
-          allSaid(one.content)
-            .map(one.print)
-            .filter((text) => /[{}]|undefined|NaN/.test(text)),
-        ).toEqual([]);
-        expectOwnPlaces(one);
-        expectCuts(one);
-        expectSteps(one);
+        expectTold(block, pattern, language);
       }
     }
   });
@@ -215,6 +200,20 @@ describe('the content of a published pattern', () => {
     for (const text of ['{ length 1/0 in} & <b>', '{ count x} { unit A}', '{ bare 1/0 in}', '{ kind a b}']) expect(texts).toContain(text);
   });
 });
+
+/** Expects every value printed, every sentence at a place of its own, and all cuts and steps told. @returns what is written */
+function expectTold(block: Block, pattern: Pattern, language: LanguageTag): WrittenPattern {
+  const one = writtenOf(block, pattern, { language, fractions: 'typed', inches: '″' });
+  expect(
+    allSaid(one.content)
+      .map(one.print)
+      .filter((text) => /[{}]|undefined|NaN/.test(text)),
+  ).toEqual([]);
+  expectOwnPlaces(one);
+  expectCuts(one);
+  expectSteps(one);
+  return one;
+}
 
 function expectOwnPlaces({ content }: WrittenPattern): void {
   const places = allSaid(content).map(({ at }) => at);

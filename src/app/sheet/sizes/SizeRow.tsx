@@ -1,9 +1,9 @@
-import { useId, useMemo, type CSSProperties, type ReactNode } from 'react';
+import { useId, useMemo, type ReactNode } from 'react';
 import { aboutLength } from '../../../measure/about.ts';
 import { printLength } from '../../../measure/lengths.ts';
 import type { Pattern } from '../../../pattern/pattern.ts';
-import { cutText } from '../../../pattern/size-words.ts';
 import { cutsAt, listAt, type OtherSize } from '../../../pattern/sizes.ts';
+import { FabricCuts } from '../FabricCuts.tsx';
 import { Area, Prose } from '../Length.tsx';
 
 /** One size: its marks, and unfolded what to cut. */
@@ -81,19 +81,7 @@ function SizeList({ size, pattern }: { readonly size: OtherSize; readonly patter
       </p>
       {lists.map(({ fabric, buy, cuts }) => (
         <section key={fabric.id} className="size-cloth">
-          <h3>
-            <span className="size-chip" style={{ '--cloth': fabric.color } as CSSProperties} aria-hidden="true" /> {fabric.name}{' '}
-            <span className="quiet">
-              <Prose text={buy} />
-            </span>
-          </h3>
-          <ul>
-            {cuts.map((cut) => (
-              <li key={cut.id}>
-                <Prose text={cutText(cut, unit)} />
-              </li>
-            ))}
-          </ul>
+          <FabricCuts fabric={fabric} get={buy} cuts={cuts} unit={unit} chip="size-chip" heading="h3" />
         </section>
       ))}
     </div>
