@@ -21,7 +21,7 @@ const ALTERNATES: readonly { readonly alternate: Alternate; readonly words: stri
   { alternate: 'another block', words: 'another block' },
 ];
 
-/** A wall to hang it on, with a door to compare with, in inches: 12 by 8 feet, 32 by 80 inches. */
+/** A wall to hang it on, with a door to compare with, in inches: 12 by 8 feet, 32 by 80 inches (common sizes, from memory). */
 const WALL = { width: 144, height: 96, door: { width: 32, height: 80 } };
 const INCH = { in: 1, cm: 1 / 2.54 };
 

@@ -9,7 +9,7 @@ const MIDDLES: Readonly<Record<Value, number>> = { light: 500 / 6, medium: 50, d
 /** @returns how light a fabric counts as, 0 to 100: by its colour, or by the value its maker gave it */
 export const lightnessOf = ({ color, value }: Pick<Fabric, 'color' | 'value'>): number => (value === undefined ? lightness(color) : MIDDLES[value]);
 
-/** Neighbours less apart than this in L* hardly read as two shapes from across a room; a usual value, from practice and not measured by anybody. */
+/** Neighbours less apart than this in L* hardly read as two shapes from across a room: from memory, and the maker may change it. */
 export const USUAL_APART = 10;
 
 /** Two fabrics that meet and are nearly as light as each other. */
